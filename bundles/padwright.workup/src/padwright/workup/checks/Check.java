@@ -1,15 +1,14 @@
 package padwright.workup.checks;
 
-import org.eclipse.emf.ecore.EObject;
-
 /**
- * One rule that a model is judged by. A check looks at one kind of element, holds no state, and is found by its entry
- * in {@code META-INF/services/padwright.workup.checks.Check}. It must bear what a half-typed file gives it: missing
+ * One rule that a model is judged by. A check looks at one kind of thing (an element of a model, or a
+ * {@link padwright.workup.service.ServicePlan} or {@link padwright.workup.service.KeyJob}), holds no state, and is
+ * found by its entry in {@code META-INF/services/padwright.workup.checks.Check}. It must bear what a half-typed file gives it: missing
  * values and broken links.
  *
- * @param <T> the kind of element
+ * @param <T> the kind of thing
  */
-public abstract class Check<T extends EObject> {
+public abstract class Check<T> {
 
 	private final Class<T> subject;
 
@@ -17,12 +16,12 @@ public abstract class Check<T extends EObject> {
 		this.subject = subject;
 	}
 
-	final void checkIfSubject(EObject element, Findings findings) {
-		if (subject.isInstance(element)) {
-			check(subject.cast(element), findings);
+	final void checkIfSubject(Object thing, Findings findings) {
+		if (subject.isInstance(thing)) {
+			check(subject.cast(thing), findings);
 		}
 	}
 
-	/** Adds what is wanting in {@code element}. */
-	protected abstract void check(T element, Findings findings);
+	/** Adds what is wanting in {@code thing}. */
+	protected abstract void check(T thing, Findings findings);
 }

@@ -7,6 +7,9 @@ import java.util.function.BooleanSupplier;
 import org.eclipse.emf.common.util.TreeIterator;
 import org.eclipse.emf.ecore.EObject;
 
+import padwright.model.plan.Plan;
+import padwright.workup.service.ServicePlan;
+
 /** Judges a model by every check there is, whether it came from text or was built in code. */
 public final class ModelChecks {
 
@@ -34,8 +37,17 @@ public final class ModelChecks {
 	}
 
 	private static void check(EObject element, Findings findings) {
+		judge(element, findings);
+		if (element instanceof Plan plan) {
+			ServicePlan service = new ServicePlan(plan);
+			judge(service, findings);
+			service.jobs().forEach(job -> judge(job, findings));
+		}
+	}
+
+	private static void judge(Object thing, Findings findings) {
 		for (Check<?> check : ALL) {
-			check.checkIfSubject(element, findings);
+			check.checkIfSubject(thing, findings);
 		}
 	}
 }
