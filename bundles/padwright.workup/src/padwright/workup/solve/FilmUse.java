@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.eclipse.emf.ecore.EObject;
+
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
 import padwright.model.Lengths;
@@ -38,6 +40,13 @@ public record FilmUse(FilmSet films, Length thickness, Place place) {
 			}
 		});
 		return uses;
+	}
+
+	/** Whether a blank of a row is part of its answer: of the stack, or of a piece of the last round. */
+	static boolean isAnswer(KeyJob job, FilmUse use) {
+		EObject element = use.place().element();
+		return element == job.service().getStack()
+				|| job.lastRound().filter(round -> round == element.eContainer()).isPresent();
 	}
 
 	private static void addStack(ThicknessRow stack, FilmSet films, List<FilmUse> uses) {

@@ -1,11 +1,10 @@
 package padwright.workup.solve;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 
 import padwright.engine.film.FilmSupply;
+import padwright.engine.height.FlushPad;
 import padwright.engine.height.HeightEquation;
 import padwright.engine.height.HeightSolution;
 import padwright.engine.height.HeightSolver;
@@ -37,18 +36,12 @@ public final class HeightWork {
 	/** The work of a row; nothing where the empty cup was not measured. */
 	public static Optional<HeightWork> of(KeyJob job) {
 		List<Length> gaps = job.emptyGaps();
-		if (gaps.isEmpty()) {
+		if (gaps.isEmpty() || gaps.stream().anyMatch(gap -> gap.signum() < 0)) {
 			return Optional.empty();
 		}
-		Length gap = mean(gaps);
+		Length gap = FlushPad.fullShims(gaps);
 		Optional<Length> byEquation = equation(job, gap).map(HeightEquation::fullShims);
 		return Optional.of(new HeightWork(job, byEquation.orElse(gap), byEquation.isEmpty()));
-	}
-
-	private static Length mean(List<Length> gaps) {
-		Length sum = gaps.stream().reduce(Length.ZERO, Length::plus);
-		return new Length(BigDecimal.valueOf(sum.nanometres())
-				.divide(BigDecimal.valueOf(gaps.size()), 0, RoundingMode.HALF_EVEN).longValueExact());
 	}
 
 	private static Optional<HeightEquation> equation(KeyJob job, Length gap) {
