@@ -18,6 +18,7 @@ import padwright.workup.checks.Check;
 import padwright.workup.checks.Findings;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
+import padwright.workup.words.NearestName;
 
 /** A rule compares a property that exists with a value that the property can have. */
 public final class ComparisonCheck extends Check<Comparison> {

@@ -1,16 +1,16 @@
-package padwright.workup.rules;
+package padwright.workup.words;
 
 import java.util.Collection;
 import java.util.Comparator;
 
 /** Guesses which name was meant. */
-final class NearestName {
+public final class NearestName {
 
 	private NearestName() {
 	}
 
 	/** The name with the fewest letters to change, the first of equals; empty among none. */
-	static String among(Collection<String> names, String written) {
+	public static String among(Collection<String> names, String written) {
 		return names.stream().min(Comparator.comparingInt(name -> distance(name, written))).orElse("");
 	}
 
