@@ -5,6 +5,7 @@ import padwright.engine.clock.ClockHour;
 /** cos nθ and sin nθ, n = 1 … order, at the 24 stations. */
 final class FourierBasis {
 
+	private static final int QUARTER_TURN_BACK = ClockHour.STATIONS * 3 / 4;
 	private static final double[] COSINES = cosines();
 
 	private final int order;
@@ -37,7 +38,14 @@ final class FourierBasis {
 
 	/** A function at a station: cos θ, sin θ, cos 2θ, sin 2θ … */
 	static double value(int function, int station) {
-		int quarterTurnBack = function % 2 * (ClockHour.STATIONS * 3 / 4);
-		return COSINES[(harmonic(function) * station + quarterTurnBack) % ClockHour.STATIONS];
+		return function % 2 == 0 ? cosine(harmonic(function), station) : sine(harmonic(function), station);
+	}
+
+	static double cosine(int harmonic, int station) {
+		return COSINES[harmonic * station % ClockHour.STATIONS];
+	}
+
+	static double sine(int harmonic, int station) {
+		return COSINES[(harmonic * station + QUARTER_TURN_BACK) % ClockHour.STATIONS];
 	}
 }
