@@ -9,14 +9,14 @@ import padwright.engine.length.Length;
  * What one reading says about the gap at one hour: an interval, not a point, unless the gap was measured.
  *
  * @param hour where it was read
- * @param atLeast the gap is not less than this, 0 to 100 mm
- * @param atMost the gap is not more than this, {@code atLeast} to 100 mm; empty if no bound is known
+ * @param atLeast the gap is not less than this, 0 to 10 mm
+ * @param atMost the gap is not more than this, {@code atLeast} to 10 mm; empty if no bound is known
  */
 public record RimReading(ClockHour hour, Length atLeast, Optional<Length> atMost) {
 
-	private static final Length WIDEST = Length.millimetres("100");
+	private static final Length WIDEST = Length.millimetres("10");
 
-	/** @throws IllegalArgumentException if a bound is negative or beyond 100 mm, or the bounds are crossed */
+	/** @throws IllegalArgumentException if a bound is negative or beyond 10 mm, or the bounds are crossed */
 	public RimReading {
 		requireGap(hour, atLeast);
 		atMost.ifPresent(bound -> requireGap(hour, bound));
@@ -41,7 +41,7 @@ public record RimReading(ClockHour hour, Length atLeast, Optional<Length> atMost
 
 	private static void requireGap(ClockHour hour, Length gap) {
 		if (gap.signum() < 0 || gap.isLongerThan(WIDEST)) {
-			throw new IllegalArgumentException("at " + hour + " a gap of " + gap + " is not from nothing to 100 mm");
+			throw new IllegalArgumentException("at " + hour + " a gap of " + gap + " is not from nothing to 10 mm");
 		}
 	}
 }
