@@ -10,6 +10,7 @@ import padwright.drawing.scene.Face;
 import padwright.drawing.scene.FontMetrics;
 import padwright.drawing.scene.Group;
 import padwright.drawing.scene.Ink;
+import padwright.drawing.scene.Rectangle;
 import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
 
@@ -33,9 +34,29 @@ record ReadingMarks(ClockFace face, FontMetrics metrics, List<RimReading> readin
 		double radius = RADIUS + FURTHER_BESIDE * Math.abs(StrictMath.sin(angle));
 		double x = face.x(radius, angle);
 		double y = face.y(radius, angle);
-		String meaning = reading.drags() ? "the finest leaf drags" : reading.text() + " thou slides free";
-		return Group.named("reading-" + reading.at(), meaning + " at " + reading.at(),
-				List.of(reading.drags() ? dot(x, y) : figure(reading.text(), x, y)));
+		return Group.named("reading-" + reading.at(), meaning(reading) + " at " + reading.at(),
+				List.of(shape(reading, x, y)));
+	}
+
+	private static String meaning(RimReading reading) {
+		if (reading.drags()) {
+			return "the finest leaf drags";
+		}
+		return reading.text().isEmpty() ? "to be read" : reading.text() + " thou slides free";
+	}
+
+	private Element shape(RimReading reading, double x, double y) {
+		if (reading.drags()) {
+			return dot(x, y);
+		}
+		return reading.text().isEmpty() ? box(x, y) : figure(reading.text(), x, y);
+	}
+
+	private Element box(double x, double y) {
+		double width = face.mm(WIDEST * 0.8);
+		double height = face.mm(SIZE * 0.85);
+		return new Drawn(new Rectangle(x - width / 2, y - height / 2, width, height),
+				Style.stroked(Ink.grey(110), face.mm(0.16)));
 	}
 
 	private Element dot(double x, double y) {

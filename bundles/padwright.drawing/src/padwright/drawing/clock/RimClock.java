@@ -48,6 +48,6 @@ public record RimClock(String twelveLooksAt, ClockHour atTop, List<RimReading> r
 		elements.addAll(new DialDrawing(face, twelveLooksAt).draw());
 		elements.addAll(new PieceRings(face, metrics, earlier, pieces).draw());
 		elements.addAll(new ReadingMarks(face, metrics, readings).draw());
-		return Group.at(0, 0, elements);
+		return Group.of(elements);
 	}
 }

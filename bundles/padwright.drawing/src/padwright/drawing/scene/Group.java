@@ -18,14 +18,19 @@ public record Group(Optional<String> id, Optional<String> tooltip, Transform tra
 		elements = List.copyOf(elements);
 	}
 
-	/** A group only moved. */
-	public static Group at(double x, double y, List<? extends Element> elements) {
-		return new Group(Optional.empty(), Optional.empty(), Transform.translation(x, y), List.copyOf(elements));
+	/** A group without a name. */
+	public static Group of(List<? extends Element> elements) {
+		return new Group(Optional.empty(), Optional.empty(), Transform.NONE, List.copyOf(elements));
 	}
 
 	/** A group that can be pointed at. */
 	public static Group named(String id, String tooltip, List<? extends Element> elements) {
 		return new Group(Optional.of(id), Optional.of(tooltip), Transform.NONE, List.copyOf(elements));
+	}
+
+	/** This group moved. */
+	public Group at(double x, double y) {
+		return new Group(id, tooltip, Transform.translation(x, y).after(transform), elements);
 	}
 
 	@Override

@@ -70,6 +70,9 @@ final class SvgElements implements ElementVisitor {
 	/** The width is given too, so that a viewer without the font squeezes another into the same room. */
 	@Override
 	public void visit(Text text) {
+		if (text.text().isEmpty()) {
+			return;
+		}
 		double width = metrics.width(text);
 		double left = text.x() - text.anchor().fraction() * width;
 		tags.text("text", text.text(), "x", SvgNumber.of(left), "y", SvgNumber.of(text.baseline()),
