@@ -23,7 +23,7 @@ public class SyntaxMessages extends SyntaxErrorMessageProvider {
 
 	private static final Map<String, String> TOKENS = Map.of(
 			"RULE_ID", "a name", "RULE_NUMBER", "a number", "RULE_STRING", "a text in \"quotation marks\"",
-			"RULE_DATE", "a day such as 2026-03-01", "RULE_RANGE", "a range such as 13..16");
+			"RULE_DAY", "a day such as 2026-03-01", "RULE_FROM_TO", "a range such as 13..16");
 
 	private static final Map<EClass, String> ORDER = Map.ofEntries(
 			Map.entry(KeySystemPackage.Literals.KEY,
