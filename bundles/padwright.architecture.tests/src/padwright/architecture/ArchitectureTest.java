@@ -21,7 +21,8 @@ class ArchitectureTest {
 	private static final Pattern WINDOWS = Pattern.compile("org\\.eclipse\\.(ui|swt|jface|e4\\.ui)\\b.*");
 
 	static List<BundleManifest> bundles() throws IOException {
-		Path folder = Path.of(System.getProperty("basedir")).getParent();
+		// Tests run in the folder of their own bundle.
+		Path folder = Path.of("").toAbsolutePath().getParent();
 		return BundleManifest.allIn(folder).stream().filter(bundle -> !bundle.isTest()).toList();
 	}
 
