@@ -1,0 +1,77 @@
+package padwright.commands;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+
+import org.junit.jupiter.api.Test;
+
+import picocli.CommandLine.Command;
+
+class PadwrightApplicationTest {
+
+	@Command
+	static final class FailingCommand implements Runnable {
+
+		@Override
+		public void run() {
+			throw new IllegalStateException("out of shellac");
+		}
+	}
+
+	@Command
+	static final class BrokenCommand implements Runnable {
+
+		@Override
+		public void run() {
+			throw new StackOverflowError();
+		}
+	}
+
+	private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+	private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+	@Test
+	void versionGoesToTheResults() {
+		assertEquals(ExitStatus.CLEAN, run(new Padwright(), "--version"));
+		assertTrue(text(out).startsWith("padwright 0.1.0"), text(out));
+		assertEquals("", text(err));
+	}
+
+	@Test
+	void unknownOptionIsUnusableInput() {
+		assertEquals(ExitStatus.UNUSABLE, run(new Padwright(), "--no-such-option"));
+		assertEquals("", text(out));
+		assertTrue(text(err).contains("--no-such-option"), text(err));
+		assertFalse(text(err).contains("\tat "), text(err));
+	}
+
+	@Test
+	void failureIsOneLineWithItsReason() {
+		assertEquals(ExitStatus.UNUSABLE, run(new FailingCommand()));
+		assertEquals(1, text(err).lines().count(), text(err));
+		assertTrue(text(err).contains("out of shellac"), text(err));
+	}
+
+	@Test
+	void evenAnErrorIsOneLine() {
+		assertEquals(ExitStatus.UNUSABLE, run(new BrokenCommand()));
+		assertEquals(1, text(err).lines().count(), text(err));
+	}
+
+	private int run(Object command, String... arguments) {
+		return PadwrightApplication.run(command, arguments, stream(out), stream(err));
+	}
+
+	private static PrintStream stream(ByteArrayOutputStream bytes) {
+		return new PrintStream(bytes, true, StandardCharsets.UTF_8);
+	}
+
+	private static String text(ByteArrayOutputStream bytes) {
+		return bytes.toString(StandardCharsets.UTF_8);
+	}
+}

@@ -1,0 +1,15 @@
+package padwright.commands;
+
+/** What the process tells its caller. */
+final class ExitStatus {
+
+	/** Done, nothing to complain of. */
+	static final int CLEAN = 0;
+	/** Done, with findings of error level. */
+	static final int FINDINGS = 1;
+	/** The arguments or the input could not be used. */
+	static final int UNUSABLE = 2;
+
+	private ExitStatus() {
+	}
+}

@@ -1,0 +1,34 @@
+package padwright.commands;
+
+import org.osgi.framework.FrameworkUtil;
+import org.osgi.framework.Version;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The command that all others are commands of. */
+@Command(name = "padwright", mixinStandardHelpOptions = true, versionProvider = Padwright.BundleVersion.class,
+		description = "Plans the pads, shims and regulation of flutes.")
+final class Padwright implements Runnable {
+
+	static final class BundleVersion implements IVersionProvider {
+
+		@Override
+		public String[] getVersion() {
+			Version version = FrameworkUtil.getBundle(Padwright.class).getVersion();
+			return new String[] { "padwright %d.%d.%d (%s)".formatted(version.getMajor(), version.getMinor(),
+					version.getMicro(), version.getQualifier()) };
+		}
+	}
+
+	@Spec
+	private CommandSpec spec;
+
+	@Override
+	public void run() {
+		throw new ParameterException(spec.commandLine(), "name a command");
+	}
+}

@@ -1,0 +1,34 @@
+package padwright.commands;
+
+import java.io.PrintStream;
+
+import org.eclipse.equinox.app.IApplication;
+import org.eclipse.equinox.app.IApplicationContext;
+
+/** The command line as an Equinox application: its result is the exit status of the process. */
+public final class PadwrightApplication implements IApplication {
+
+	@Override
+	public Object start(IApplicationContext context) {
+		String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
+		return run(new Padwright(), arguments, System.out, System.err);
+	}
+
+	@Override
+	public void stop() {
+		// A command ends by itself.
+	}
+
+	/** Nothing may escape: Equinox would print a stack trace and still report success. */
+	static int run(Object command, String[] arguments, PrintStream out, PrintStream err) {
+		try {
+			return new CommandLineTool(command, out, err).run(arguments);
+		} catch (Throwable e) {
+			err.println(CommandLineTool.explain(e));
+			return ExitStatus.UNUSABLE;
+		} finally {
+			out.flush();
+			err.flush();
+		}
+	}
+}

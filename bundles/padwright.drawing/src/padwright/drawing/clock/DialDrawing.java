@@ -1,0 +1,47 @@
+package padwright.drawing.clock;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import padwright.drawing.scene.Anchor;
+import padwright.drawing.scene.Circle;
+import padwright.drawing.scene.Drawn;
+import padwright.drawing.scene.Element;
+import padwright.drawing.scene.Face;
+import padwright.drawing.scene.Ink;
+import padwright.drawing.scene.Line;
+import padwright.drawing.scene.Style;
+import padwright.drawing.scene.Text;
+
+/** The rim, its hours and what 12 o'clock looks at. */
+record DialDrawing(ClockFace face, String twelveLooksAt) {
+
+	private static final double WORD_SIZE = 1.65;
+	private static final double HALF_CAPITAL = 0.365;
+
+	List<Element> draw() {
+		List<Element> elements = new ArrayList<>();
+		for (int hour = 0; hour < 12; hour++) {
+			elements.add(tick(hour));
+		}
+		elements.add(new Drawn(new Circle(0, 0, face.mm(ClockFace.RIM)), Style.stroked(Ink.BLACK, face.mm(0.42))));
+		elements.add(word("12 = " + twelveLooksAt, -ClockFace.WORDS));
+		elements.add(word("pad side", ClockFace.WORDS));
+		return elements;
+	}
+
+	private Element tick(int hour) {
+		boolean quarter = hour % 3 == 0;
+		double angle = face.angle(2.0 * hour);
+		double out = ClockFace.RIM + (quarter ? 1.1 : 0.6);
+		return new Drawn(
+				new Line(face.x(ClockFace.RIM, angle), face.y(ClockFace.RIM, angle), face.x(out, angle),
+						face.y(out, angle)),
+				Style.stroked(Ink.BLACK, face.mm(quarter ? 0.34 : 0.2)));
+	}
+
+	private Element word(String text, double y) {
+		return Text.of(text, 0, face.mm(y + HALF_CAPITAL * WORD_SIZE), Face.CONDENSED, face.mm(WORD_SIZE))
+				.anchored(Anchor.MIDDLE);
+	}
+}

@@ -1,0 +1,75 @@
+package padwright.drawing.clock;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import padwright.drawing.scene.Bounds;
+import padwright.drawing.scene.Drawn;
+import padwright.drawing.scene.Element;
+import padwright.drawing.scene.FontMetrics;
+import padwright.drawing.scene.Group;
+import padwright.drawing.scene.Ink;
+import padwright.drawing.scene.RingSector;
+import padwright.drawing.scene.SolidFill;
+import padwright.drawing.scene.Stroke;
+import padwright.drawing.scene.Style;
+import padwright.engine.clock.Arc;
+import padwright.engine.film.PartialShim;
+
+/** The film inside the rim, stacked outward where pieces lie over one another. */
+final class PieceRings {
+
+	private static final double THICKEST = 2.5;
+
+	private final ClockFace face;
+	private final FontMetrics metrics;
+	private final int earlierPieces;
+	private final List<PartialShim> all;
+	private final List<Integer> layers;
+	private final int stacked;
+	private final double thickness;
+	private final List<Bounds> plates = new ArrayList<>();
+
+	PieceRings(ClockFace face, FontMetrics metrics, List<PartialShim> earlier, List<PartialShim> pieces) {
+		this.face = face;
+		this.metrics = metrics;
+		this.earlierPieces = earlier.size();
+		this.all = new ArrayList<>(earlier);
+		all.addAll(pieces);
+		this.layers = Layers.of(all.stream().map(PartialShim::arc).toList());
+		this.stacked = layers.stream().mapToInt(layer -> layer + 1).max().orElse(1);
+		this.thickness = Math.min(THICKEST, (ClockFace.FILM_OUTER - ClockFace.FILM_INNER) / stacked);
+	}
+
+	List<Element> draw() {
+		List<Element> elements = new ArrayList<>();
+		for (int i = 0; i < all.size(); i++) {
+			elements.add(piece(i));
+		}
+		return elements;
+	}
+
+	private Element piece(int index) {
+		PartialShim piece = all.get(index);
+		boolean earlier = index < earlierPieces;
+		double outer = ClockFace.FILM_OUTER - (stacked - 1 - layers.get(index)) * thickness;
+		double inner = outer - thickness;
+		Arc arc = piece.arc();
+		RingSector sector = new RingSector(0, 0, face.mm(inner), face.mm(outer), face.angle(arc.from()),
+				arc.halfHours() * Math.PI / 12);
+		PieceLabel label = PieceLabel.place(face, metrics, piece, (inner + outer) / 2, thickness, plates);
+		plates.add(label.plate());
+		List<Element> elements = new ArrayList<>();
+		elements.add(new Drawn(sector, earlier ? inCup() : toPlace(piece)));
+		elements.addAll(label.draw());
+		return Group.named((earlier ? "earlier-" : "piece-") + index, piece + (earlier ? ", in the cup" : ""), elements);
+	}
+
+	private Style toPlace(PartialShim piece) {
+		return Style.of(FilmHatch.of(piece.thickness()).fill(face.mm(1)), Stroke.of(Ink.BLACK, face.mm(0.3)));
+	}
+
+	private Style inCup() {
+		return Style.of(new SolidFill(Ink.WHITE), Stroke.of(Ink.BLACK, face.mm(0.22)).dashed(face.mm(0.7), face.mm(0.5)));
+	}
+}

@@ -1,0 +1,93 @@
+package padwright.engine.coupling;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.SplittableRandom;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import padwright.engine.coupling.Regulation.Side;
+import padwright.engine.film.FilmSupply;
+import padwright.engine.length.Length;
+
+class RegulationTest {
+
+	private static final Length QUARTER_MILLIMETRE = Length.millimetres("0.25");
+
+	@ParameterizedTest
+	@CsvSource({ "5,0.5,DRIVEN,0.254,2,about a quarter turn in", "5,0.5,DRIVER,-0.254,-2,about a quarter turn out",
+			"0.5,1,DRIVEN,0.0508,0,less than an eighth of a turn in", "0,1,DRIVER,0,0,leave as it is",
+			"10,1,DRIVEN,1.016,8,about 1 turn in", "16,1,DRIVER,-1.6256,-13,about 1 5/8 turns out" })
+	void turnsAreTravelOverPitch(String thou, String ratio, Side side, BigDecimal turns, long eighths, String words) {
+		Coupling pair = new Coupling("F", "Fs", Adjuster.screw(ScrewThread.of("UNM 1.0")), new BigDecimal(ratio));
+		ScrewTurn turn = (ScrewTurn) new Regulation(pair, side, Length.thou(thou)).adjustment();
+		assertEquals(0, turns.compareTo(turn.turns()), () -> "turns " + turn.turns());
+		assertEquals(eighths, turn.eighths());
+		assertEquals(words, turn.inWords());
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "0.125,half a turn in", "-0.0625,a quarter turn out", "0.25,1 turn in", "0.5,2 turns in",
+			"-0.28125,1 1/8 turns out" })
+	void wholeEighthsAreNotCalledAbout(String travel, String words) {
+		assertEquals(words, new ScrewTurn(Length.millimetres(travel), QUARTER_MILLIMETRE).inWords());
+	}
+
+	@Test
+	void turnsTimesPitchGiveTheTravelBack() {
+		SplittableRandom random = new SplittableRandom(31);
+		for (int i = 0; i < 2_000; i++) {
+			ScrewThread thread = ScrewThread.ba().get(random.nextInt(17));
+			Length travel = new Length(random.nextLong(-2_000_000, 2_000_001));
+			ScrewTurn turn = new Screw(thread.pitch()).adjustmentFor(travel);
+			double pitch = thread.pitch().nanometres();
+			assertEquals(travel.nanometres(), turn.turns().doubleValue() * pitch, 0.00005 * pitch + 1e-6);
+			assertEquals(travel.nanometres(), turn.eighths() * pitch / 8, pitch / 16);
+		}
+	}
+
+	@Test
+	void lightAtTheOtherSideIsTheOppositeTravel() {
+		SplittableRandom random = new SplittableRandom(32);
+		for (int i = 0; i < 1_000; i++) {
+			BigDecimal ratio = BigDecimal.valueOf(random.nextLong(1, 300), 2);
+			Coupling pair = new Coupling("E", "Fs", new Screw(QUARTER_MILLIMETRE), ratio);
+			Length light = new Length(random.nextLong(0, 500_000));
+			Length travel = new Regulation(pair, Side.DRIVEN, light).travel();
+			assertEquals(travel.negated(), new Regulation(pair, Side.DRIVER, light).travel());
+			assertEquals(light.nanometres() * ratio.doubleValue(), travel.nanometres(), 0.5 + 1e-6);
+		}
+	}
+
+	@Test
+	void aCorkAdjusterIsToldWhichFilm() {
+		List<FilmSupply> films = List.of(FilmSupply.unlimited(Length.thou("0.5")),
+				FilmSupply.unlimited(Length.thou("2")));
+		Coupling pair = new Coupling("A", "As", Adjuster.cork(films));
+		assertEquals("add 2 + 0.5 thou of film",
+				new Regulation(pair, Side.DRIVEN, Length.thou("2.5")).adjustment().inWords());
+		assertEquals("take away 2 thou of film",
+				new Regulation(pair, Side.DRIVER, Length.thou("2.2")).adjustment().inWords());
+		assertEquals("no film comes nearer",
+				new Regulation(pair, Side.DRIVEN, Length.thou("0.2")).adjustment().inWords());
+	}
+
+	@Test
+	void badInputIsRefused() {
+		Screw screw = new Screw(QUARTER_MILLIMETRE);
+		assertThrows(IllegalArgumentException.class, () -> new Screw(Length.ZERO));
+		assertThrows(IllegalArgumentException.class, () -> new ScrewTurn(Length.ZERO, Length.thou("-1")));
+		assertThrows(IllegalArgumentException.class, () -> new Coupling("F", "F", screw));
+		assertThrows(IllegalArgumentException.class, () -> new Coupling("F", " ", screw));
+		assertThrows(IllegalArgumentException.class, () -> new Coupling("F", "Fs", screw, BigDecimal.ZERO));
+		Coupling pair = new Coupling("F", "Fs", screw);
+		assertThrows(IllegalArgumentException.class, () -> new Regulation(pair, Side.DRIVER, Length.thou("-1")));
+		FilmSupply film = FilmSupply.unlimited(Length.thou("1"));
+		assertThrows(IllegalArgumentException.class, () -> Adjuster.felt(List.of(film, film)));
+	}
+}

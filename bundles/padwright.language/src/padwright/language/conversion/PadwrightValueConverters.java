@@ -1,0 +1,63 @@
+package padwright.language.conversion;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+
+import org.eclipse.xtext.common.services.DefaultTerminalConverters;
+import org.eclipse.xtext.conversion.IValueConverter;
+import org.eclipse.xtext.conversion.ValueConverter;
+
+import padwright.engine.clock.ClockHour;
+import padwright.engine.length.LengthUnit;
+import padwright.model.FeelerReading;
+import padwright.model.Measure;
+import padwright.model.Range;
+
+/** Between the words of the text and the values of the model. */
+public class PadwrightValueConverters extends DefaultTerminalConverters {
+
+	@ValueConverter(rule = "Measure")
+	public IValueConverter<Measure> measure() {
+		return new TextConverter<>("length", Measure::valueOf);
+	}
+
+	@ValueConverter(rule = "LengthUnit")
+	public IValueConverter<LengthUnit> lengthUnit() {
+		return new TextConverter<>("unit", symbol -> LengthUnit.bySymbol(symbol).orElseThrow(), LengthUnit::symbol);
+	}
+
+	@ValueConverter(rule = "Hour")
+	public IValueConverter<ClockHour> hour() {
+		return new TextConverter<>("hour", text -> ClockHour.ofHour(new BigDecimal(text)));
+	}
+
+	@ValueConverter(rule = "Range")
+	public IValueConverter<Range> range() {
+		return new TextConverter<>("range", Range::valueOf);
+	}
+
+	@ValueConverter(rule = "Date")
+	public IValueConverter<LocalDate> date() {
+		return new TextConverter<>("day of the calendar", LocalDate::parse);
+	}
+
+	@ValueConverter(rule = "FeelerReading")
+	public IValueConverter<FeelerReading> feelerReading() {
+		return new TextConverter<>("feeler reading", FeelerReading::valueOf);
+	}
+
+	@ValueConverter(rule = "Decimal")
+	public IValueConverter<BigDecimal> decimal() {
+		return new TextConverter<>("number", BigDecimal::new, BigDecimal::toPlainString);
+	}
+
+	@ValueConverter(rule = "SignedDecimal")
+	public IValueConverter<BigDecimal> signedDecimal() {
+		return decimal();
+	}
+
+	@ValueConverter(rule = "Count")
+	public IValueConverter<Integer> count() {
+		return new TextConverter<>("count", Integer::valueOf);
+	}
+}

@@ -1,0 +1,47 @@
+package padwright.language.conversion;
+
+import java.time.DateTimeException;
+import java.util.NoSuchElementException;
+import java.util.function.Function;
+
+import org.eclipse.xtext.conversion.IValueConverter;
+import org.eclipse.xtext.conversion.ValueConverterException;
+import org.eclipse.xtext.nodemodel.INode;
+
+/**
+ * Converts by a pair of functions; what cannot be converted becomes an error at its place.
+ *
+ * @param <T> the type of the value
+ */
+final class TextConverter<T> implements IValueConverter<T> {
+
+	private final String what;
+	private final Function<String, T> fromText;
+	private final Function<T, String> toText;
+
+	TextConverter(String what, Function<String, T> fromText) {
+		this(what, fromText, Object::toString);
+	}
+
+	TextConverter(String what, Function<String, T> fromText, Function<T, String> toText) {
+		this.what = what;
+		this.fromText = fromText;
+		this.toText = toText;
+	}
+
+	@Override
+	public T toValue(String text, INode node) {
+		try {
+			return fromText.apply(text);
+		} catch (NumberFormatException | DateTimeException | NoSuchElementException wrong) {
+			throw new ValueConverterException("\"" + text + "\" is no " + what, node, wrong);
+		} catch (IllegalArgumentException explained) {
+			throw new ValueConverterException(explained.getMessage(), node, explained);
+		}
+	}
+
+	@Override
+	public String toString(T value) {
+		return toText.apply(value);
+	}
+}

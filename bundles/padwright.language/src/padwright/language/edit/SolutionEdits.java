@@ -1,0 +1,128 @@
+package padwright.language.edit;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.xtext.nodemodel.INode;
+import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
+
+import padwright.engine.film.PartialShim;
+import padwright.engine.length.Length;
+import padwright.engine.length.LengthUnit;
+import padwright.model.Lengths;
+import padwright.model.plan.KeyService;
+import padwright.model.plan.PlanPackage;
+import padwright.model.plan.Round;
+import padwright.workup.solve.HeightAnswer;
+import padwright.workup.solve.KeySolution;
+import padwright.workup.solve.LevelAnswer;
+import padwright.workup.solve.PlanSolution;
+import padwright.workup.solve.WrittenAnswers;
+
+/** Puts solved shims into the text of a plan, and touches nothing else in it. */
+public final class SolutionEdits {
+
+	private static final String SHIM = "shim";
+	/** A nanometre is the sixth decimal of a millimetre. */
+	private static final int EXACT_MILLIMETRES = 6;
+	private static final int THOU_DECIMALS = 4;
+
+	private final WrittenAnswers written;
+
+	private SolutionEdits(WrittenAnswers written) {
+		this.written = written;
+	}
+
+	/** The edits that note a solution in the plan it was made from. */
+	public static List<TextEdit> of(PlanSolution solution, WrittenAnswers written) {
+		SolutionEdits edits = new SolutionEdits(written);
+		return solution.keys().stream().flatMap(edits::of).toList();
+	}
+
+	private Stream<TextEdit> of(KeySolution key) {
+		KeyService service = key.job().service();
+		List<TextEdit> edits = new ArrayList<>();
+		key.height().flatMap(answer -> stack(service, answer)).ifPresent(edits::add);
+		key.level().flatMap(answer -> shims(key.job().lastRound().orElseThrow(), answer)).ifPresent(edits::add);
+		return edits.stream();
+	}
+
+	private Optional<TextEdit> stack(KeyService service, HeightAnswer answer) {
+		List<Length> pieces = answer.solution().pieces();
+		if (pieces.isEmpty()) {
+			return Optional.empty();
+		}
+		LengthUnit documentUnit = Lengths.documentUnit(service);
+		LengthUnit unit = writable(pieces) ? LengthUnit.THOU : LengthUnit.MILLIMETRE;
+		String row = pieces.stream().map(piece -> number(piece, unit)).collect(Collectors.joining(" "))
+				+ (unit == documentUnit ? "" : " " + unit.symbol());
+		if (service.getStack() == null) {
+			return Optional.of(new TextEdit(end(beforeStack(service)), 0, " stack " + row));
+		}
+		INode old = NodeModelUtils.findActualNodeFor(service.getStack());
+		return written == WrittenAnswers.KEEP ? Optional.empty()
+				: Optional.of(new TextEdit(old.getOffset(), old.getLength(), row));
+	}
+
+	private Optional<TextEdit> shims(Round round, LevelAnswer answer) {
+		String pieces = answer.solution().pieces().isEmpty() ? "none"
+				: answer.solution().pieces().stream().map(piece -> text(piece, round))
+						.collect(Collectors.joining(", "));
+		INode node = NodeModelUtils.findActualNodeFor(round);
+		if (!round.isLevel() && round.getPieces().isEmpty()) {
+			return Optional.of(new TextEdit(end(node), 0, " " + SHIM + " " + pieces));
+		}
+		int shim = shimKeyword(node).getOffset();
+		return written == WrittenAnswers.KEEP ? Optional.empty()
+				: Optional.of(new TextEdit(shim, end(node) - shim, SHIM + " " + pieces));
+	}
+
+	private static INode shimKeyword(INode round) {
+		for (INode leaf : round.getLeafNodes()) {
+			if (SHIM.equals(leaf.getText())) {
+				return leaf;
+			}
+		}
+		throw new IllegalStateException("a round with pieces has the word shim");
+	}
+
+	private static String text(PartialShim piece, EObject context) {
+		LengthUnit unit = writable(List.of(piece.thickness())) ? LengthUnit.THOU : LengthUnit.MILLIMETRE;
+		return number(piece.thickness(), unit) + (unit == Lengths.documentUnit(context) ? "" : " " + unit.symbol())
+				+ " " + piece.arc();
+	}
+
+	/** The last thing in a row that stands before the stack. */
+	private static INode beforeStack(KeyService service) {
+		Optional<EObject> last = Stream.<EObject>of(service.getEmpty(), service.getFitting())
+				.filter(part -> part != null).findFirst();
+		return last.<INode>map(NodeModelUtils::findActualNodeFor).orElseGet(() -> lastWord(service));
+	}
+
+	private static INode lastWord(KeyService service) {
+		var feature = service.isSetFound() ? PlanPackage.Literals.KEY_SERVICE__FOUND
+				: PlanPackage.Literals.KEY_SERVICE__KEY;
+		return NodeModelUtils.findNodesForFeature(service, feature).get(0);
+	}
+
+	private static int end(INode node) {
+		return node.getOffset() + node.getLength();
+	}
+
+	/** Whether thou with a few decimals say these thicknesses exactly. */
+	private static boolean writable(List<Length> thicknesses) {
+		return thicknesses.stream().allMatch(thickness -> Lengths
+				.exact(thickness.in(LengthUnit.THOU, THOU_DECIMALS), LengthUnit.THOU).filter(thickness::equals)
+				.isPresent());
+	}
+
+	private static String number(Length length, LengthUnit unit) {
+		BigDecimal number = length.in(unit, unit == LengthUnit.THOU ? THOU_DECIMALS : EXACT_MILLIMETRES);
+		return number.toPlainString();
+	}
+}

@@ -1,0 +1,130 @@
+package padwright.language.formatting2;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.xtext.formatting2.AbstractJavaFormatter;
+import org.eclipse.xtext.formatting2.IFormattableDocument;
+import org.eclipse.xtext.formatting2.IHiddenRegionFormatter;
+import org.eclipse.xtext.formatting2.regionaccess.ISemanticRegion;
+
+import padwright.model.keysystem.KeySystem;
+import padwright.model.plan.Document;
+import padwright.model.plan.KeyService;
+import padwright.model.plan.Plan;
+import padwright.model.stock.Pad;
+import padwright.model.stock.Stock;
+
+/**
+ * The layout of a document: one line a key, one line a statement, single blanks between words, at most one empty line
+ * in a row. Nothing is aligned in columns, so that changing one row changes one line.
+ */
+public class PadwrightFormatter extends AbstractJavaFormatter {
+
+	private static final List<String> TIGHT_BEFORE = List.of(",", ")", "*", ".");
+	private static final List<String> TIGHT_AFTER = List.of("(", "*");
+	private static final String[] PLAN_STATEMENTS = { "date", "seat", "bed", "fit", "read" };
+	private static final String[] PAD_STATEMENTS = { "kind", "thick", "sinks", "diameters", "stiffness", "needs",
+			"price" };
+
+	protected void format(Document document, IFormattableDocument text) {
+		spaceWords(document, text);
+		regions(document).stream().findFirst().ifPresent(first -> text.prepend(first, this::atStart));
+		for (EObject element : document.eContents()) {
+			text.prepend(element, this::startsBlock);
+			text.format(element);
+		}
+		text.append(document, it -> it.newLine());
+	}
+
+	protected void format(KeySystem system, IFormattableDocument text) {
+		block(system, text);
+		system.eContents().forEach(member -> text.prepend(member, this::startsLine));
+	}
+
+	protected void format(Stock stock, IFormattableDocument text) {
+		block(stock, text);
+		statements(stock, text, "bench");
+		stock.eContents().stream().filter(item -> item != stock.getClimate())
+				.forEach(item -> text.prepend(item, this::startsLine));
+		stock.getPads().forEach(text::format);
+	}
+
+	protected void format(Pad pad, IFormattableDocument text) {
+		block(pad, text);
+		statements(pad, text, PAD_STATEMENTS);
+		pad.getLayers().forEach(layer -> text.prepend(layer, this::startsLine));
+	}
+
+	protected void format(Plan plan, IFormattableDocument text) {
+		block(plan, text);
+		statements(plan, text, PLAN_STATEMENTS);
+		if (plan.getPlayer() != null) {
+			text.prepend(plan.getPlayer(), this::startsLine);
+		}
+		plan.getRegulations().forEach(regulation -> text.prepend(regulation, this::startsLine));
+		for (KeyService service : plan.getKeys()) {
+			text.prepend(service, this::startsLine);
+			laterRounds(service, text);
+		}
+	}
+
+	private void laterRounds(KeyService service, IFormattableDocument text) {
+		service.getRounds().stream().skip(1).forEach(round -> text.surround(round, it -> it.indent())
+				.toString());
+		service.getRounds().stream().skip(1).forEach(round -> text.prepend(round, this::startsLine));
+	}
+
+	private void block(EObject element, IFormattableDocument text) {
+		ISemanticRegion open = regionFor(element).keyword("{");
+		ISemanticRegion close = regionFor(element).keyword("}");
+		if (open != null && close != null) {
+			text.interior(open, close, it -> it.indent());
+			text.prepend(close, this::startsLine);
+		}
+	}
+
+	private void statements(EObject element, IFormattableDocument text, String... keywords) {
+		for (String keyword : keywords) {
+			text.prepend(regionFor(element).keyword(keyword), this::startsLine);
+		}
+	}
+
+	private void spaceWords(Document document, IFormattableDocument text) {
+		String before = "";
+		for (ISemanticRegion region : regions(document)) {
+			boolean tight = TIGHT_AFTER.contains(before) || isTightBefore(region);
+			text.prepend(region, it -> {
+				it.setSpace(tight ? "" : " ");
+				it.lowPriority();
+			});
+			before = region.getText();
+		}
+	}
+
+	/** The reading . is a word of its own. */
+	private static boolean isTightBefore(ISemanticRegion region) {
+		return TIGHT_BEFORE.contains(region.getText()) && !region.getText().equals(".");
+	}
+
+	private List<ISemanticRegion> regions(Document document) {
+		List<ISemanticRegion> regions = new ArrayList<>();
+		textRegionExtensions.allSemanticRegions(document).forEach(regions::add);
+		return regions;
+	}
+
+	private void atStart(IHiddenRegionFormatter it) {
+		it.noSpace();
+		it.setNewLines(0);
+		it.highPriority();
+	}
+
+	private void startsBlock(IHiddenRegionFormatter it) {
+		it.setNewLines(2);
+	}
+
+	private void startsLine(IHiddenRegionFormatter it) {
+		it.setNewLines(1, 1, 2);
+	}
+}

@@ -1,0 +1,55 @@
+package padwright.language.messages;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.StreamSupport;
+
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.xtext.diagnostics.DiagnosticMessage;
+import org.eclipse.xtext.diagnostics.Severity;
+import org.eclipse.xtext.linking.impl.LinkingDiagnosticMessageProvider;
+import org.eclipse.xtext.resource.IEObjectDescription;
+import org.eclipse.xtext.scoping.IScopeProvider;
+
+import com.google.inject.Inject;
+
+import padwright.model.keysystem.KeySystemPackage;
+import padwright.workup.checks.IssueCodes;
+import padwright.workup.words.NearestName;
+
+/** Tells of a name that refers to nothing, and which was probably meant. */
+public class LinkMessages extends LinkingDiagnosticMessageProvider {
+
+	private static final int MOST_NAMES_LISTED = 12;
+
+	@Inject
+	private IScopeProvider scopes;
+
+	@Override
+	public DiagnosticMessage getUnresolvedProxyMessage(ILinkingDiagnosticContext context) {
+		String written = context.getLinkText();
+		List<String> names = StreamSupport.stream(
+				scopes.getScope(context.getContext(), context.getReference()).getAllElements().spliterator(), false)
+				.map(IEObjectDescription::getName).map(Object::toString).distinct().toList();
+		String nearest = NearestName.among(names, written);
+		return new DiagnosticMessage(message(context.getReference().getEReferenceType(), written, names, nearest),
+				Severity.ERROR, IssueCodes.LINK, nearest);
+	}
+
+	private static String message(EClass type, String written, List<String> names, String nearest) {
+		String kind = kind(type);
+		String none = "There is no " + kind + " called " + written + ": ";
+		if (names.isEmpty()) {
+			return none + "none is known here. " + (type == KeySystemPackage.Literals.KEY
+					? "Name a key system that has keys first."
+					: "Define it, or check the whole shop folder, so that its file is found.");
+		}
+		String known = names.size() > MOST_NAMES_LISTED ? "there are " + names.size() + " others"
+				: "there are " + String.join(", ", names);
+		return none + known + ". Did you mean " + nearest + "?";
+	}
+
+	private static String kind(EClass type) {
+		return type.getName().replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
+	}
+}

@@ -1,0 +1,115 @@
+package padwright.language.validation;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EPackage;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.xtext.naming.QualifiedName;
+import org.eclipse.xtext.resource.IContainer;
+import org.eclipse.xtext.resource.IEObjectDescription;
+import org.eclipse.xtext.resource.IResourceDescription;
+import org.eclipse.xtext.resource.impl.ResourceDescriptionsProvider;
+import org.eclipse.xtext.validation.Check;
+
+import com.google.inject.Inject;
+
+import padwright.model.keysystem.KeySystemPackage;
+import padwright.model.keysystem.Titled;
+import padwright.model.plan.Document;
+import padwright.model.plan.PlanPackage;
+import padwright.model.stock.StockPackage;
+import padwright.workup.checks.Advice;
+import padwright.workup.checks.Finding;
+import padwright.workup.checks.Findings;
+import padwright.workup.checks.IssueCodes;
+import padwright.workup.checks.ModelChecks;
+import padwright.workup.checks.Place;
+
+/**
+ * Judges a document as it is written: by the checks of every model, and by what only a file among the files of a shop
+ * can get wrong.
+ */
+public class PadwrightValidator extends AbstractPadwrightValidator {
+
+	private static final Map<EStructuralFeature, String> KIND_BY_FEATURE = Map.of(
+			PlanPackage.Literals.DOCUMENT__SYSTEMS, "keys",
+			PlanPackage.Literals.DOCUMENT__STOCKS, "stock",
+			PlanPackage.Literals.DOCUMENT__PLANS, "plan");
+
+	@Inject
+	private ResourceDescriptionsProvider descriptions;
+	@Inject
+	private IContainer.Manager containers;
+	@Inject
+	private IResourceDescription.Manager resourceDescriptions;
+
+	@Override
+	protected List<EPackage> getEPackages() {
+		return List.of(PlanPackage.eINSTANCE, KeySystemPackage.eINSTANCE, StockPackage.eINSTANCE);
+	}
+
+	@Check
+	public void checkModel(Document document) {
+		ModelChecks.check(document, () -> getCancelIndicator().isCanceled()).forEach(this::report);
+	}
+
+	@Check
+	public void checkKind(Document document) {
+		Findings findings = new Findings();
+		String extension = document.eResource().getURI().fileExtension();
+		for (EObject element : document.eContents()) {
+			String kind = KIND_BY_FEATURE.get(element.eContainmentFeature());
+			if (extension != null && KIND_BY_FEATURE.containsValue(extension) && !extension.equals(kind)) {
+				findings.warning(IssueCodes.KIND_MISPLACED, Place.of(element, KeySystemPackage.Literals.TITLED__NAME),
+						new Advice("This belongs into a ." + kind + " file",
+								"a ." + extension + " file is where others look for something else",
+								"Move it to a file of its own"));
+			}
+		}
+		findings.all().forEach(this::report);
+	}
+
+	@Check
+	public void checkNamesInShop(Document document) {
+		Findings findings = new Findings();
+		Set<String> here = new HashSet<>();
+		for (EObject element : document.eContents()) {
+			if (element instanceof Titled titled && titled.getName() != null
+					&& (!here.add(titled.eClass().getName() + titled.getName()) || isElsewhere(titled))) {
+				findings.error(IssueCodes.DUPLICATE_NAME, Place.of(titled, KeySystemPackage.Literals.TITLED__NAME),
+						new Advice("There is another " + titled.getName() + " in the shop",
+								"whoever names it could mean either", "Use another name"));
+			}
+		}
+		findings.all().forEach(this::report);
+	}
+
+	private boolean isElsewhere(Titled titled) {
+		IResourceDescription own = resourceDescriptions.getResourceDescription(titled.eResource());
+		var index = descriptions.getResourceDescriptions(titled.eResource());
+		var name = QualifiedName.create(titled.getName());
+		for (IContainer container : containers.getVisibleContainers(own, index)) {
+			for (IEObjectDescription other : container.getExportedObjects(titled.eClass(), name, false)) {
+				if (!other.getEObjectURI().trimFragment().equals(own.getURI())) {
+					return true;
+				}
+			}
+		}
+		return false;
+	}
+
+	private void report(Finding finding) {
+		Place place = finding.place();
+		String[] data = finding.data().toArray(String[]::new);
+		switch (finding.severity()) {
+		case ERROR -> error(finding.message(), place.element(), place.feature(), place.index(), finding.code(), data);
+		case WARNING -> warning(finding.message(), place.element(), place.feature(), place.index(), finding.code(),
+				data);
+		case INFO -> info(finding.message(), place.element(), place.feature(), place.index(), finding.code(), data);
+		}
+	}
+}

@@ -1,0 +1,62 @@
+package padwright.model;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.emf.ecore.EObject;
+
+import padwright.engine.length.Length;
+import padwright.engine.length.LengthUnit;
+import padwright.model.plan.Document;
+import padwright.model.plan.ThicknessRow;
+
+/** Exact lengths of what stands in a document, in the unit that holds there. */
+public final class Lengths {
+
+	private Lengths() {
+	}
+
+	/** The unit of numbers without one in the document that holds {@code element}; thou if it states none. */
+	public static LengthUnit documentUnit(EObject element) {
+		for (EObject container = element; container != null; container = container.eContainer()) {
+			if (container instanceof Document document && document.getUnit() != null) {
+				return document.getUnit();
+			}
+		}
+		return LengthUnit.THOU;
+	}
+
+	/** {@code unit}, or that of the document around {@code element} if it is null. */
+	public static LengthUnit unit(LengthUnit unit, EObject element) {
+		return unit == null ? documentUnit(element) : unit;
+	}
+
+	/**
+	 * The length of a measure that stands in {@code element}, or nothing if it is null or finer than a nanometre (which
+	 * a check reports).
+	 */
+	public static Optional<Length> of(Measure measure, EObject element) {
+		return measure == null ? Optional.empty()
+				: exact(measure.number(), unit(measure.unit(), element));
+	}
+
+	/** {@code number} of {@code unit}, or nothing if it is no whole number of nanometres within 64 bits. */
+	public static Optional<Length> exact(BigDecimal number, LengthUnit unit) {
+		try {
+			return Optional.of(Length.of(number, unit));
+		} catch (ArithmeticException finerThanNanometreOrOutOfRange) {
+			return Optional.empty();
+		}
+	}
+
+	/** The lengths of a row, without those that are finer than a nanometre; empty for null. */
+	public static List<Length> of(ThicknessRow row) {
+		return row == null ? List.of() : of(row.getValues(), unit(row.getUnit(), row));
+	}
+
+	/** The lengths of numbers of one unit, without those that are finer than a nanometre. */
+	public static List<Length> of(List<BigDecimal> numbers, LengthUnit unit) {
+		return numbers.stream().map(number -> exact(number, unit)).flatMap(Optional::stream).toList();
+	}
+}

@@ -1,0 +1,79 @@
+package padwright.paper.card;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+
+import padwright.drawing.font.DejaVuMetrics;
+import padwright.drawing.scene.Scene;
+
+/** Lays a bench card out on sheets of paper: two keys side by side, in the order of work. */
+public final class BenchCardPages {
+
+	private static final double MARGIN = 10;
+	private static final int CELLS_IN_A_ROW = 2;
+	private static final double USUAL = 1;
+	private static final double DENSE = 0.85;
+	private static final double NARROWEST_FULL_GAP = 2;
+	private static final double WIDEST_FULL_GAP = 5;
+
+	private final BenchCard card;
+	private final PaperSize paper;
+	private final Typesetter typesetter = new Typesetter(new DejaVuMetrics());
+
+	public BenchCardPages(BenchCard card, PaperSize paper) {
+		this.card = card;
+		this.paper = paper;
+	}
+
+	/** The pages, in the usual size of type, or in a smaller one if that saves a page. */
+	public List<Scene> pages() {
+		return DoubleStream.of(USUAL, DENSE).mapToObj(this::pages).min(Comparator.comparingInt(List::size))
+				.orElseThrow();
+	}
+
+	private List<Scene> pages(double scale) {
+		double width = paper.width() - 2 * MARGIN;
+		CardStyle style =
+				new CardStyle(typesetter, width / CELLS_IN_A_ROW, scale, card.twelveLooksAt(), fullGapThou());
+		PageHead head = new PageHead(card, typesetter, width);
+		PageFoot foot = new PageFoot(card, style, width);
+		List<Part> parts = new ArrayList<>(rows(style));
+		parts.addAll(new RegulationParts(typesetter, width).of(card.regulations()));
+		PageFrame frame = new PageFrame(paper, MARGIN, foot.of(1, 1).height());
+		List<List<Part>> pages = frame.distribute(parts, head.first().height(), head.following().height());
+		List<Scene> scenes = new ArrayList<>();
+		for (int page = 1; page <= pages.size(); page++) {
+			scenes.add(frame.compose(title(page), page == 1 ? head.first() : head.following(),
+					pages.get(page - 1), foot.of(page, pages.size()), page == pages.size()));
+		}
+		return scenes;
+	}
+
+	private String title(int page) {
+		String serial = card.serial().isEmpty() ? "" : " " + card.serial();
+		return card.title() + ", " + card.instrument() + serial + ", page " + page;
+	}
+
+	private List<Part> rows(CardStyle style) {
+		List<KeyCell> cells = new ArrayList<>();
+		for (CardKey key : card.keys()) {
+			cells.add(KeyCell.of(style, key, cells.size() + 1));
+		}
+		List<Part> rows = new ArrayList<>();
+		for (int first = 0; first < cells.size(); first += CELLS_IN_A_ROW) {
+			rows.add(new CellRow(cells.subList(first, Math.min(first + CELLS_IN_A_ROW, cells.size())),
+					style.cellWidth()));
+		}
+		return rows;
+	}
+
+	/** One scale for all clocks of the card, so that they can be compared: the widest gap within reason. */
+	private double fullGapThou() {
+		double widest = card.keys().stream().map(CardKey::gap).flatMap(Optional::stream)
+				.mapToDouble(gap -> gap.stream().max().orElse(0) / 25_400.0).max().orElse(0);
+		return Math.max(NARROWEST_FULL_GAP, Math.min(WIDEST_FULL_GAP, Math.ceil(widest)));
+	}
+}

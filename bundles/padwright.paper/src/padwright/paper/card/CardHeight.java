@@ -1,0 +1,29 @@
+package padwright.paper.card;
+
+import java.util.List;
+import java.util.Optional;
+
+import padwright.engine.length.Length;
+
+/**
+ * The full shims of a key.
+ *
+ * @param target what they should sum to, if known
+ * @param shims in stacking order, from the cup; none if the pad goes in without
+ */
+public record CardHeight(Optional<Length> target, List<Length> shims) {
+
+	public CardHeight {
+		shims = List.copyOf(shims);
+	}
+
+	/** What they sum to; exact. */
+	public Length sum() {
+		return shims.stream().reduce(Length.ZERO, Length::plus);
+	}
+
+	/** Sum less target, if there is one; exact. */
+	public Optional<Length> error() {
+		return target.map(sum()::minus);
+	}
+}

@@ -1,0 +1,39 @@
+package padwright.paper.card;
+
+import java.util.List;
+import java.util.Optional;
+
+import padwright.drawing.clock.RimReading;
+import padwright.engine.film.PartialShim;
+import padwright.engine.rim.RimProfile;
+
+/**
+ * One key of a bench card.
+ *
+ * @param name in the system
+ * @param label as the technician calls it, as in {@code F♯}
+ * @param fitText pad and stabiliser, as in {@code Engineered on Disc20}; empty where the head of the card says it
+ * @param emptyText the gaps of the empty cup, as in {@code 15 15 14.5 15.5}; empty if not measured
+ * @param height the full shims, if solved
+ * @param readings of the last round, blank ones at the hours still to be read
+ * @param gap fitted to the readings, if there are any
+ * @param earlierPieces partial shims that are in the cup already
+ * @param pieces partial shims to place now
+ * @param spread before and after the pieces, if known
+ * @param proof what is known of the answer, as in {@code best possible}; may be empty
+ * @param notes what else the technician must know
+ * @param closes labels of the keys that this key closes with it
+ */
+public record CardKey(String name, String label, String fitText, String emptyText, Optional<CardHeight> height,
+		List<RimReading> readings, Optional<RimProfile> gap, List<PartialShim> earlierPieces,
+		List<PartialShim> pieces, Optional<CardSpread> spread, String proof, List<CardNote> notes,
+		List<String> closes) {
+
+	public CardKey {
+		readings = List.copyOf(readings);
+		earlierPieces = List.copyOf(earlierPieces);
+		pieces = List.copyOf(pieces);
+		notes = List.copyOf(notes);
+		closes = List.copyOf(closes);
+	}
+}

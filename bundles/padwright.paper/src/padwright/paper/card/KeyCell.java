@@ -1,0 +1,195 @@
+package padwright.paper.card;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import padwright.drawing.clock.FilmHatch;
+import padwright.drawing.clock.RimClock;
+import padwright.drawing.scene.Anchor;
+import padwright.drawing.scene.Drawn;
+import padwright.drawing.scene.Element;
+import padwright.drawing.scene.Face;
+import padwright.drawing.scene.Ink;
+import padwright.drawing.scene.Line;
+import padwright.drawing.scene.Rectangle;
+import padwright.drawing.scene.Stroke;
+import padwright.drawing.scene.Style;
+import padwright.drawing.scene.Text;
+import padwright.engine.clock.ClockHour;
+import padwright.engine.film.PartialShim;
+
+/** Lays out the cell of one key: what to do on the left, the clock on the right, boxes to tick below. */
+final class KeyCell {
+
+	private static final List<String> STEPS = List.of("height", "level", "regulate");
+	private static final int MOST_NOTE_LINES = 6;
+
+	private final CardStyle style;
+	private final Typesetter typesetter;
+	private final CardKey key;
+	private final int number;
+	private final Column column;
+
+	private KeyCell(CardStyle style, CardKey key, int number) {
+		this.style = style;
+		this.typesetter = style.typesetter();
+		this.key = key;
+		this.number = number;
+		double textWidth = style.cellWidth() - style.clock() - 3 * style.padding();
+		this.column = new Column(typesetter, style.padding(), style.padding(), textWidth);
+	}
+
+	/** @param number its place in the order of work, from 1 */
+	static KeyCell of(CardStyle style, CardKey key, int number) {
+		KeyCell cell = new KeyCell(style, key, number);
+		cell.heading();
+		cell.fit();
+		cell.height();
+		cell.pieces();
+		cell.spread();
+		cell.notes();
+		return cell;
+	}
+
+	/** As high as it must be. */
+	double leastHeight() {
+		double text = column.y() + style.tick() + 1.5 * style.padding();
+		return Math.max(text, style.clock() + 2 * style.padding());
+	}
+
+	/** The cell, with its boxes to tick at the foot of {@code height}. */
+	List<Element> draw(double height) {
+		List<Element> elements = new ArrayList<>(column.elements());
+		elements.addAll(TickBoxes.row(typesetter.metrics(), STEPS, style.padding(),
+				height - style.tick() - style.padding(), style.tick(), style.small()));
+		elements.add(clock().draw(style.clock(), typesetter.metrics())
+				.at(style.cellWidth() - style.padding() - style.clock() / 2, style.padding() + style.clock() / 2));
+		return elements;
+	}
+
+	private RimClock clock() {
+		return new RimClock(style.twelveLooksAt(), new ClockHour(0), key.readings(), key.gap(), key.earlierPieces(),
+				key.pieces(), style.fullGapThou());
+	}
+
+	private void heading() {
+		double size = style.label();
+		String place = number + ".";
+		double indent = typesetter.metrics().width(place, Face.CONDENSED, style.small()) + style.small() * 0.5;
+		double baseline = column.y() + size * 0.78;
+		column.add(Text.of(place, column.left(), baseline, Face.CONDENSED, style.small()));
+		Text label = typesetter.line(key.label(), column.left() + indent, baseline, Face.BOLD, size,
+				column.width() - indent);
+		column.add(label);
+		besideLabel(indent + typesetter.metrics().width(label) + style.small(), baseline);
+		column.space(size * 1.02);
+	}
+
+	private void besideLabel(double indent, double baseline) {
+		List<String> words = new ArrayList<>();
+		if (!key.name().equals(key.label())) {
+			words.add(key.name());
+		}
+		if (!key.closes().isEmpty()) {
+			words.add("closes " + String.join(", ", key.closes()));
+		}
+		double room = column.width() - indent;
+		if (!words.isEmpty() && room > style.small() * 3) {
+			column.add(typesetter.line(String.join(" · ", words), column.left() + indent, baseline, Face.CONDENSED,
+					style.small(), room));
+		}
+	}
+
+	private void fit() {
+		if (!key.fitText().isEmpty()) {
+			column.paragraph(key.fitText(), Face.CONDENSED, style.small(), 0, 2);
+		}
+		if (!key.emptyText().isEmpty()) {
+			column.line("empty cup " + key.emptyText(), Face.CONDENSED, style.small(), 0);
+		}
+	}
+
+	private void height() {
+		column.space(style.small() * 0.3);
+		if (key.height().isEmpty()) {
+			blank("full shims");
+			return;
+		}
+		CardHeight height = key.height().get();
+		labelled("full shims", Thou.sum(height.shims(), height.sum()));
+		height.target().ifPresent(target -> column.line("target " + Thou.of(target) + ", error "
+				+ Thou.signed(height.error().orElseThrow()), Face.CONDENSED, style.small(), style.tab()));
+	}
+
+	private void labelled(String label, String figures) {
+		double baseline = column.y() + style.figure() * 0.86;
+		column.add(Text.of(label, column.left(), baseline, Face.CONDENSED, style.small()));
+		column.line(figures, Face.CONDENSED_BOLD, style.figure(), style.tab());
+	}
+
+	private void blank(String label) {
+		double baseline = column.y() + style.figure() * 0.86;
+		column.add(Text.of(label, column.left(), baseline, Face.CONDENSED, style.small()));
+		column.add(new Drawn(new Line(column.left() + style.tab(), baseline, column.left() + column.width(), baseline),
+				Style.stroked(Stroke.of(Ink.BLACK, 0.15))));
+		column.space(style.figure() * 1.16);
+	}
+
+	private void pieces() {
+		for (PartialShim piece : key.earlierPieces()) {
+			column.line("in the cup " + piece, Face.CONDENSED, style.small(), style.tab());
+		}
+		if (!key.pieces().isEmpty()) {
+			key.pieces().forEach(this::piece);
+		} else if (key.gap().isPresent()) {
+			labelled("pieces", "none");
+		} else {
+			blank("pieces");
+		}
+	}
+
+	private void piece(PartialShim piece) {
+		double side = style.figure() * 0.75;
+		double top = column.y() + style.figure() * 0.13;
+		column.add(new Drawn(new Rectangle(column.left() + style.tab() - side * 1.4, top, side, side),
+				Style.of(FilmHatch.of(piece.thickness()).fill(1), Stroke.of(Ink.BLACK, 0.25))));
+		if (piece == key.pieces().get(0)) {
+			column.add(Text.of("pieces", column.left(), column.y() + style.figure() * 0.86, Face.CONDENSED,
+					style.small()));
+		}
+		column.line(piece.toString(), Face.CONDENSED_BOLD, style.figure(), style.tab());
+	}
+
+	private void spread() {
+		if (key.spread().isEmpty() && key.proof().isEmpty()) {
+			return;
+		}
+		String figures = key.spread().map(spread -> Thou.of(spread.before()) + " → " + Thou.of(spread.after()))
+				.orElse("");
+		double baseline = column.y() + style.text() * 0.86;
+		column.add(Text.of("spread", column.left(), baseline, Face.CONDENSED, style.small()));
+		Text bold = typesetter.line(figures, column.left() + style.tab(), baseline, Face.CONDENSED_BOLD, style.text(),
+				column.width() - style.tab());
+		column.add(bold);
+		double beside = style.tab() + typesetter.metrics().width(bold) + style.small();
+		column.line(key.proof(), Face.CONDENSED, style.text(), beside);
+	}
+
+	private void notes() {
+		for (CardNote note : key.notes()) {
+			column.space(style.small() * 0.2);
+			if (note.weight() == CardNote.Weight.WARNING) {
+				warningSign();
+			}
+			column.paragraph(note.text(), note.weight() == CardNote.Weight.WARNING ? Face.CONDENSED_BOLD
+					: Face.CONDENSED, style.small(), style.small() * 1.3, MOST_NOTE_LINES);
+		}
+	}
+
+	private void warningSign() {
+		double side = style.small();
+		column.add(new Drawn(new Rectangle(column.left(), column.y() + side * 0.05, side, side), Style.filled(Ink.BLACK)));
+		column.add(Text.of("!", column.left() + side / 2, column.y() + side * 0.86, Face.BOLD, side)
+				.anchored(Anchor.MIDDLE).in(Ink.WHITE));
+	}
+}

@@ -1,0 +1,92 @@
+package padwright.paper.card;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import padwright.drawing.clock.FilmHatch;
+import padwright.drawing.scene.Anchor;
+import padwright.drawing.scene.Drawn;
+import padwright.drawing.scene.Element;
+import padwright.drawing.scene.Face;
+import padwright.drawing.scene.Ink;
+import padwright.drawing.scene.Line;
+import padwright.drawing.scene.Rectangle;
+import padwright.drawing.scene.Stroke;
+import padwright.drawing.scene.Style;
+import padwright.drawing.scene.Text;
+
+/** The foot of each page: how to read the clocks, what to beware of, which page it is. */
+final class PageFoot {
+
+	private static final double SIZE = 2.5;
+	private static final double GUTTER = 4;
+	private static final double SWATCH = 2.6;
+
+	private final BenchCard card;
+	private final CardStyle style;
+	private final double width;
+
+	PageFoot(BenchCard card, CardStyle style, double width) {
+		this.card = card;
+		this.style = style;
+		this.width = width;
+	}
+
+	Part of(int page, int pages) {
+		Column reading = column(0);
+		reading.space(1.2);
+		reading.line("How to read it", Face.CONDENSED_BOLD, SIZE, 0);
+		howToRead().forEach(text -> reading.paragraph(text, Face.CONDENSED, SIZE));
+		reading.space(0.6);
+		List<Element> elements = new ArrayList<>(swatches(reading.y()));
+		reading.space(SWATCH + 0.8);
+		Column cautions = column(width / 2 + GUTTER / 2);
+		cautions.space(1.2);
+		cautions.line("Take care", Face.CONDENSED_BOLD, SIZE, 0);
+		card.cautions().forEach(text -> caution(cautions, text));
+		double height = Math.max(reading.y(), cautions.y() + SIZE * 1.3);
+		elements.addAll(reading.elements());
+		elements.addAll(cautions.elements());
+		elements.add(new Drawn(new Line(0, 0, width, 0), Style.stroked(Ink.BLACK, 0.4)));
+		elements.add(Text.of("page " + page + " of " + pages, width, height - SIZE * 0.3, Face.BOLD, SIZE * 1.1)
+				.anchored(Anchor.END));
+		return new FixedPart(height, elements);
+	}
+
+	private Column column(double left) {
+		return new Column(style.typesetter(), left, 0, (width - GUTTER) / 2);
+	}
+
+	private List<String> howToRead() {
+		return List.of(
+				"All figures in thou (0.001 in = 25.4 µm). Clocks are seen from the pad side; 12 o'clock looks at: "
+						+ style.twelveLooksAt() + ".",
+				"● the finest leaf drags. Figure: the thickest leaf that slides free. Grey outside the rim: the fitted"
+						+ " gap, " + Math.round(style.fullGapThou())
+						+ " thou fill the band. Inside the rim: film to place; dashed: in the cup already.",
+				"Spread: widest less narrowest gap, now → as the model predicts. It is a model: the feeler decides.",
+				"An uneven gap of the empty cup is a bent cup or arm, or a rim that is not flat: true the key first,"
+						+ " never file the rim.");
+	}
+
+	private static void caution(Column column, String text) {
+		column.add(Text.of("•", column.left(), column.y() + SIZE * 0.86, Face.CONDENSED, SIZE));
+		column.paragraph(text, Face.CONDENSED, SIZE, SIZE * 0.8, Integer.MAX_VALUE);
+	}
+
+	private List<Element> swatches(double top) {
+		List<Element> elements = new ArrayList<>();
+		double baseline = top + SWATCH * 0.85;
+		Text word = Text.of("film up to", 0, baseline, Face.CONDENSED, SIZE);
+		elements.add(word);
+		double left = style.typesetter().metrics().width(word) + SIZE * 0.6;
+		for (FilmHatch hatch : FilmHatch.values()) {
+			elements.add(new Drawn(new Rectangle(left, top, SWATCH * 1.6, SWATCH),
+					Style.of(hatch.fill(1), Stroke.of(Ink.BLACK, 0.25))));
+			Text label = Text.of(hatch.label(), left + SWATCH * 1.6 + 0.6, baseline, Face.CONDENSED, SIZE);
+			elements.add(label);
+			left = label.x() + style.typesetter().metrics().width(label) + SIZE;
+		}
+		return elements;
+	}
+}

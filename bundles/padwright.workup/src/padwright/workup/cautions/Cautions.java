@@ -1,0 +1,76 @@
+package padwright.workup.cautions;
+
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+import padwright.model.Present;
+import padwright.model.stock.Adhesive;
+import padwright.model.stock.FilmSet;
+import padwright.model.stock.Material;
+import padwright.model.stock.Stabiliser;
+import padwright.workup.service.EffectiveFitting;
+import padwright.workup.service.KeyJob;
+import padwright.workup.service.ServicePlan;
+
+/** The cautions that belong on a paper about a plan: for what it names, and for the bench in general. */
+public final class Cautions {
+
+	private static final List<String> ALWAYS = List.of(
+			"Used instruments carry saliva: wash hands and clean tools before and after.",
+			"Never file a rim to level a pad. Uneven empty-cup gaps mean a bent cup, arm or key: true that first.",
+			"The suppliers' dated safety data sheets, local rules and licensed practice come before this card.");
+
+	private Cautions() {
+	}
+
+	/** One line each, those for the materials and adhesives first. */
+	public static List<String> of(ServicePlan plan) {
+		Set<String> cautions = new LinkedHashSet<>();
+		List<EffectiveFitting> fittings = plan.jobs().stream().map(KeyJob::fitting).toList();
+		fittings.stream().flatMap(fitting -> fitting.adhesive().stream())
+				.forEach(adhesive -> addAdhesive(adhesive, cautions));
+		fittings.stream().flatMap(Cautions::materials).forEach(material -> addMaterial(material, cautions));
+		cautions.addAll(ALWAYS);
+		return List.copyOf(cautions);
+	}
+
+	private static Stream<Material> materials(EffectiveFitting fitting) {
+		Stream<Material> layers = fitting.pad().stream().flatMap(pad -> pad.getLayers().stream())
+				.map(layer -> layer.getMaterial());
+		Stream<Material> beds = Stream.concat(fitting.stabiliser().map(Stabiliser::getMaterial).stream(),
+				fitting.films().map(FilmSet::getMaterial).stream());
+		return Stream.concat(layers, beds).flatMap(material -> Present.of(material).stream());
+	}
+
+	private static void addAdhesive(Adhesive adhesive, Set<String> cautions) {
+		addHazards(label(adhesive.getLabel(), adhesive.getName()), adhesive.getHazards(), cautions);
+		if (adhesive.getSoftens() != null) {
+			cautions.add(label(adhesive.getLabel(), adhesive.getName()) + " softens at " + adhesive.getSoftens()
+					+ " °C: heat burns fingers, scorches lacquer and can shrink a skin (from about 58 °C).");
+		}
+	}
+
+	private static void addMaterial(Material material, Set<String> cautions) {
+		String label = label(material.getLabel(), material.getName());
+		addHazards(label, material.getHazards(), cautions);
+		if (material.isAnimal()) {
+			cautions.add(label + " is an animal product: mind allergies and import rules.");
+		}
+	}
+
+	private static void addHazards(String label, Collection<String> codes, Set<String> cautions) {
+		if (!codes.isEmpty()) {
+			List<String> wordings = new TreeSet<>(codes).stream()
+					.map(code -> code + " " + HazardStatements.wording(code).orElse("")).map(String::strip).toList();
+			cautions.add(label + ": " + String.join(" ", wordings));
+		}
+	}
+
+	private static String label(String label, String name) {
+		return label == null ? name : label;
+	}
+}

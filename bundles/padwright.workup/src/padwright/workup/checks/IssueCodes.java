@@ -1,0 +1,70 @@
+package padwright.workup.checks;
+
+/**
+ * The code of every kind of finding, unique and stable: scripts and quick fixes rely on them. Where a quick fix needs
+ * data, the comment says what the finding carries.
+ */
+public final class IssueCodes {
+
+	// key systems
+	public static final String SYSTEM_CYCLE = "system-cycle";
+	public static final String DUPLICATE_KEY = "duplicate-key";
+	public static final String KEY_NOT_INHERITED = "key-not-inherited";
+	public static final String DRIVEN_KEY_MISSING = "driven-key-missing";
+	public static final String COUPLING_CYCLE = "coupling-cycle";
+	public static final String CLOSED_KEY_COUPLED = "closed-key-coupled";
+	public static final String TOUCH_AMBIGUOUS = "touch-ambiguous";
+	public static final String HOLE_WIDER_THAN_CUP = "hole-wider-than-cup";
+	/** Data: the measure as it was probably meant. */
+	public static final String UNIT_SUSPECT = "unit-suspect";
+	public static final String TOO_FINE = "too-fine";
+
+	// stock
+	public static final String DUPLICATE_ARTICLE = "duplicate-article";
+	public static final String DUPLICATE_SIZE = "duplicate-size";
+	public static final String RANGE_EMPTY = "range-empty";
+	public static final String CLIMATE_IMPOSSIBLE = "climate-impossible";
+	public static final String HAZARD_UNKNOWN = "hazard-unknown";
+	public static final String LAYERS_THICKER_THAN_PAD = "layers-thicker-than-pad";
+	public static final String STIFFNESS_RANGE = "stiffness-range";
+	/** Data: the nearest property name. */
+	public static final String RULE_PROPERTY_UNKNOWN = "rule-property-unknown";
+	public static final String RULE_OPERATOR = "rule-operator";
+	/** Data: the nearest value. */
+	public static final String RULE_VALUE = "rule-value";
+
+	// plans
+	public static final String RULE_BROKEN = "rule-broken";
+	public static final String DUPLICATE_SERVICE = "duplicate-service";
+	public static final String HOUR_TWICE = "hour-twice";
+	public static final String HOURS_OUT_OF_ORDER = "hours-out-of-order";
+	public static final String HOURS_MISSING = "hours-missing";
+	public static final String READING_COUNT = "reading-count";
+	public static final String READING_UNKNOWN_LEAF = "reading-unknown-leaf";
+	public static final String ROUND_WITHOUT_SHIM = "round-without-shim";
+	public static final String ROUND_AFTER_LEVEL = "round-after-level";
+	public static final String ARC_EMPTY = "arc-empty";
+	public static final String STACK_OUTSIDE_BED = "stack-outside-bed";
+	/** Data: the full shims that solve the height, separated by blanks; none where stock cannot. */
+	public static final String STACK_HEIGHT = "stack-height";
+	public static final String NO_ROOM_FOR_SHIMS = "no-room-for-shims";
+	/** Data: the nearest stocked thickness. */
+	public static final String FILM_NOT_STOCKED = "film-not-stocked";
+	public static final String FILM_SHORT = "film-short";
+	public static final String PAD_DIAMETER = "pad-diameter";
+	public static final String PAD_SHORT = "pad-short";
+	public static final String PAD_DEPTH = "pad-depth";
+	public static final String STABILISER_DIAMETER = "stabiliser-diameter";
+	public static final String STABILISER_MISSING = "stabiliser-missing";
+	public static final String NOT_COUPLED = "not-coupled";
+
+	// text
+	public static final String SYNTAX = "syntax";
+	public static final String LINK = "link";
+	public static final String KIND_MISPLACED = "kind-misplaced";
+	public static final String DUPLICATE_NAME = "duplicate-name";
+	public static final String UNREADABLE = "unreadable";
+
+	private IssueCodes() {
+	}
+}

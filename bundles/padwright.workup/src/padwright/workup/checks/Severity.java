@@ -1,0 +1,6 @@
+package padwright.workup.checks;
+
+/** How grave a finding is. */
+public enum Severity {
+	ERROR, WARNING, INFO
+}

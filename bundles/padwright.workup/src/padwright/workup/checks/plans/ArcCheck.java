@@ -1,0 +1,27 @@
+package padwright.workup.checks.plans;
+
+import padwright.model.plan.Piece;
+import padwright.model.plan.PlanPackage;
+import padwright.workup.checks.Advice;
+import padwright.workup.checks.Check;
+import padwright.workup.checks.Findings;
+import padwright.workup.checks.IssueCodes;
+import padwright.workup.checks.Place;
+
+/** A partial shim covers more than nothing and less than the circle. */
+public final class ArcCheck extends Check<Piece> {
+
+	public ArcCheck() {
+		super(Piece.class);
+	}
+
+	@Override
+	protected void check(Piece piece, Findings findings) {
+		if (piece.getFrom() != null && piece.getFrom().equals(piece.getTo())) {
+			findings.error(IssueCodes.ARC_EMPTY, Place.of(piece, PlanPackage.Literals.PIECE__TO),
+					new Advice("A piece from " + piece.getFrom() + " to " + piece.getTo() + " is no arc",
+							"it covers nothing, or the whole circle over itself",
+							"Let it end at another hour; a shim of the whole circle belongs into stack"));
+		}
+	}
+}

@@ -1,0 +1,51 @@
+package padwright.workup.checks.plans;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+import padwright.engine.length.Length;
+import padwright.engine.length.LengthUnit;
+import padwright.model.Lengths;
+import padwright.model.plan.PlanPackage;
+import padwright.model.plan.Round;
+import padwright.workup.checks.Advice;
+import padwright.workup.checks.Check;
+import padwright.workup.checks.Findings;
+import padwright.workup.checks.IssueCodes;
+import padwright.workup.checks.Place;
+import padwright.workup.service.KeyJob;
+
+/** A reading names a feeler that the stock has. */
+public final class LeafCheck extends Check<KeyJob> {
+
+	public LeafCheck() {
+		super(KeyJob.class);
+	}
+
+	@Override
+	protected void check(KeyJob job, Findings findings) {
+		List<Length> leaves = job.plan().feelers();
+		if (leaves.isEmpty()) {
+			return;
+		}
+		for (Round round : job.service().getRounds()) {
+			for (int index = 0; index < round.getReadings().size(); index++) {
+				check(round, index, leaves, findings);
+			}
+		}
+	}
+
+	private static void check(Round round, int index, List<Length> leaves, Findings findings) {
+		Optional<BigDecimal> free = round.getReadings().get(index).free();
+		LengthUnit unit = Lengths.unit(round.getUnit(), round);
+		free.flatMap(number -> Lengths.exact(number, unit)).filter(leaf -> !leaves.contains(leaf))
+				.ifPresent(leaf -> findings.error(IssueCodes.READING_UNKNOWN_LEAF,
+						new Place(round, PlanPackage.Literals.ROUND__READINGS, index),
+						new Advice("There is no feeler of " + leaf,
+								"a reading names the thickest leaf that slides free",
+								"Use one of " + leaves.stream().map(Length::toString).collect(Collectors.joining(", "))
+										+ ", or add the feeler to the stock")));
+	}
+}

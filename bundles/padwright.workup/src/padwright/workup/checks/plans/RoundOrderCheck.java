@@ -1,0 +1,39 @@
+package padwright.workup.checks.plans;
+
+import java.util.List;
+
+import padwright.model.plan.PlanPackage;
+import padwright.model.plan.Round;
+import padwright.workup.checks.Advice;
+import padwright.workup.checks.Check;
+import padwright.workup.checks.Findings;
+import padwright.workup.checks.IssueCodes;
+import padwright.workup.checks.Place;
+import padwright.workup.service.KeyJob;
+
+/** Something is placed between two rounds of readings. */
+public final class RoundOrderCheck extends Check<KeyJob> {
+
+	public RoundOrderCheck() {
+		super(KeyJob.class);
+	}
+
+	@Override
+	protected void check(KeyJob job, Findings findings) {
+		List<Round> rounds = job.service().getRounds();
+		for (int index = 1; index < rounds.size(); index++) {
+			Round before = rounds.get(index - 1);
+			Place place = Place.of(rounds.get(index), PlanPackage.Literals.ROUND__READINGS);
+			if (before.isLevel()) {
+				findings.warning(IssueCodes.ROUND_AFTER_LEVEL, place,
+						new Advice("This round follows one that was level", "nothing was left to do after shim none",
+								"Write the pieces that were placed before these readings, or take a round away"));
+			} else if (before.getPieces().isEmpty()) {
+				findings.warning(IssueCodes.ROUND_WITHOUT_SHIM, place,
+						new Advice("Nothing was placed since the round before",
+								"two rounds of readings with nothing between them are one",
+								"Write shim … after the earlier readings, or keep the newer ones only"));
+			}
+		}
+	}
+}

@@ -1,0 +1,26 @@
+package padwright.workup.checks.plans;
+
+import padwright.model.plan.PlanPackage;
+import padwright.workup.checks.Advice;
+import padwright.workup.checks.Check;
+import padwright.workup.checks.Findings;
+import padwright.workup.checks.IssueCodes;
+import padwright.workup.checks.Place;
+import padwright.workup.service.KeyJob;
+
+/** A pad that needs a stabiliser has one. */
+public final class StabiliserCheck extends Check<KeyJob> {
+
+	public StabiliserCheck() {
+		super(KeyJob.class);
+	}
+
+	@Override
+	protected void check(KeyJob job, Findings findings) {
+		job.fitting().pad().filter(pad -> pad.isNeedsStabiliser() && job.fitting().stabiliser().isEmpty())
+				.ifPresent(pad -> findings.error(IssueCodes.STABILISER_MISSING,
+						Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__KEY),
+						new Advice("Pad " + pad.getName() + " has no stabiliser in the cup of " + job.name(),
+								"its rigid base needs a flat bed", "Write on and a stabiliser behind the pad")));
+	}
+}

@@ -1,0 +1,30 @@
+package padwright.workup.checks.stock;
+
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EObject;
+
+import padwright.model.Range;
+import padwright.workup.checks.Advice;
+import padwright.workup.checks.Check;
+import padwright.workup.checks.Findings;
+import padwright.workup.checks.IssueCodes;
+import padwright.workup.checks.Place;
+
+/** A range runs from the lesser number to the greater. */
+public final class RangeCheck extends Check<EObject> {
+
+	public RangeCheck() {
+		super(EObject.class);
+	}
+
+	@Override
+	protected void check(EObject element, Findings findings) {
+		for (EAttribute attribute : element.eClass().getEAllAttributes()) {
+			if (element.eGet(attribute) instanceof Range range && range.isEmpty()) {
+				findings.error(IssueCodes.RANGE_EMPTY, Place.of(element, attribute),
+						new Advice("Nothing lies in " + range, "its first number is the greater one",
+								"Write " + range.high().toPlainString() + ".." + range.low().toPlainString()));
+			}
+		}
+	}
+}

@@ -1,0 +1,62 @@
+package padwright.workup.checks.units;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EObject;
+
+import padwright.engine.length.Length;
+import padwright.engine.length.LengthUnit;
+import padwright.model.Lengths;
+import padwright.model.Measure;
+import padwright.workup.checks.Advice;
+import padwright.workup.checks.Check;
+import padwright.workup.checks.Findings;
+import padwright.workup.checks.IssueCodes;
+import padwright.workup.checks.Place;
+
+/** A single length is one that the thing can have, so that thou and millimetres are not mixed up. */
+public final class MeasureCheck extends Check<EObject> {
+
+	public MeasureCheck() {
+		super(EObject.class);
+	}
+
+	@Override
+	protected void check(EObject element, Findings findings) {
+		for (EAttribute attribute : element.eClass().getEAllAttributes()) {
+			if (element.eGet(attribute) instanceof Measure measure) {
+				LengthUnit unit = Lengths.unit(measure.unit(), element);
+				judge(measure.number(), unit, PlausibleLengths.of(attribute), Place.of(element, attribute), findings);
+			}
+		}
+	}
+
+	static void judge(BigDecimal number, LengthUnit unit, Optional<Plausible> plausible, Place place,
+			Findings findings) {
+		Optional<Length> length = Lengths.exact(number, unit);
+		if (length.isEmpty()) {
+			findings.error(IssueCodes.TOO_FINE, place, new Advice(written(number, unit) + " cannot be kept exactly",
+					"lengths are whole nanometres, at most some million kilometres", "Round the number"));
+		} else {
+			plausible.filter(bounds -> !bounds.holds(length.get()))
+					.ifPresent(bounds -> suspect(number, unit, bounds, place, findings));
+		}
+	}
+
+	private static void suspect(BigDecimal number, LengthUnit unit, Plausible bounds, Place place,
+			Findings findings) {
+		List<LengthUnit> units = bounds.unitsFor(number);
+		String meant = units.size() == 1 ? written(number, units.get(0)) : "";
+		String cure = meant.isEmpty() ? "Measure again, or correct the unit" : "Did you mean " + meant + "?";
+		findings.error(IssueCodes.UNIT_SUSPECT, place,
+				new Advice(written(number, unit) + " is not " + bounds.what(), "it would be " + bounds.inWords(), cure),
+				meant.isEmpty() ? new String[0] : new String[] { meant });
+	}
+
+	private static String written(BigDecimal number, LengthUnit unit) {
+		return number.toPlainString() + " " + unit.symbol();
+	}
+}

@@ -1,0 +1,46 @@
+package padwright.workup.checks.units;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+import padwright.engine.length.Length;
+import padwright.engine.length.LengthUnit;
+import padwright.model.Lengths;
+
+/**
+ * The lengths that a thing on a flute can have: wide enough for every instrument from the piccolo to the bass, narrow
+ * enough to tell a thou from a millimetre (bounds are ours, no source).
+ *
+ * @param what the thing, with its article
+ */
+record Plausible(String what, Length least, Length most) {
+
+	static Plausible millimetres(String what, String least, String most) {
+		return new Plausible(what, Length.millimetres(least), Length.millimetres(most));
+	}
+
+	static Plausible thou(String what, String least, String most) {
+		return new Plausible(what, Length.thou(least), Length.thou(most));
+	}
+
+	boolean holds(Length length) {
+		return !length.isShorterThan(least) && !length.isLongerThan(most);
+	}
+
+	/** The units in which {@code number} would be plausible. */
+	List<LengthUnit> unitsFor(BigDecimal number) {
+		return Arrays.stream(LengthUnit.values()).filter(unit -> inUnit(number, unit).isPresent()).toList();
+	}
+
+	private Optional<Length> inUnit(BigDecimal number, LengthUnit unit) {
+		return Lengths.exact(number, unit).filter(this::holds);
+	}
+
+	/** The plausible lengths in words, in the unit that suits them. */
+	String inWords() {
+		LengthUnit unit = most.isLongerThan(Length.millimetres("2")) ? LengthUnit.MILLIMETRE : LengthUnit.THOU;
+		return least.in(unit, 3).toPlainString() + " to " + most.in(unit, 3).toPlainString() + " " + unit.symbol();
+	}
+}

@@ -1,0 +1,18 @@
+package padwright.workup.rules;
+
+import java.util.List;
+import java.util.function.Function;
+
+import padwright.workup.service.KeyJob;
+
+/**
+ * Something of a key in a plan that a rule can ask about.
+ *
+ * @param name dotted, as in {@code shim.material}
+ * @param type what it is compared with
+ * @param names the names it can have; empty where any article, material or key may be meant
+ * @param values what it is for a key: names as Strings, quantities as BigDecimal in the base unit of the type; empty
+ *               where unknown
+ */
+record RuleProperty(String name, PropertyType type, List<String> names, Function<KeyJob, List<?>> values) {
+}

@@ -1,0 +1,50 @@
+package padwright.workup.service;
+
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+import org.eclipse.emf.ecore.EObject;
+
+import padwright.model.Present;
+import padwright.model.plan.Fitting;
+import padwright.model.stock.Adhesive;
+import padwright.model.stock.FilmSet;
+import padwright.model.stock.Pad;
+import padwright.model.stock.Stabiliser;
+
+/**
+ * What is fitted into one cup. A key's own fitting replaces pad and stabiliser of the plan's together, since they
+ * belong together; film and glue it leaves unsaid are the plan's.
+ *
+ * @param own the key's fitting, or null
+ * @param planned the plan's, or null
+ */
+public record EffectiveFitting(Fitting own, Fitting planned) {
+
+	/** The fitting that says which pad, if any does; where a mistake about the pad is reported. */
+	public Optional<Fitting> source() {
+		return Stream.of(Optional.ofNullable(own), Optional.ofNullable(planned)).flatMap(Optional::stream).findFirst();
+	}
+
+	public Optional<Pad> pad() {
+		return source().flatMap(fitting -> Present.of(fitting.getPad()));
+	}
+
+	public Optional<Stabiliser> stabiliser() {
+		return source().flatMap(fitting -> Present.of(fitting.getStabiliser()));
+	}
+
+	public Optional<FilmSet> films() {
+		return inherited(Fitting::getFilms);
+	}
+
+	public Optional<Adhesive> adhesive() {
+		return inherited(Fitting::getAdhesive);
+	}
+
+	private <T extends EObject> Optional<T> inherited(Function<Fitting, T> feature) {
+		return Stream.of(Optional.ofNullable(own), Optional.ofNullable(planned)).flatMap(Optional::stream)
+				.map(feature).flatMap(article -> Present.of(article).stream()).findFirst();
+	}
+}

@@ -1,0 +1,72 @@
+package padwright.workup.service;
+
+import java.util.List;
+import java.util.Optional;
+
+import padwright.engine.clock.ClockHour;
+import padwright.engine.length.Length;
+import padwright.model.Lengths;
+import padwright.model.Present;
+import padwright.model.keysystem.Key;
+import padwright.model.plan.KeyService;
+import padwright.model.plan.Round;
+import padwright.model.systems.EffectiveKey;
+
+/** One row of a plan with all that it takes from the rest of the plan, the key system and the stock. */
+public final class KeyJob {
+
+	private final ServicePlan plan;
+	private final KeyService service;
+
+	KeyJob(ServicePlan plan, KeyService service) {
+		this.plan = plan;
+		this.service = service;
+	}
+
+	public ServicePlan plan() {
+		return plan;
+	}
+
+	public KeyService service() {
+		return service;
+	}
+
+	/** The key as it is in the plan's system; nothing for a key that it lacks. */
+	public Optional<EffectiveKey> key() {
+		return Present.of(service.getKey()).flatMap(plan.system()::key);
+	}
+
+	/** The key's name, or a question mark where the link is broken. */
+	public String name() {
+		return Present.of(service.getKey()).map(Key::getName).orElse("?");
+	}
+
+	public EffectiveFitting fitting() {
+		return new EffectiveFitting(service.getFitting(), plan.plan().getFitting());
+	}
+
+	/** Gaps from cup lip to rim without a pad; empty if not measured. */
+	public List<Length> emptyGaps() {
+		return Lengths.of(service.getEmpty());
+	}
+
+	/** The full shims noted in the plan; empty if none are yet. */
+	public List<Length> stack() {
+		return Lengths.of(service.getStack());
+	}
+
+	public Length stackSum() {
+		return stack().stream().reduce(Length.ZERO, Length::plus);
+	}
+
+	/** The newest round of readings. */
+	public Optional<Round> lastRound() {
+		List<Round> rounds = service.getRounds();
+		return rounds.isEmpty() ? Optional.empty() : Optional.of(rounds.get(rounds.size() - 1));
+	}
+
+	/** The hours of a round's readings: its own, or the plan's. */
+	public List<ClockHour> hours(Round round) {
+		return round.getHours().isEmpty() ? plan.plan().getHours() : round.getHours();
+	}
+}

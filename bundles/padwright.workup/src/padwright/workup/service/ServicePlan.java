@@ -1,0 +1,68 @@
+package padwright.workup.service;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+import padwright.engine.length.Length;
+import padwright.model.Lengths;
+import padwright.model.Present;
+import padwright.model.plan.Plan;
+import padwright.model.stock.Feeler;
+import padwright.model.stock.Stock;
+import padwright.model.systems.EffectiveSystem;
+
+/** A plan with all that it takes from its key system and stock, as far as they are there. */
+public final class ServicePlan {
+
+	/** Widest spread that passes where a plan says nothing: half a thou (common practice, no source). */
+	public static final Length DEFAULT_TOLERANCE = Length.thou("0.5");
+
+	private final Plan plan;
+	private final EffectiveSystem system;
+	private final List<KeyJob> jobs;
+
+	public ServicePlan(Plan plan) {
+		this.plan = plan;
+		this.system = EffectiveSystem.of(plan.getSystem());
+		this.jobs = plan.getKeys().stream().map(service -> new KeyJob(this, service)).toList();
+	}
+
+	public Plan plan() {
+		return plan;
+	}
+
+	public EffectiveSystem system() {
+		return system;
+	}
+
+	public Optional<Stock> stock() {
+		return Present.of(plan.getStock());
+	}
+
+	/** The rows of the plan, in its order. */
+	public List<KeyJob> jobs() {
+		return jobs;
+	}
+
+	/** Widest spread of the gap around a rim that passes. */
+	public Length tolerance() {
+		return Lengths.of(plan.getTolerance(), plan).orElse(DEFAULT_TOLERANCE);
+	}
+
+	/** Sums of full shims that are expected, if the plan says. */
+	public Optional<Bed> bed() {
+		return Optional.ofNullable(plan.getBed()).flatMap(range -> {
+			var unit = Lengths.unit(plan.getBedUnit(), plan);
+			return Lengths.exact(range.low(), unit)
+					.flatMap(low -> Lengths.exact(range.high(), unit).map(high -> new Bed(low, high)));
+		});
+	}
+
+	/** The stock's feeler leaves, finest first, each thickness once. */
+	public List<Length> feelers() {
+		return stock().map(Stock::getFeelers).stream().flatMap(List<Feeler>::stream)
+				.flatMap(feeler -> Lengths.of(feeler.getThickness(), feeler).stream())
+				.distinct().sorted(Comparator.naturalOrder()).toList();
+	}
+}

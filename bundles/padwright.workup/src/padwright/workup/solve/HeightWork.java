@@ -1,0 +1,104 @@
+package padwright.workup.solve;
+
+import java.util.List;
+import java.util.Optional;
+
+import padwright.engine.film.FilmSupply;
+import padwright.engine.height.FlushPad;
+import padwright.engine.height.HeightEquation;
+import padwright.engine.height.HeightSolution;
+import padwright.engine.height.HeightSolver;
+import padwright.engine.length.Length;
+import padwright.engine.length.LengthUnit;
+import padwright.model.Lengths;
+import padwright.model.stock.Pad;
+import padwright.model.stock.Stabiliser;
+import padwright.workup.checks.Severity;
+import padwright.workup.service.KeyJob;
+
+/**
+ * What the full shims under one pad have to sum to. Where the depth of the cup and the thickness of the pad are known,
+ * the height equation says it; else the trade's shortcut, by which pad and stabiliser lie flush with the lip and the
+ * shims make up the empty-cup gap (common practice, no source). The mean gap is taken to the nanometre.
+ */
+public final class HeightWork {
+
+	private final KeyJob job;
+	private final Length target;
+	private final boolean shortcut;
+
+	private HeightWork(KeyJob job, Length target, boolean shortcut) {
+		this.job = job;
+		this.target = target;
+		this.shortcut = shortcut;
+	}
+
+	/** The work of a row; nothing where the empty cup was not measured. */
+	public static Optional<HeightWork> of(KeyJob job) {
+		List<Length> gaps = job.emptyGaps();
+		if (gaps.isEmpty() || gaps.stream().anyMatch(gap -> gap.signum() < 0)) {
+			return Optional.empty();
+		}
+		Length gap = FlushPad.fullShims(gaps);
+		Optional<Length> byEquation = equation(job, gap).map(HeightEquation::fullShims);
+		return Optional.of(new HeightWork(job, byEquation.orElse(gap), byEquation.isEmpty()));
+	}
+
+	private static Optional<HeightEquation> equation(KeyJob job, Length gap) {
+		Optional<Pad> pad = job.fitting().pad();
+		Optional<Length> thickness = pad.flatMap(article -> Lengths.of(article.getThickness(), article));
+		Length seat = pad.flatMap(article -> Lengths.of(article.getSinks(), article)).orElse(Length.ZERO);
+		Length stabiliser = job.fitting().stabiliser().flatMap(disc -> Lengths.of(disc.getThickness(), disc))
+				.orElse(Length.ZERO);
+		return job.key().flatMap(key -> key.cupDepth()).flatMap(
+				depth -> thickness.map(pads -> new HeightEquation(depth, gap, seat, stabiliser, pads)));
+	}
+
+	/** What the full shims have to sum to; below zero where pad and stabiliser are too much for the cup. */
+	public Length target() {
+		return target;
+	}
+
+	/** What the target rests on, in words. */
+	public String basis() {
+		return shortcut ? "the empty-cup gap (depth of the cup or thickness of the pad not known)"
+				: "the height of cup, pad and stabiliser";
+	}
+
+	public boolean isOff(List<Length> stack) {
+		return error(stack).isLongerThan(job.plan().tolerance());
+	}
+
+	/** An error where no pad or stabiliser within its own tolerance could make up for the stack; else a warning. */
+	public Severity severity(List<Length> stack) {
+		Length worst = job.plan().tolerance().plus(articleTolerances());
+		return error(stack).isLongerThan(worst) ? Severity.ERROR : Severity.WARNING;
+	}
+
+	private Length error(List<Length> stack) {
+		return stack.stream().reduce(Length.ZERO, Length::plus).minus(target).abs();
+	}
+
+	private Length articleTolerances() {
+		Length pad = job.fitting().pad().flatMap((Pad article) -> Lengths.of(article.getTolerance(), article))
+				.orElse(Length.ZERO);
+		Length disc = job.fitting().stabiliser()
+				.flatMap((Stabiliser article) -> Lengths.of(article.getTolerance(), article)).orElse(Length.ZERO);
+		return pad.plus(disc);
+	}
+
+	/** The best stack from all that the film set holds; empty where there is no film. */
+	public HeightSolution solution() {
+		return solution(job.fitting().films().map(films -> FilmStore.of(films).supply()).orElse(List.of()));
+	}
+
+	/** The best stack from what is on hand. */
+	public HeightSolution solution(List<FilmSupply> supply) {
+		return HeightSolver.solve(target, supply);
+	}
+
+	/** A thickness as it is written in a stack in thou. */
+	public static String inThou(Length thickness) {
+		return thickness.in(LengthUnit.THOU, 4).toPlainString();
+	}
+}

@@ -1,0 +1,93 @@
+package padwright.workup.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+import padwright.engine.levelling.Budget;
+import padwright.model.stock.FilmSet;
+import padwright.workup.service.KeyJob;
+import padwright.workup.service.ServicePlan;
+
+/**
+ * Solves the rows of a plan in its order, each with the film that those before it have left. A row's height comes
+ * before its levelling, as at the bench.
+ */
+public final class PlanSolver {
+
+	private final FilmStores films;
+	private final WrittenAnswers written;
+	private final Budget budget;
+
+	private PlanSolver(ServicePlan plan, WrittenAnswers written, Budget budget) {
+		this.films = new FilmStores(plan);
+		this.written = written;
+		this.budget = budget;
+	}
+
+	/**
+	 * The answers for all rows.
+	 *
+	 * @param budget how long each levelling may search
+	 * @param progress told each row before it is solved
+	 */
+	public static PlanSolution solve(ServicePlan plan, WrittenAnswers written, Budget budget,
+			Consumer<KeyJob> progress) {
+		PlanSolver solver = new PlanSolver(plan, written, budget);
+		List<KeySolution> keys = new ArrayList<>();
+		for (KeyJob job : plan.jobs()) {
+			progress.accept(job);
+			keys.add(solver.solve(job));
+		}
+		return new PlanSolution(plan, keys);
+	}
+
+	private KeySolution solve(KeyJob job) {
+		Optional<FilmSet> film = job.fitting().films();
+		if (film.isEmpty()) {
+			return new KeySolution(job, Optional.empty(), Optional.empty(),
+					List.of("no shim film is named: write with and a film of the stock behind the pad in fit"));
+		}
+		films.giveBackAnswers(job);
+		KeySolution solution = solve(job, film.get());
+		if (written == WrittenAnswers.KEEP && holdsAnswers(job)) {
+			giveBack(solution, film.get());
+			films.takeAnswers(job);
+		}
+		return solution;
+	}
+
+	private KeySolution solve(KeyJob job, FilmSet film) {
+		List<String> unsolved = new ArrayList<>();
+		Optional<HeightAnswer> height = height(job, film, unsolved);
+		Optional<LevelAnswer> level = new LevelWork(job, budget).answer(films.supply(film), unsolved);
+		level.ifPresent(answer -> films.take(film, answer.films()));
+		return new KeySolution(job, height, level, unsolved);
+	}
+
+	private Optional<HeightAnswer> height(KeyJob job, FilmSet film, List<String> unsolved) {
+		Optional<HeightWork> work = HeightWork.of(job);
+		if (work.isEmpty()) {
+			unsolved.add("no height: measure the gap around the empty cup and write it behind empty");
+			return Optional.empty();
+		}
+		if (work.get().target().signum() < 0) {
+			unsolved.add("no height: pad and stabiliser fill the cup by " + work.get().target().abs()
+					+ " more than it holds; choose thinner ones");
+			return Optional.empty();
+		}
+		HeightAnswer answer = new HeightAnswer(work.get(), work.get().solution(films.supply(film)));
+		films.take(film, answer.solution().pieces());
+		return Optional.of(answer);
+	}
+
+	private static boolean holdsAnswers(KeyJob job) {
+		return !job.stack().isEmpty() || job.lastRound().filter(round -> !round.getPieces().isEmpty()).isPresent();
+	}
+
+	private void giveBack(KeySolution solution, FilmSet film) {
+		solution.height().ifPresent(answer -> films.giveBack(film, answer.solution().pieces()));
+		solution.level().ifPresent(answer -> films.giveBack(film, answer.films()));
+	}
+}

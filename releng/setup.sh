@@ -1,0 +1,148 @@
+# Sourced by the scripts beside it: finds, and where it can installs, what a build needs, and knows the build's state.
+# Sets root, state and product; functions for the rest. MAVEN_ARGS are given to every run of Maven.
+
+root=$(cd -P -- "$(dirname -- "${BASH_SOURCE[0]}")/.." && pwd)
+state=$root/releng/target
+product=$root/releng/product/target/products/padwright/linux/gtk/x86_64/padwright
+
+java_needed=17
+maven_needed=3.9.9
+maven_fetched=3.9.16
+dependency_plugin=org.apache.maven.plugins:maven-dependency-plugin:3.8.1
+
+say() {
+	printf 'padwright: %s\n' "$*" >&2
+}
+
+fail() {
+	say "$*"
+	exit 2
+}
+
+# What the product is made of, as one line that changes when any of it does.
+fingerprint() {
+	(
+		cd "$root"
+		find bundles features releng/product releng/padwright.target releng/log4j.properties pom.xml .mvn \
+			-type d \( -name target -o -name bin -o -name src-gen -o -name '*.tests' \) -prune \
+			-o -type f ! -name '.polyglot.*' -printf '%p %T@ %s %m\n' | sort | cksum
+	)
+}
+
+is_built() {
+	[[ -f $state/built && $(<"$state/built") == "$1" && -x $product/padwright ]]
+}
+
+# One build at a time; released when the script ends.
+lock_builds() {
+	mkdir -p "$state"
+	exec 9>"$state/lock"
+	flock 9
+}
+
+have() {
+	command -v "$1" >/dev/null
+}
+
+java_version() {
+	"$1/bin/javac" -version 2>/dev/null | sed -n 's/^javac \([0-9]*\).*/\1/p'
+}
+
+is_jdk() {
+	local version
+	version=$(java_version "$1") && [[ -n $version ]] && ((version >= java_needed))
+}
+
+# Sets JAVA_HOME to a JDK that is new enough; the oldest such is nearest to what Tycho was made for.
+find_jdk() {
+	local candidate
+	if [[ -n ${JAVA_HOME-} ]] && is_jdk "$JAVA_HOME"; then
+		return
+	fi
+	if have javac; then
+		candidate=$(readlink -f "$(command -v javac)")
+		JAVA_HOME=${candidate%/bin/javac}
+		is_jdk "$JAVA_HOME" && return
+	fi
+	for candidate in $(ls -dv /usr/lib/jvm/*/ 2>/dev/null); do
+		JAVA_HOME=${candidate%/}
+		is_jdk "$JAVA_HOME" && return
+	done
+	unset JAVA_HOME
+	return 1
+}
+
+version_at_least() {
+	[[ $(printf '%s\n%s\n' "$1" "$2" | sort -V | head -n 1) == "$2" ]]
+}
+
+maven_version() {
+	"$1" --version 2>/dev/null | sed 's/\x1b\[[0-9;]*m//g' | sed -n 's/^Apache Maven \([0-9.]*\).*/\1/p'
+}
+
+missing_packages() {
+	find_jdk || echo openjdk-17-jdk-headless
+	have mvn || echo maven
+	have git || echo git
+	have unzip || echo unzip
+	have flock || echo util-linux
+	have fc-list || echo fontconfig
+}
+
+install_missing() {
+	local missing
+	missing=$(missing_packages)
+	[[ -n $missing ]] || return 0
+	if [[ $(id -u) != 0 ]] || ! have apt-get; then
+		fail "please install: a JDK of version $java_needed or newer, Maven, git, unzip, flock, fontconfig;" \
+			"missing by their Debian names:" $missing
+	fi
+	say "installing" $missing
+	mkdir -p "$state"
+	if ! DEBIAN_FRONTEND=noninteractive apt-get -q update >"$state/install.log" 2>&1 \
+		|| ! DEBIAN_FRONTEND=noninteractive apt-get -qy install --no-install-recommends $missing \
+			>>"$state/install.log" 2>&1; then
+		tail -n 5 "$state/install.log" >&2
+		fail "could not install" $missing "(log: $state/install.log)"
+	fi
+}
+
+# Sets maven to one that Tycho accepts: the installed one, or one it fetches, once, by its coordinates.
+find_maven() {
+	local cache=${XDG_CACHE_HOME:-$HOME/.cache}/padwright download
+	maven=mvn
+	version_at_least "$(maven_version mvn)" "$maven_needed" && return
+	maven=$cache/apache-maven-$maven_fetched/bin/mvn
+	[[ -x $maven ]] && return
+	say "fetching Maven $maven_fetched"
+	mkdir -p "$cache"
+	download=$(mktemp -d "$cache/fetch.XXXXXX")
+	# From a directory of its own: an old Maven cannot read this project's settings.
+	if ! (cd "$download" && mvn -B -q ${MAVEN_ARGS-} "$dependency_plugin:copy" -DoutputDirectory="$download" \
+		-Dartifact="org.apache.maven:apache-maven:$maven_fetched:zip:bin" && unzip -q ./*.zip) \
+		>"$download/log" 2>&1; then
+		tail -n 20 "$download/log" >&2
+		fail "could not fetch Maven $maven_fetched; install Maven $maven_needed or newer"
+	fi
+	mv -T "$download/apache-maven-$maven_fetched" "$cache/apache-maven-$maven_fetched" 2>/dev/null || [[ -x $maven ]]
+	rm -rf "$download"
+}
+
+set_up() {
+	install_missing
+	find_jdk || fail "no JDK of version $java_needed or newer found"
+	export JAVA_HOME
+	find_maven
+	mkdir -p "$state"
+	printf '%s\n' "$JAVA_HOME" >"$state/java-home"
+}
+
+run_maven() {
+	"$maven" -B -ntp -f "$root/pom.xml" "$@"
+}
+
+# Starts the new product once, so that its caches are there for every later start, then remembers what it was made of.
+remember_build() {
+	"$product/padwright" --version >/dev/null
+	printf '%s\n' "$1" >"$state/built"
+}
