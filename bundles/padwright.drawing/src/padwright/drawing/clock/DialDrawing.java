@@ -8,15 +8,17 @@ import padwright.drawing.scene.Circle;
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
 import padwright.drawing.scene.Face;
+import padwright.drawing.scene.FontMetrics;
 import padwright.drawing.scene.Ink;
 import padwright.drawing.scene.Line;
 import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
 
 /** The rim, its hours and what 12 o'clock looks at. */
-record DialDrawing(ClockFace face, String twelveLooksAt) {
+record DialDrawing(ClockFace face, FontMetrics metrics, String twelveLooksAt) {
 
 	private static final double WORD_SIZE = 1.65;
+	private static final double WIDEST = 22;
 	private static final double HALF_CAPITAL = 0.365;
 
 	List<Element> draw() {
@@ -41,7 +43,8 @@ record DialDrawing(ClockFace face, String twelveLooksAt) {
 	}
 
 	private Element word(String text, double y) {
-		return Text.of(text, 0, face.mm(y + HALF_CAPITAL * WORD_SIZE), Face.CONDENSED, face.mm(WORD_SIZE))
+		double size = Math.min(WORD_SIZE, WIDEST / metrics.width(text, Face.CONDENSED, 1));
+		return Text.of(text, 0, face.mm(y + HALF_CAPITAL * size), Face.CONDENSED, face.mm(size))
 				.anchored(Anchor.MIDDLE);
 	}
 }

@@ -22,6 +22,7 @@ record PieceLabel(String text, double size, Bounds plate) {
 	private static final double SMALLEST = 1.4;
 	private static final double CAPITAL = 0.73;
 	private static final double MARGIN = 0.18;
+	private static final double GAP = 0.5;
 	/** Where along the piece, best first. */
 	private static final List<Double> PLACES = List.of(0.5, 0.33, 0.67, 0.2, 0.8);
 
@@ -36,8 +37,8 @@ record PieceLabel(String text, double size, Bounds plate) {
 		List<Bounds> choices = PLACES.stream().map(fraction -> piece.arc().from().station()
 				+ fraction * piece.arc().halfHours())
 				.map(station -> plate(face, face.angle(station), radius, width, size * CAPITAL + 2 * MARGIN)).toList();
-		Bounds free = choices.stream().filter(choice -> others.stream().noneMatch(choice::overlaps)).findFirst()
-				.orElse(choices.get(0));
+		Bounds free = choices.stream().filter(choice -> others.stream().noneMatch(choice.grown(face.mm(GAP))::overlaps))
+				.findFirst().orElse(choices.get(0));
 		return new PieceLabel(text, face.mm(size), free);
 	}
 

@@ -18,10 +18,10 @@ import padwright.drawing.scene.Text;
 record ReadingMarks(ClockFace face, FontMetrics metrics, List<RimReading> readings) {
 
 	private static final double SIZE = 2.7;
-	private static final double WIDEST = 4.2;
+	private static final double WIDEST = 3.9;
 	/** Middle of the figures above and below the rim; beside it they stand further out, being wider than high. */
 	private static final double RADIUS = 10.05;
-	private static final double FURTHER_BESIDE = 0.85;
+	private static final double FURTHER_BESIDE = 0.95;
 	private static final double HALF_CAPITAL = 0.365;
 	private static final double DOT = 0.8;
 
@@ -53,7 +53,7 @@ record ReadingMarks(ClockFace face, FontMetrics metrics, List<RimReading> readin
 	}
 
 	private Element box(double x, double y) {
-		double width = face.mm(WIDEST * 0.8);
+		double width = face.mm(WIDEST * 0.85);
 		double height = face.mm(SIZE * 0.85);
 		return new Drawn(new Rectangle(x - width / 2, y - height / 2, width, height),
 				Style.stroked(Ink.grey(110), face.mm(0.16)));

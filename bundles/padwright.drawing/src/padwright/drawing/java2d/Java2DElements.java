@@ -92,7 +92,7 @@ final class Java2DElements implements ElementVisitor {
 		graphics.setTransform(before);
 	}
 
-	private static AffineTransform map(Transform map) {
+	static AffineTransform map(Transform map) {
 		return new AffineTransform(map.xx(), map.yx(), map.xy(), map.yy(), map.dx(), map.dy());
 	}
 
