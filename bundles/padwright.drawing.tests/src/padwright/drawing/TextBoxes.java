@@ -15,8 +15,6 @@ import padwright.drawing.scene.Transform;
 /** Where the texts of a drawing lie, for tests. Groups may move and enlarge, not turn. */
 public final class TextBoxes implements ElementVisitor {
 
-	private static final double CAPITAL = 0.73;
-
 	private final FontMetrics metrics;
 	private final List<Bounds> boxes = new ArrayList<>();
 	private Transform map = Transform.NONE;
@@ -41,8 +39,8 @@ public final class TextBoxes implements ElementVisitor {
 	public void visit(Text text) {
 		double width = metrics.width(text);
 		double left = text.x() - text.anchor().fraction() * width;
-		double top = text.baseline() - CAPITAL * text.size();
-		boxes.add(new Bounds(map.xOf(left, top), map.yOf(left, top), width * map.xx(), CAPITAL * text.size() * map.yy()));
+		double top = text.baseline() - FontMetrics.CAPITAL_HEIGHT * text.size();
+		boxes.add(new Bounds(map.xOf(left, top), map.yOf(left, top), width * map.xx(), FontMetrics.CAPITAL_HEIGHT * text.size() * map.yy()));
 	}
 
 	@Override

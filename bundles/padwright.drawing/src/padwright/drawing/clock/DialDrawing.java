@@ -19,7 +19,6 @@ record DialDrawing(ClockFace face, FontMetrics metrics, String twelveLooksAt) {
 
 	private static final double WORD_SIZE = 1.65;
 	private static final double WIDEST = 22;
-	private static final double HALF_CAPITAL = 0.365;
 
 	List<Element> draw() {
 		List<Element> elements = new ArrayList<>();
@@ -28,7 +27,7 @@ record DialDrawing(ClockFace face, FontMetrics metrics, String twelveLooksAt) {
 		}
 		elements.add(new Drawn(new Circle(0, 0, face.mm(ClockFace.RIM)), Style.stroked(Ink.BLACK, face.mm(0.42))));
 		elements.add(word("12 = " + twelveLooksAt, -ClockFace.WORDS));
-		elements.add(word("pad side", ClockFace.WORDS));
+		elements.add(word("seen from pad side", ClockFace.WORDS));
 		return elements;
 	}
 
@@ -44,7 +43,7 @@ record DialDrawing(ClockFace face, FontMetrics metrics, String twelveLooksAt) {
 
 	private Element word(String text, double y) {
 		double size = Math.min(WORD_SIZE, WIDEST / metrics.width(text, Face.CONDENSED, 1));
-		return Text.of(text, 0, face.mm(y + HALF_CAPITAL * size), Face.CONDENSED, face.mm(size))
+		return Text.of(text, 0, face.mm(y + FontMetrics.CAPITAL_HEIGHT / 2 * size), Face.CONDENSED, face.mm(size))
 				.anchored(Anchor.MIDDLE);
 	}
 }

@@ -23,7 +23,7 @@ import padwright.engine.film.PartialShim;
 /** The film inside the rim, beside one another where pieces lie over one another. */
 final class PieceRings {
 
-	private static final double THICKEST = 2.5;
+	private static final double THICKEST = 3.4;
 
 	private final ClockFace face;
 	private final FontMetrics metrics;

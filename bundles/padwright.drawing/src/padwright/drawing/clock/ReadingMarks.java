@@ -22,7 +22,6 @@ record ReadingMarks(ClockFace face, FontMetrics metrics, List<RimReading> readin
 	/** Middle of the figures above and below the rim; beside it they stand further out, being wider than high. */
 	private static final double RADIUS = 10.05;
 	private static final double FURTHER_BESIDE = 0.95;
-	private static final double HALF_CAPITAL = 0.365;
 	private static final double DOT = 0.8;
 
 	List<Element> draw() {
@@ -66,6 +65,6 @@ record ReadingMarks(ClockFace face, FontMetrics metrics, List<RimReading> readin
 	private Element figure(String text, double x, double y) {
 		double width = metrics.width(text, Face.CONDENSED_BOLD, SIZE);
 		double size = face.mm(SIZE * Math.min(1, WIDEST / width));
-		return Text.of(text, x, y + HALF_CAPITAL * size, Face.CONDENSED_BOLD, size).anchored(Anchor.MIDDLE);
+		return Text.of(text, x, y + FontMetrics.CAPITAL_HEIGHT / 2 * size, Face.CONDENSED_BOLD, size).anchored(Anchor.MIDDLE);
 	}
 }

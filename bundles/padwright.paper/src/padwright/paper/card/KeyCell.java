@@ -23,6 +23,8 @@ final class KeyCell {
 
 	private static final List<String> STEPS = List.of("height", "level", "regulate");
 	private static final int MOST_NOTES = 4;
+	/** How much room above and below the clock together keeps it beside the head of its cell. */
+	private static final double MOST_LOWERED = 8;
 	private static final int MOST_NOTE_LINES = 5;
 
 	private final CardStyle style;
@@ -64,7 +66,7 @@ final class KeyCell {
 		elements.addAll(TickBoxes.row(typesetter.metrics(), STEPS, style.padding(),
 				height - style.tick() - style.padding(), style.tick(), style.small()));
 		double clockLeft = style.cellWidth() - style.padding() - style.clock();
-		double spare = height - style.padding() - style.clock() - writingHeight();
+		double spare = Math.min(MOST_LOWERED, height - style.padding() - style.clock() - writingHeight());
 		elements.add(clock().draw(style.clock(), typesetter.metrics())
 				.at(clockLeft + style.clock() / 2, style.padding() + spare / 2 + style.clock() / 2));
 		elements.addAll(feltAfter(clockLeft, height - style.padding()));
@@ -141,16 +143,19 @@ final class KeyCell {
 	}
 
 	private void labelled(String label, String figures) {
-		double baseline = column.y() + style.figure() * 0.86;
-		column.add(Text.of(label, column.left(), baseline, Face.CONDENSED, style.small()));
+		word(label, style.figure());
 		column.line(figures, Face.CONDENSED_BOLD, style.figure(), style.tab());
 	}
 
 	private void blank(String label) {
-		double baseline = column.y() + style.figure() * 0.86;
-		column.add(Text.of(label, column.left(), baseline, Face.CONDENSED, style.small()));
-		column.add(rule(column.left() + style.tab(), column.left() + column.width(), baseline));
+		word(label, style.figure());
+		column.add(rule(column.left() + style.tab(), column.left() + column.width(), column.baseline(style.figure())));
 		column.space(style.figure() * 1.16);
+	}
+
+	/** What the line to come is about, on its baseline. */
+	private void word(String word, double sizeOfLine) {
+		column.add(Text.of(word, column.left(), column.baseline(sizeOfLine), Face.CONDENSED, style.small()));
 	}
 
 	private void pieces() {
@@ -172,8 +177,7 @@ final class KeyCell {
 		column.add(new Drawn(new Rectangle(column.left() + style.tab() - side * 1.4, top, side, side),
 				Style.of(FilmHatch.of(piece.thickness()).fill(1), Stroke.of(Ink.BLACK, 0.25))));
 		if (piece == key.pieces().get(0)) {
-			column.add(Text.of("pieces", column.left(), column.y() + style.figure() * 0.86, Face.CONDENSED,
-					style.small()));
+			word("pieces", style.figure());
 		}
 		column.line(piece.toString(), Face.CONDENSED_BOLD, style.figure(), style.tab());
 	}
@@ -184,10 +188,9 @@ final class KeyCell {
 		}
 		String figures = key.spread().map(spread -> Thou.of(spread.before())
 				+ spread.after().map(after -> " → " + Thou.of(after)).orElse("")).orElse("");
-		double baseline = column.y() + style.text() * 0.86;
-		column.add(Text.of("spread", column.left(), baseline, Face.CONDENSED, style.small()));
-		Text bold = typesetter.line(figures, column.left() + style.tab(), baseline, Face.CONDENSED_BOLD, style.text(),
-				column.width() - style.tab());
+		word("spread", style.text());
+		Text bold = typesetter.line(figures, column.left() + style.tab(), column.baseline(style.text()),
+				Face.CONDENSED_BOLD, style.text(), column.width() - style.tab());
 		column.add(bold);
 		double beside = style.tab() + typesetter.metrics().width(bold) + style.small();
 		column.line(key.proof(), Face.CONDENSED, style.text(), beside);
@@ -213,7 +216,7 @@ final class KeyCell {
 	private void warningSign() {
 		double side = style.small();
 		column.add(new Drawn(new Rectangle(column.left(), column.y() + side * 0.05, side, side), Style.filled(Ink.BLACK)));
-		column.add(Text.of("!", column.left() + side / 2, column.y() + side * 0.86, Face.BOLD, side)
+		column.add(Text.of("!", column.left() + side / 2, column.baseline(side), Face.BOLD, side)
 				.anchored(Anchor.MIDDLE).in(Ink.WHITE));
 	}
 }

@@ -70,7 +70,7 @@ final class PageFoot {
 	}
 
 	private static void caution(Column column, String text) {
-		column.add(Text.of("•", column.left(), column.y() + SIZE * 0.86, Face.CONDENSED, SIZE));
+		column.add(Text.of("•", column.left(), column.baseline(SIZE), Face.CONDENSED, SIZE));
 		column.paragraph(text, Face.CONDENSED, SIZE, SIZE * 0.8, Integer.MAX_VALUE);
 	}
 
