@@ -3,7 +3,6 @@ package padwright.paper.card;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.DoubleStream;
 
 import padwright.drawing.font.DejaVuMetrics;
@@ -14,10 +13,8 @@ public final class BenchCardPages {
 
 	private static final double MARGIN = 10;
 	private static final int CELLS_IN_A_ROW = 2;
-	private static final double USUAL = 1;
-	private static final double DENSE = 0.85;
-	private static final double NARROWEST_FULL_GAP = 2;
-	private static final double WIDEST_FULL_GAP = 5;
+	/** Sizes of type to try, the usual one first. */
+	private static final double[] SCALES = {1, 0.95, 0.9, 0.85};
 
 	private final BenchCard card;
 	private final PaperSize paper;
@@ -30,14 +27,12 @@ public final class BenchCardPages {
 
 	/** The pages, in the usual size of type, or in a smaller one if that saves a page. */
 	public List<Scene> pages() {
-		return DoubleStream.of(USUAL, DENSE).mapToObj(this::pages).min(Comparator.comparingInt(List::size))
-				.orElseThrow();
+		return DoubleStream.of(SCALES).mapToObj(this::pages).min(Comparator.comparingInt(List::size)).orElseThrow();
 	}
 
 	private List<Scene> pages(double scale) {
 		double width = paper.width() - 2 * MARGIN;
-		CardStyle style =
-				new CardStyle(typesetter, width / CELLS_IN_A_ROW, scale, card.twelveLooksAt(), fullGapThou());
+		CardStyle style = new CardStyle(typesetter, width / CELLS_IN_A_ROW, scale, card.twelveLooksAt());
 		PageHead head = new PageHead(card, typesetter, width);
 		PageFoot foot = new PageFoot(card, style, width);
 		List<Part> parts = new ArrayList<>(rows(style));
@@ -68,12 +63,5 @@ public final class BenchCardPages {
 					style.cellWidth()));
 		}
 		return rows;
-	}
-
-	/** One scale for all clocks of the card, so that they can be compared: the widest gap within reason. */
-	private double fullGapThou() {
-		double widest = card.keys().stream().map(CardKey::gap).flatMap(Optional::stream)
-				.mapToDouble(gap -> gap.stream().max().orElse(0) / 25_400.0).max().orElse(0);
-		return Math.max(NARROWEST_FULL_GAP, Math.min(WIDEST_FULL_GAP, Math.ceil(widest)));
 	}
 }
