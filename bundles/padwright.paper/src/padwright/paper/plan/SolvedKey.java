@@ -50,7 +50,7 @@ final class SolvedKey {
 				solution.level().map(answer -> answer.rim().profile()), earlierPieces(),
 				solution.level().map(answer -> answer.solution().pieces()).orElse(List.of()),
 				solution.level().map(answer -> new CardSpread(answer.solution().spreadBefore(),
-						answer.solution().spreadAfter())),
+						Optional.of(answer.solution().spreadAfter()))),
 				solution.level().map(SolvedKey::proof).orElse(""), notes(), closes);
 	}
 
