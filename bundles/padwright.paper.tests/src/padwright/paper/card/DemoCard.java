@@ -133,7 +133,8 @@ public final class DemoCard {
 			List<PartialShim> pieces, String before, String after, List<CardNote> notes, List<String> closes) {
 		return new CardKey(name, label, "", "15 15 14.5 15.5", height(height), readings(felt, FOUR_HOURS),
 				Optional.of(gap), List.of(), pieces,
-				Optional.of(CardSpread.solved(Length.thou(before), Length.thou(after))), "best possible", notes, closes);
+				Optional.of(CardSpread.solved(Length.thou(before), Length.thou(after))), "best possible", notes,
+				closes);
 	}
 
 	/** Target and shims, as in {@code 14.6: 7.5 5 2}. */

@@ -26,8 +26,8 @@ class GoldenPageTest {
 	private static final int SHRINK = 4;
 	private static final int TILE = 12;
 	/** Mean difference of grey levels (of 255) over the page, and over the tile that differs most. */
-	private static final double PAGE_TOLERANCE = 1.5;
-	private static final double TILE_TOLERANCE = 20;
+	private static final double PAGE_TOLERANCE = 0.5;
+	private static final double TILE_TOLERANCE = 6;
 
 	@Test
 	void looksAsItDid() throws IOException {

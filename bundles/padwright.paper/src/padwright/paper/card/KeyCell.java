@@ -215,7 +215,8 @@ final class KeyCell {
 
 	private void warningSign() {
 		double side = style.small();
-		column.add(new Drawn(new Rectangle(column.left(), column.y() + side * 0.05, side, side), Style.filled(Ink.BLACK)));
+		Rectangle sign = new Rectangle(column.left(), column.y() + side * 0.05, side, side);
+		column.add(new Drawn(sign, Style.filled(Ink.BLACK)));
 		column.add(Text.of("!", column.left() + side / 2, column.baseline(side), Face.BOLD, side)
 				.anchored(Anchor.MIDDLE).in(Ink.WHITE));
 	}
