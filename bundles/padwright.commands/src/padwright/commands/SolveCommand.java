@@ -83,7 +83,7 @@ final class SolveCommand implements Callable<Integer> {
 	private void write(LoadedShop shop, PlanSolution solution) {
 		PrintWriter err = spec.commandLine().getErr();
 		try {
-			PlanFile.Written result = PlanFile.write(shop.language(), shop.shop(), shop.file(), solution, written());
+			PlanFile.Written result = PlanFile.write(Language.services(), shop.shop(), shop.file(), solution, written());
 			err.println(result.changes() == 0 ? "nothing to write: the plan holds every answer already"
 					: "wrote " + result.changes() + " answers into " + ShownPath.of(shop.file()) + "; the old text is in "
 							+ ShownPath.of(result.backup().orElseThrow()));
