@@ -55,7 +55,7 @@ final class LevelWork {
 	}
 
 	private Stiffness assumedStiffness() {
-		return job.fitting().pad().map(Pad::getKind)
+		return job.fitting().pad().filter(Pad::isSetKind).map(Pad::getKind)
 				.filter(kind -> kind == PadKind.ENGINEERED || kind == PadKind.METAL)
 				.map(rigid -> RIGID_BASE).orElse(SOFT);
 	}
