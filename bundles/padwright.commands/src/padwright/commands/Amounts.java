@@ -1,5 +1,6 @@
 package padwright.commands;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 
 import padwright.engine.length.Length;
@@ -18,7 +19,13 @@ final class Amounts {
 
 	/** The same with a plus before what is above zero. */
 	static String signedThou(Length length) {
-		return (length.signum() > 0 ? "+" : "") + thou(length);
+		return signedThou(length, 2);
+	}
+
+	/** In thou to {@code decimals} places, without the unit, with a plus before what is above zero then. */
+	static String signedThou(Length length, int decimals) {
+		BigDecimal thou = length.in(LengthUnit.THOU, decimals);
+		return (thou.signum() > 0 ? "+" : "") + thou.toPlainString();
 	}
 
 	/** In millimetres to {@code decimals} places, without the unit. */
