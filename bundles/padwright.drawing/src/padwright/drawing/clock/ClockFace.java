@@ -10,10 +10,10 @@ record ClockFace(double diameter, ClockHour atTop) {
 
 	/** Film lies between these. */
 	static final double FILM_INNER = 1.6;
-	static final double FILM_OUTER = 6.4;
+	static final double FILM_OUTER = 6.75;
 	/** The rim itself; the gap is drawn outward from it. */
-	static final double RIM = 6.8;
-	static final double BAND_OUTER = 8.7;
+	static final double RIM = 7.15;
+	static final double BAND_OUTER = 8.8;
 	/** Middle of the words above and below. */
 	static final double WORDS = 12.35;
 

@@ -3,21 +3,21 @@ package padwright.drawing.clock;
 import java.util.ArrayList;
 import java.util.List;
 
-import padwright.drawing.scene.Anchor;
 import padwright.drawing.scene.Circle;
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
 import padwright.drawing.scene.Face;
+import padwright.drawing.scene.FontMetrics;
 import padwright.drawing.scene.Ink;
 import padwright.drawing.scene.Line;
 import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
 
 /** The rim, its hours and what 12 o'clock looks at. */
-record DialDrawing(ClockFace face, String twelveLooksAt) {
+record DialDrawing(ClockFace face, FontMetrics metrics, String twelveLooksAt) {
 
 	private static final double WORD_SIZE = 1.65;
-	private static final double HALF_CAPITAL = 0.365;
+	private static final double WIDEST = 22;
 
 	List<Element> draw() {
 		List<Element> elements = new ArrayList<>();
@@ -26,7 +26,7 @@ record DialDrawing(ClockFace face, String twelveLooksAt) {
 		}
 		elements.add(new Drawn(new Circle(0, 0, face.mm(ClockFace.RIM)), Style.stroked(Ink.BLACK, face.mm(0.42))));
 		elements.add(word("12 = " + twelveLooksAt, -ClockFace.WORDS));
-		elements.add(word("pad side", ClockFace.WORDS));
+		elements.add(word("seen from pad side", ClockFace.WORDS));
 		return elements;
 	}
 
@@ -41,7 +41,7 @@ record DialDrawing(ClockFace face, String twelveLooksAt) {
 	}
 
 	private Element word(String text, double y) {
-		return Text.of(text, 0, face.mm(y + HALF_CAPITAL * WORD_SIZE), Face.CONDENSED, face.mm(WORD_SIZE))
-				.anchored(Anchor.MIDDLE);
+		double size = Math.min(WORD_SIZE, WIDEST / metrics.width(text, Face.CONDENSED, 1));
+		return Text.centred(text, 0, face.mm(y), Face.CONDENSED, face.mm(size));
 	}
 }

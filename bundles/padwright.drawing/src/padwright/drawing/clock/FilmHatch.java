@@ -11,9 +11,9 @@ import padwright.engine.length.Length;
 public enum FilmHatch {
 	HALF("0.5", 1.3, false),
 	ONE("1", 0.75, false),
-	ONE_AND_A_HALF("1.5", 1.15, true),
-	TWO("2", 0.7, true),
-	THREE("3", 0.46, true),
+	ONE_AND_A_HALF("1.5", 1, true),
+	TWO("2", 0.65, true),
+	THREE("3", 0.44, true),
 	THICKER("", 0, false);
 
 	private static final double LINE = 0.2;

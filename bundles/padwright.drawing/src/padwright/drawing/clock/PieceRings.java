@@ -1,7 +1,11 @@
 package padwright.drawing.clock;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.IntStream;
 
 import padwright.drawing.scene.Bounds;
 import padwright.drawing.scene.Drawn;
@@ -16,19 +20,18 @@ import padwright.drawing.scene.Style;
 import padwright.engine.clock.Arc;
 import padwright.engine.film.PartialShim;
 
-/** The film inside the rim, stacked outward where pieces lie over one another. */
+/** The film inside the rim, beside one another where pieces lie over one another. */
 final class PieceRings {
 
-	private static final double THICKEST = 2.5;
+	private static final double THICKEST = 3.4;
 
 	private final ClockFace face;
 	private final FontMetrics metrics;
 	private final int earlierPieces;
 	private final List<PartialShim> all;
 	private final List<Integer> layers;
-	private final int stacked;
 	private final double thickness;
-	private final List<Bounds> plates = new ArrayList<>();
+	private final PieceLabel[] labels;
 
 	PieceRings(ClockFace face, FontMetrics metrics, List<PartialShim> earlier, List<PartialShim> pieces) {
 		this.face = face;
@@ -37,8 +40,22 @@ final class PieceRings {
 		this.all = new ArrayList<>(earlier);
 		all.addAll(pieces);
 		this.layers = Layers.of(all.stream().map(PartialShim::arc).toList());
-		this.stacked = layers.stream().mapToInt(layer -> layer + 1).max().orElse(1);
+		int stacked = layers.stream().mapToInt(layer -> layer + 1).max().orElse(1);
 		this.thickness = Math.min(THICKEST, (ClockFace.FILM_OUTER - ClockFace.FILM_INNER) / stacked);
+		this.labels = new PieceLabel[all.size()];
+		IntStream.range(0, labels.length).boxed()
+				.sorted(Comparator.comparing(index -> all.get(index).arc().halfHours()))
+				.forEach(index -> labels[index] = label(index));
+	}
+
+	/** Short pieces choose first: a long one has more places for its label. */
+	private PieceLabel label(int index) {
+		List<Bounds> taken = Arrays.stream(labels).filter(Objects::nonNull).map(PieceLabel::plate).toList();
+		return PieceLabel.place(face, metrics, all.get(index), outer(index) - thickness / 2, thickness, taken);
+	}
+
+	private double outer(int index) {
+		return ClockFace.FILM_OUTER - layers.get(index) * thickness;
 	}
 
 	List<Element> draw() {
@@ -52,17 +69,15 @@ final class PieceRings {
 	private Element piece(int index) {
 		PartialShim piece = all.get(index);
 		boolean earlier = index < earlierPieces;
-		double outer = ClockFace.FILM_OUTER - (stacked - 1 - layers.get(index)) * thickness;
-		double inner = outer - thickness;
+		double outer = outer(index);
 		Arc arc = piece.arc();
-		RingSector sector = new RingSector(0, 0, face.mm(inner), face.mm(outer), face.angle(arc.from()),
+		RingSector sector = new RingSector(0, 0, face.mm(outer - thickness), face.mm(outer), face.angle(arc.from()),
 				arc.halfHours() * Math.PI / 12);
-		PieceLabel label = PieceLabel.place(face, metrics, piece, (inner + outer) / 2, thickness, plates);
-		plates.add(label.plate());
 		List<Element> elements = new ArrayList<>();
 		elements.add(new Drawn(sector, earlier ? inCup() : toPlace(piece)));
-		elements.addAll(label.draw());
-		return Group.named((earlier ? "earlier-" : "piece-") + index, piece + (earlier ? ", in the cup" : ""), elements);
+		elements.addAll(labels[index].draw());
+		String meaning = piece + (earlier ? ", in the cup" : "");
+		return Group.named((earlier ? "earlier-" : "piece-") + index, meaning, elements);
 	}
 
 	private Style toPlace(PartialShim piece) {
@@ -70,6 +85,7 @@ final class PieceRings {
 	}
 
 	private Style inCup() {
-		return Style.of(new SolidFill(Ink.WHITE), Stroke.of(Ink.BLACK, face.mm(0.22)).dashed(face.mm(0.7), face.mm(0.5)));
+		Stroke dashed = Stroke.of(Ink.BLACK, face.mm(0.22)).dashed(face.mm(0.7), face.mm(0.5));
+		return Style.of(new SolidFill(Ink.WHITE), dashed);
 	}
 }

@@ -2,7 +2,6 @@ package padwright.drawing.clock;
 
 import java.util.List;
 
-import padwright.drawing.scene.Anchor;
 import padwright.drawing.scene.Circle;
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
@@ -18,11 +17,10 @@ import padwright.drawing.scene.Text;
 record ReadingMarks(ClockFace face, FontMetrics metrics, List<RimReading> readings) {
 
 	private static final double SIZE = 2.7;
-	private static final double WIDEST = 4.2;
+	private static final double WIDEST = 3.9;
 	/** Middle of the figures above and below the rim; beside it they stand further out, being wider than high. */
 	private static final double RADIUS = 10.05;
-	private static final double FURTHER_BESIDE = 0.85;
-	private static final double HALF_CAPITAL = 0.365;
+	private static final double FURTHER_BESIDE = 0.95;
 	private static final double DOT = 0.8;
 
 	List<Element> draw() {
@@ -53,7 +51,7 @@ record ReadingMarks(ClockFace face, FontMetrics metrics, List<RimReading> readin
 	}
 
 	private Element box(double x, double y) {
-		double width = face.mm(WIDEST * 0.8);
+		double width = face.mm(WIDEST * 0.85);
 		double height = face.mm(SIZE * 0.85);
 		return new Drawn(new Rectangle(x - width / 2, y - height / 2, width, height),
 				Style.stroked(Ink.grey(110), face.mm(0.16)));
@@ -66,6 +64,6 @@ record ReadingMarks(ClockFace face, FontMetrics metrics, List<RimReading> readin
 	private Element figure(String text, double x, double y) {
 		double width = metrics.width(text, Face.CONDENSED_BOLD, SIZE);
 		double size = face.mm(SIZE * Math.min(1, WIDEST / width));
-		return Text.of(text, x, y + HALF_CAPITAL * size, Face.CONDENSED_BOLD, size).anchored(Anchor.MIDDLE);
+		return Text.centred(text, x, y, Face.CONDENSED_BOLD, size);
 	}
 }

@@ -45,7 +45,7 @@ public record RimClock(String twelveLooksAt, ClockHour atTop, List<RimReading> r
 		ClockFace face = new ClockFace(diameter, atTop);
 		List<Element> elements = new ArrayList<>();
 		gap.ifPresent(profile -> elements.addAll(new GapBand(face, profile, fullGapThou).draw()));
-		elements.addAll(new DialDrawing(face, twelveLooksAt).draw());
+		elements.addAll(new DialDrawing(face, metrics, twelveLooksAt).draw());
 		elements.addAll(new PieceRings(face, metrics, earlier, pieces).draw());
 		elements.addAll(new ReadingMarks(face, metrics, readings).draw());
 		return Group.of(elements);

@@ -60,20 +60,10 @@ final class Java2DElements implements ElementVisitor {
 
 	private void stroke(Stroke stroke, Shape outline) {
 		graphics.setColor(colour(stroke.ink()));
+		float[] dash = stroke.dash().isEmpty() ? null : stroke.dashArray();
 		graphics.setStroke(new BasicStroke((float) stroke.width(), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1,
-				dash(stroke), 0));
+				dash, 0));
 		graphics.draw(outline);
-	}
-
-	private static float[] dash(Stroke stroke) {
-		if (stroke.dash().isEmpty()) {
-			return null;
-		}
-		float[] dash = new float[stroke.dash().size()];
-		for (int i = 0; i < dash.length; i++) {
-			dash[i] = stroke.dash().get(i).floatValue();
-		}
-		return dash;
 	}
 
 	@Override
@@ -92,7 +82,7 @@ final class Java2DElements implements ElementVisitor {
 		graphics.setTransform(before);
 	}
 
-	private static AffineTransform map(Transform map) {
+	static AffineTransform map(Transform map) {
 		return new AffineTransform(map.xx(), map.yx(), map.xy(), map.yy(), map.dx(), map.dy());
 	}
 

@@ -3,6 +3,9 @@ package padwright.drawing.scene;
 /** How much room text takes. One implementation serves every output, so that all are laid out alike. */
 public interface FontMetrics {
 
+	/** Height of a capital or figure over the em, alike in all faces. */
+	double CAPITAL_HEIGHT = 0.729;
+
 	/** Advance width in mm of one line of text at an em of {@code size} mm, without kerning or ligatures. */
 	double width(String text, Face face, double size);
 

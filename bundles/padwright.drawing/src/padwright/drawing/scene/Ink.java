@@ -1,5 +1,7 @@
 package padwright.drawing.scene;
 
+import java.util.Locale;
+
 /**
  * A colour of ink.
  *
@@ -28,6 +30,6 @@ public record Ink(int red, int green, int blue) {
 
 	/** As in SVG: {@code #rrggbb}. */
 	public String toHex() {
-		return String.format("#%02x%02x%02x", red, green, blue);
+		return String.format(Locale.ROOT, "#%02x%02x%02x", red, green, blue);
 	}
 }

@@ -24,6 +24,15 @@ public record Stroke(Ink ink, double width, List<Double> dash) {
 		return new Stroke(ink, width, List.of());
 	}
 
+	/** The dash as an array, empty for an unbroken line. */
+	public float[] dashArray() {
+		float[] array = new float[dash.size()];
+		for (int i = 0; i < array.length; i++) {
+			array[i] = dash.get(i).floatValue();
+		}
+		return array;
+	}
+
 	/** This line broken into dashes and gaps of these lengths in mm. */
 	public Stroke dashed(double dashLength, double gapLength) {
 		return new Stroke(ink, width, List.of(dashLength, gapLength));

@@ -1,5 +1,7 @@
 package padwright.drawing.svg;
 
+import java.util.Locale;
+
 /** Numbers as short decimals of at most three places, the same on every machine. */
 final class SvgNumber {
 
@@ -14,6 +16,6 @@ final class SvgNumber {
 		long magnitude = Math.abs(thousandths);
 		String whole = (thousandths < 0 ? "-" : "") + magnitude / THOUSAND;
 		long rest = magnitude % THOUSAND;
-		return rest == 0 ? whole : whole + String.format(".%03d", rest).replaceFirst("0+$", "");
+		return rest == 0 ? whole : whole + String.format(Locale.ROOT, ".%03d", rest).replaceFirst("0+$", "");
 	}
 }

@@ -91,7 +91,7 @@ public final class DemoCard {
 	private static CardKey bent() {
 		return new CardKey("Gs", "G♯", "", "12 15 18 15", Optional.empty(), readings("5 2 . 3", FOUR_HOURS),
 				Optional.of(profile(2.6, 2.3, 12, 0.4, 2)), List.of(), List.of(),
-				Optional.of(new CardSpread(Length.thou("5.1"), Length.thou("2.2"))), "not solved",
+				Optional.of(new CardSpread(Length.thou("5.1"), Optional.empty())), "not solved",
 				List.of(CardNote.warning("The empty cup is open by 6 thou front to back: a bent cup or arm."
 						+ " True it first and read again.")),
 				List.of());
@@ -110,7 +110,7 @@ public final class DemoCard {
 		return new CardKey("Cs4", "C♯ foot", "", "15 15 15.5 15", height("15: 7.5 7.5"),
 				readings("1.5 1 0.5 . . 0.5 1 0.5 . . 0.5 1", hours), Optional.of(profile(0.75, 0.35, 12, 0.55, 0)),
 				List.of(), List.of(shim("1", 11, 2), shim("0.5", 12, 1), shim("0.5", 5, 7)),
-				Optional.of(new CardSpread(Length.thou("1.6"), Length.thou("0.45"))), "best possible", List.of(),
+				Optional.of(CardSpread.solved(Length.thou("1.6"), Length.thou("0.45"))), "best possible", List.of(),
 				List.of());
 	}
 
@@ -125,7 +125,7 @@ public final class DemoCard {
 	private static CardKey key(String name, String label, String fit, String empty, String height, String felt,
 			RimProfile gap, List<PartialShim> pieces, String before, String after) {
 		return new CardKey(name, label, fit, empty, height(height), readings(felt, FOUR_HOURS), Optional.of(gap),
-				List.of(), pieces, Optional.of(new CardSpread(Length.thou(before), Length.thou(after))),
+				List.of(), pieces, Optional.of(CardSpread.solved(Length.thou(before), Length.thou(after))),
 				"best possible", List.of(), List.of());
 	}
 
@@ -133,7 +133,8 @@ public final class DemoCard {
 			List<PartialShim> pieces, String before, String after, List<CardNote> notes, List<String> closes) {
 		return new CardKey(name, label, "", "15 15 14.5 15.5", height(height), readings(felt, FOUR_HOURS),
 				Optional.of(gap), List.of(), pieces,
-				Optional.of(new CardSpread(Length.thou(before), Length.thou(after))), "best possible", notes, closes);
+				Optional.of(CardSpread.solved(Length.thou(before), Length.thou(after))), "best possible", notes,
+				closes);
 	}
 
 	/** Target and shims, as in {@code 14.6: 7.5 5 2}. */

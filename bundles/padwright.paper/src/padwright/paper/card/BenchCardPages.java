@@ -1,10 +1,7 @@
 package padwright.paper.card;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.DoubleStream;
 
 import padwright.drawing.font.DejaVuMetrics;
 import padwright.drawing.scene.Scene;
@@ -14,10 +11,8 @@ public final class BenchCardPages {
 
 	private static final double MARGIN = 10;
 	private static final int CELLS_IN_A_ROW = 2;
-	private static final double USUAL = 1;
-	private static final double DENSE = 0.85;
-	private static final double NARROWEST_FULL_GAP = 2;
-	private static final double WIDEST_FULL_GAP = 5;
+	/** Sizes of type to try, the usual one first. */
+	private static final double[] SCALES = {1, 0.95, 0.9, 0.85};
 
 	private final BenchCard card;
 	private final PaperSize paper;
@@ -30,26 +25,38 @@ public final class BenchCardPages {
 
 	/** The pages, in the usual size of type, or in a smaller one if that saves a page. */
 	public List<Scene> pages() {
-		return DoubleStream.of(USUAL, DENSE).mapToObj(this::pages).min(Comparator.comparingInt(List::size))
-				.orElseThrow();
+		Draft best = draft(SCALES[0]);
+		for (int i = 1; i < SCALES.length; i++) {
+			Draft denser = draft(SCALES[i]);
+			best = denser.pages().size() < best.pages().size() ? denser : best;
+		}
+		return compose(best);
 	}
 
-	private List<Scene> pages(double scale) {
+	private Draft draft(double scale) {
 		double width = paper.width() - 2 * MARGIN;
-		CardStyle style =
-				new CardStyle(typesetter, width / CELLS_IN_A_ROW, scale, card.twelveLooksAt(), fullGapThou());
+		CardStyle style = new CardStyle(typesetter, width / CELLS_IN_A_ROW, scale, card.twelveLooksAt());
 		PageHead head = new PageHead(card, typesetter, width);
 		PageFoot foot = new PageFoot(card, style, width);
 		List<Part> parts = new ArrayList<>(rows(style));
 		parts.addAll(new RegulationParts(typesetter, width).of(card.regulations()));
 		PageFrame frame = new PageFrame(paper, MARGIN, foot.of(1, 1).height());
-		List<List<Part>> pages = frame.distribute(parts, head.first().height(), head.following().height());
+		return new Draft(frame, head, foot,
+				frame.distribute(parts, head.first().height(), head.following().height()));
+	}
+
+	private List<Scene> compose(Draft draft) {
+		int count = draft.pages().size();
 		List<Scene> scenes = new ArrayList<>();
-		for (int page = 1; page <= pages.size(); page++) {
-			scenes.add(frame.compose(title(page), page == 1 ? head.first() : head.following(),
-					pages.get(page - 1), foot.of(page, pages.size()), page == pages.size()));
+		for (int page = 1; page <= count; page++) {
+			scenes.add(draft.frame().compose(title(page), page == 1 ? draft.head().first() : draft.head().following(),
+					draft.pages().get(page - 1), draft.foot().of(page, count), page == count));
 		}
 		return scenes;
+	}
+
+	/** What goes on each page in one size of type. */
+	private record Draft(PageFrame frame, PageHead head, PageFoot foot, List<List<Part>> pages) {
 	}
 
 	private String title(int page) {
@@ -68,12 +75,5 @@ public final class BenchCardPages {
 					style.cellWidth()));
 		}
 		return rows;
-	}
-
-	/** One scale for all clocks of the card, so that they can be compared: the widest gap within reason. */
-	private double fullGapThou() {
-		double widest = card.keys().stream().map(CardKey::gap).flatMap(Optional::stream)
-				.mapToDouble(gap -> gap.stream().max().orElse(0) / 25_400.0).max().orElse(0);
-		return Math.max(NARROWEST_FULL_GAP, Math.min(WIDEST_FULL_GAP, Math.ceil(widest)));
 	}
 }

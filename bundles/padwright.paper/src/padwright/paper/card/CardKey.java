@@ -19,7 +19,7 @@ import padwright.engine.rim.RimProfile;
  * @param gap fitted to the readings, if there are any
  * @param earlierPieces partial shims that are in the cup already
  * @param pieces partial shims to place now
- * @param spread before and after the pieces, if known
+ * @param spread before and after the pieces, if there are readings
  * @param proof what is known of the answer, as in {@code best possible}; may be empty
  * @param notes what else the technician must know
  * @param closes labels of the keys that this key closes with it

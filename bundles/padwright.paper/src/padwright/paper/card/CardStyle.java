@@ -7,9 +7,11 @@ package padwright.paper.card;
  * @param cellWidth of the cell of one key
  * @param scale 1 for the usual size, less for a denser card
  * @param twelveLooksAt what 12 o'clock looks at
- * @param fullGapThou the gap that fills the band of a clock
  */
-record CardStyle(Typesetter typesetter, double cellWidth, double scale, String twelveLooksAt, double fullGapThou) {
+record CardStyle(Typesetter typesetter, double cellWidth, double scale, String twelveLooksAt) {
+
+	/** The gap that fills the band of a clock: the same on all cards, so that any two clocks can be compared. */
+	static final int FULL_GAP_THOU = 2;
 
 	double clock() {
 		return 34 * scale;

@@ -35,7 +35,7 @@ final class Column {
 	/** Text set in by {@code indent} over at most {@code most} lines. */
 	void paragraph(String text, Face face, double size, double indent, int most) {
 		for (String line : typesetter.wrap(text, face, size, width - indent, most)) {
-			elements.add(Text.of(line, left + indent, y + ASCENT * size, face, size));
+			elements.add(Text.of(line, left + indent, baseline(size), face, size));
 			y += LEADING * size;
 		}
 	}
@@ -43,7 +43,7 @@ final class Column {
 	/** A single line, made to fit. */
 	void line(String text, Face face, double size, double indent) {
 		if (!text.isBlank()) {
-			elements.add(typesetter.line(text, left + indent, y + ASCENT * size, face, size, width - indent));
+			elements.add(typesetter.line(text, left + indent, baseline(size), face, size, width - indent));
 		}
 		y += LEADING * size;
 	}
@@ -55,6 +55,11 @@ final class Column {
 
 	void space(double height) {
 		y += height;
+	}
+
+	/** The baseline of the next line in this size. */
+	double baseline(double size) {
+		return y + ASCENT * size;
 	}
 
 	/** Where the next line begins. */

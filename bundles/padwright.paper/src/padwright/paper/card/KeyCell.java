@@ -22,7 +22,10 @@ import padwright.engine.film.PartialShim;
 final class KeyCell {
 
 	private static final List<String> STEPS = List.of("height", "level", "regulate");
-	private static final int MOST_NOTE_LINES = 6;
+	private static final int MOST_NOTES = 4;
+	/** How much room above and below the clock together keeps it beside the head of its cell. */
+	private static final double MOST_LOWERED = 8;
+	private static final int MOST_NOTE_LINES = 5;
 
 	private final CardStyle style;
 	private final Typesetter typesetter;
@@ -54,7 +57,7 @@ final class KeyCell {
 	/** As high as it must be. */
 	double leastHeight() {
 		double text = column.y() + style.tick() + 1.5 * style.padding();
-		return Math.max(text, style.clock() + 2 * style.padding());
+		return Math.max(text, style.padding() + style.clock() + writingHeight());
 	}
 
 	/** The cell, with its boxes to tick at the foot of {@code height}. */
@@ -62,14 +65,32 @@ final class KeyCell {
 		List<Element> elements = new ArrayList<>(column.elements());
 		elements.addAll(TickBoxes.row(typesetter.metrics(), STEPS, style.padding(),
 				height - style.tick() - style.padding(), style.tick(), style.small()));
+		double clockLeft = style.cellWidth() - style.padding() - style.clock();
+		double spare = Math.min(MOST_LOWERED, height - style.padding() - style.clock() - writingHeight());
 		elements.add(clock().draw(style.clock(), typesetter.metrics())
-				.at(style.cellWidth() - style.padding() - style.clock() / 2, style.padding() + style.clock() / 2));
+				.at(clockLeft + style.clock() / 2, style.padding() + spare / 2 + style.clock() / 2));
+		elements.addAll(feltAfter(clockLeft, height - style.padding()));
 		return elements;
+	}
+
+	private double writingHeight() {
+		return style.small() * 1.6 + style.padding();
+	}
+
+	/** Room to write the readings as delivered. */
+	private List<Element> feltAfter(double left, double baseline) {
+		Text words = Text.of("felt after", left, baseline, Face.CONDENSED, style.small());
+		double lineLeft = left + typesetter.metrics().width(words) + style.small() * 0.4;
+		return List.of(words, rule(lineLeft, left + style.clock(), baseline));
+	}
+
+	private static Element rule(double left, double right, double y) {
+		return new Drawn(new Line(left, y, right, y), Style.stroked(Ink.BLACK, 0.15));
 	}
 
 	private RimClock clock() {
 		return new RimClock(style.twelveLooksAt(), new ClockHour(0), key.readings(), key.gap(), key.earlierPieces(),
-				key.pieces(), style.fullGapThou());
+				key.pieces(), CardStyle.FULL_GAP_THOU);
 	}
 
 	private void heading() {
@@ -122,17 +143,19 @@ final class KeyCell {
 	}
 
 	private void labelled(String label, String figures) {
-		double baseline = column.y() + style.figure() * 0.86;
-		column.add(Text.of(label, column.left(), baseline, Face.CONDENSED, style.small()));
+		word(label, style.figure());
 		column.line(figures, Face.CONDENSED_BOLD, style.figure(), style.tab());
 	}
 
 	private void blank(String label) {
-		double baseline = column.y() + style.figure() * 0.86;
-		column.add(Text.of(label, column.left(), baseline, Face.CONDENSED, style.small()));
-		column.add(new Drawn(new Line(column.left() + style.tab(), baseline, column.left() + column.width(), baseline),
-				Style.stroked(Stroke.of(Ink.BLACK, 0.15))));
+		word(label, style.figure());
+		column.add(rule(column.left() + style.tab(), column.left() + column.width(), column.baseline(style.figure())));
 		column.space(style.figure() * 1.16);
+	}
+
+	/** What the line to come is about, on its baseline. */
+	private void word(String word, double sizeOfLine) {
+		column.add(Text.of(word, column.left(), column.baseline(sizeOfLine), Face.CONDENSED, style.small()));
 	}
 
 	private void pieces() {
@@ -141,7 +164,7 @@ final class KeyCell {
 		}
 		if (!key.pieces().isEmpty()) {
 			key.pieces().forEach(this::piece);
-		} else if (key.gap().isPresent()) {
+		} else if (key.spread().flatMap(CardSpread::after).isPresent()) {
 			labelled("pieces", "none");
 		} else {
 			blank("pieces");
@@ -154,8 +177,7 @@ final class KeyCell {
 		column.add(new Drawn(new Rectangle(column.left() + style.tab() - side * 1.4, top, side, side),
 				Style.of(FilmHatch.of(piece.thickness()).fill(1), Stroke.of(Ink.BLACK, 0.25))));
 		if (piece == key.pieces().get(0)) {
-			column.add(Text.of("pieces", column.left(), column.y() + style.figure() * 0.86, Face.CONDENSED,
-					style.small()));
+			word("pieces", style.figure());
 		}
 		column.line(piece.toString(), Face.CONDENSED_BOLD, style.figure(), style.tab());
 	}
@@ -164,32 +186,38 @@ final class KeyCell {
 		if (key.spread().isEmpty() && key.proof().isEmpty()) {
 			return;
 		}
-		String figures = key.spread().map(spread -> Thou.of(spread.before()) + " → " + Thou.of(spread.after()))
-				.orElse("");
-		double baseline = column.y() + style.text() * 0.86;
-		column.add(Text.of("spread", column.left(), baseline, Face.CONDENSED, style.small()));
-		Text bold = typesetter.line(figures, column.left() + style.tab(), baseline, Face.CONDENSED_BOLD, style.text(),
-				column.width() - style.tab());
+		String figures = key.spread().map(spread -> Thou.of(spread.before())
+				+ spread.after().map(after -> " → " + Thou.of(after)).orElse("")).orElse("");
+		word("spread", style.text());
+		Text bold = typesetter.line(figures, column.left() + style.tab(), column.baseline(style.text()),
+				Face.CONDENSED_BOLD, style.text(), column.width() - style.tab());
 		column.add(bold);
 		double beside = style.tab() + typesetter.metrics().width(bold) + style.small();
 		column.line(key.proof(), Face.CONDENSED, style.text(), beside);
 	}
 
 	private void notes() {
-		for (CardNote note : key.notes()) {
-			column.space(style.small() * 0.2);
-			if (note.weight() == CardNote.Weight.WARNING) {
-				warningSign();
-			}
-			column.paragraph(note.text(), note.weight() == CardNote.Weight.WARNING ? Face.CONDENSED_BOLD
-					: Face.CONDENSED, style.small(), style.small() * 1.3, MOST_NOTE_LINES);
+		key.notes().stream().limit(MOST_NOTES).forEach(this::note);
+		if (key.notes().size() > MOST_NOTES) {
+			note(CardNote.remark("and " + (key.notes().size() - MOST_NOTES) + " more in the plan"));
 		}
+	}
+
+	private void note(CardNote note) {
+		boolean warning = note.weight() == CardNote.Weight.WARNING;
+		column.space(style.small() * 0.2);
+		if (warning) {
+			warningSign();
+		}
+		column.paragraph(note.text(), warning ? Face.CONDENSED_BOLD : Face.CONDENSED, style.small(),
+				style.small() * 1.3, MOST_NOTE_LINES);
 	}
 
 	private void warningSign() {
 		double side = style.small();
-		column.add(new Drawn(new Rectangle(column.left(), column.y() + side * 0.05, side, side), Style.filled(Ink.BLACK)));
-		column.add(Text.of("!", column.left() + side / 2, column.y() + side * 0.86, Face.BOLD, side)
+		Rectangle sign = new Rectangle(column.left(), column.y() + side * 0.05, side, side);
+		column.add(new Drawn(sign, Style.filled(Ink.BLACK)));
+		column.add(Text.of("!", column.left() + side / 2, column.baseline(side), Face.BOLD, side)
 				.anchored(Anchor.MIDDLE).in(Ink.WHITE));
 	}
 }

@@ -62,15 +62,15 @@ final class PageFoot {
 				"All figures in thou (0.001 in = 25.4 µm). Clocks are seen from the pad side; 12 o'clock looks at: "
 						+ style.twelveLooksAt() + ".",
 				"● the finest leaf drags. Figure: the thickest leaf that slides free. Grey outside the rim: the fitted"
-						+ " gap, " + Math.round(style.fullGapThou())
-						+ " thou fill the band. Inside the rim: film to place; dashed: in the cup already.",
+						+ " gap, " + CardStyle.FULL_GAP_THOU
+						+ " thou and more fill the band. Inside the rim: film to place; dashed: in the cup already.",
 				"Spread: widest less narrowest gap, now → as the model predicts. It is a model: the feeler decides.",
 				"An uneven gap of the empty cup is a bent cup or arm, or a rim that is not flat: true the key first,"
 						+ " never file the rim.");
 	}
 
 	private static void caution(Column column, String text) {
-		column.add(Text.of("•", column.left(), column.y() + SIZE * 0.86, Face.CONDENSED, SIZE));
+		column.add(Text.of("•", column.left(), column.baseline(SIZE), Face.CONDENSED, SIZE));
 		column.paragraph(text, Face.CONDENSED, SIZE, SIZE * 0.8, Integer.MAX_VALUE);
 	}
 

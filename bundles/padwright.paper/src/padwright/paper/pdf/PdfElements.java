@@ -1,7 +1,6 @@
 package padwright.paper.pdf;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.util.Matrix;
@@ -34,7 +33,7 @@ final class PdfElements implements ElementVisitor {
 
 	@Override
 	public void visit(Drawn drawn) {
-		quietly(() -> {
+		PdfStep.run(() -> {
 			if (drawn.style().fill().isPresent()) {
 				fill(drawn.style().fill().get(), drawn.geometry());
 			}
@@ -82,11 +81,7 @@ final class PdfElements implements ElementVisitor {
 		content.setStrokingColor(part(ink.red()), part(ink.green()), part(ink.blue()));
 		content.setLineWidth((float) stroke.width());
 		content.setLineJoinStyle(ROUND_JOIN);
-		float[] dash = new float[stroke.dash().size()];
-		for (int i = 0; i < dash.length; i++) {
-			dash[i] = stroke.dash().get(i).floatValue();
-		}
-		content.setLineDashPattern(dash, 0);
+		content.setLineDashPattern(stroke.dashArray(), 0);
 	}
 
 	private static float part(int component) {
@@ -98,7 +93,7 @@ final class PdfElements implements ElementVisitor {
 		if (text.text().isEmpty()) {
 			return;
 		}
-		quietly(() -> {
+		PdfStep.run(() -> {
 			double left = text.x() - text.anchor().fraction() * fonts.metrics().width(text);
 			Ink ink = text.ink();
 			content.setNonStrokingColor(part(ink.red()), part(ink.green()), part(ink.blue()));
@@ -113,24 +108,12 @@ final class PdfElements implements ElementVisitor {
 	@Override
 	public void visit(Group group) {
 		Transform map = group.transform();
-		quietly(() -> {
+		PdfStep.run(() -> {
 			content.saveGraphicsState();
 			content.transform(new Matrix((float) map.xx(), (float) map.yx(), (float) map.xy(), (float) map.yy(),
 					(float) map.dx(), (float) map.dy()));
 		});
 		group.elements().forEach(element -> element.accept(this));
-		quietly(content::restoreGraphicsState);
-	}
-
-	private static void quietly(Step step) {
-		try {
-			step.run();
-		} catch (IOException e) {
-			throw new UncheckedIOException(e);
-		}
-	}
-
-	private interface Step {
-		void run() throws IOException;
+		PdfStep.run(content::restoreGraphicsState);
 	}
 }

@@ -1,8 +1,5 @@
 package padwright.paper.pdf;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 
 import padwright.drawing.scene.PathSink;
@@ -18,37 +15,21 @@ final class PdfPath implements PathSink {
 
 	@Override
 	public void moveTo(double x, double y) {
-		try {
-			content.moveTo((float) x, (float) y);
-		} catch (IOException e) {
-			throw new UncheckedIOException(e);
-		}
+		PdfStep.run(() -> content.moveTo((float) x, (float) y));
 	}
 
 	@Override
 	public void lineTo(double x, double y) {
-		try {
-			content.lineTo((float) x, (float) y);
-		} catch (IOException e) {
-			throw new UncheckedIOException(e);
-		}
+		PdfStep.run(() -> content.lineTo((float) x, (float) y));
 	}
 
 	@Override
 	public void curveTo(double x1, double y1, double x2, double y2, double x, double y) {
-		try {
-			content.curveTo((float) x1, (float) y1, (float) x2, (float) y2, (float) x, (float) y);
-		} catch (IOException e) {
-			throw new UncheckedIOException(e);
-		}
+		PdfStep.run(() -> content.curveTo((float) x1, (float) y1, (float) x2, (float) y2, (float) x, (float) y));
 	}
 
 	@Override
 	public void close() {
-		try {
-			content.closePath();
-		} catch (IOException e) {
-			throw new UncheckedIOException(e);
-		}
+		PdfStep.run(content::closePath);
 	}
 }

@@ -2,6 +2,7 @@ package padwright.paper.pdf;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.util.List;
 
 import org.apache.pdfbox.cos.COSDictionary;
@@ -65,6 +66,8 @@ public final class PdfWriter {
 			content.transform(new Matrix(POINTS_PER_MILLIMETRE, 0, 0, -POINTS_PER_MILLIMETRE, 0, height));
 			PdfElements elements = new PdfElements(content, fonts);
 			scene.elements().forEach(element -> element.accept(elements));
+		} catch (UncheckedIOException e) {
+			throw e.getCause();
 		}
 	}
 }

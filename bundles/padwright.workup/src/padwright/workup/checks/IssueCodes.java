@@ -14,6 +14,7 @@ public final class IssueCodes {
 	public static final String COUPLING_CYCLE = "coupling-cycle";
 	public static final String CLOSED_KEY_COUPLED = "closed-key-coupled";
 	public static final String TOUCH_AMBIGUOUS = "touch-ambiguous";
+	public static final String ADJUSTER_THREAD = "adjuster-thread";
 	public static final String HOLE_WIDER_THAN_CUP = "hole-wider-than-cup";
 	/** Data: the measure as it was probably meant. */
 	public static final String UNIT_SUSPECT = "unit-suspect";

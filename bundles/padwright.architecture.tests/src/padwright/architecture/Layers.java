@@ -1,0 +1,40 @@
+package padwright.architecture;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** Which of our bundles each layer may know. A bundle that is not listed has no place yet. */
+final class Layers {
+
+	private static final List<String> WORKUP = List.of("padwright.engine", "padwright.model");
+	private static final List<String> ABOVE_WORKUP = and(WORKUP, "padwright.workup");
+	private static final List<String> IDE = and(ABOVE_WORKUP, "padwright.language");
+	private static final List<String> PAPER = and(ABOVE_WORKUP, "padwright.drawing");
+	private static final List<String> COMMANDS = and(PAPER, "padwright.language", "padwright.language.ide",
+			"padwright.paper");
+
+	/** The only bundle that may know a window. */
+	static final String WORKBENCH = "padwright.workbench";
+
+	static final Map<String, List<String>> MAY_KNOW = new TreeMap<>(Map.ofEntries(
+			Map.entry("padwright.engine", List.of()),
+			Map.entry("padwright.logging", List.of()),
+			Map.entry("padwright.model", List.of("padwright.engine")),
+			Map.entry("padwright.workup", WORKUP),
+			Map.entry("padwright.language", ABOVE_WORKUP),
+			Map.entry("padwright.language.ide", IDE),
+			Map.entry("padwright.drawing", ABOVE_WORKUP),
+			Map.entry("padwright.paper", PAPER),
+			Map.entry("padwright.commands", COMMANDS),
+			Map.entry(WORKBENCH, and(COMMANDS, "padwright.commands"))));
+
+	private Layers() {
+	}
+
+	private static List<String> and(List<String> some, String... more) {
+		return Stream.concat(some.stream(), Arrays.stream(more)).toList();
+	}
+}

@@ -1,0 +1,40 @@
+package padwright.commands;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** A table of text whose columns are as wide as they need to be. The last column is not padded. */
+final class TextTable {
+
+	private static final String GAP = "  ";
+
+	private final List<List<String>> rows = new ArrayList<>();
+
+	TextTable(String... heads) {
+		row(heads);
+	}
+
+	/** Adds a row with as many cells as there are heads. */
+	void row(String... cells) {
+		rows.add(List.of(cells));
+	}
+
+	void print(PrintWriter out) {
+		int[] widths = new int[rows.get(0).size()];
+		rows.forEach(row -> Arrays.setAll(widths, column -> Math.max(widths[column], width(row.get(column)))));
+		for (List<String> row : rows) {
+			StringBuilder line = new StringBuilder();
+			for (int column = 0; column < widths.length; column++) {
+				String cell = row.get(column);
+				line.append(cell).append(" ".repeat(widths[column] - width(cell))).append(GAP);
+			}
+			out.println(line.toString().stripTrailing());
+		}
+	}
+
+	private static int width(String text) {
+		return text.codePointCount(0, text.length());
+	}
+}

@@ -1,0 +1,32 @@
+package padwright.language.formatting2;
+
+import java.util.List;
+
+import org.eclipse.xtext.formatting2.FormatterRequest;
+import org.eclipse.xtext.formatting2.IFormatter2;
+import org.eclipse.xtext.formatting2.regionaccess.ITextRegionAccess;
+import org.eclipse.xtext.formatting2.regionaccess.ITextReplacement;
+import org.eclipse.xtext.formatting2.regionaccess.TextRegionAccessBuilder;
+import org.eclipse.xtext.resource.XtextResource;
+
+import com.google.inject.Inject;
+import com.google.inject.Provider;
+
+/** Lays out the text of a document. */
+public final class DocumentFormatter {
+
+	@Inject
+	private Provider<TextRegionAccessBuilder> regions;
+	@Inject
+	private Provider<FormatterRequest> requests;
+	@Inject
+	private Provider<IFormatter2> formatters;
+
+	/** The text of a document in the common layout; nothing but blanks and line ends differ. */
+	public String format(XtextResource document) {
+		ITextRegionAccess access = regions.get().forNodeModel(document).create();
+		FormatterRequest request = requests.get().setTextRegionAccess(access).setAllowIdentityEdits(false);
+		List<ITextReplacement> replacements = formatters.get().format(request);
+		return access.getRewriter().renderToString(replacements);
+	}
+}

@@ -1,0 +1,93 @@
+package padwright.paper.card;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.image.BufferedImage;
+import java.io.File;
+import java.io.IOException;
+import java.io.InputStream;
+
+import javax.imageio.ImageIO;
+
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.junit.jupiter.api.Test;
+
+import padwright.paper.pdf.PdfText;
+
+/** The first page of the invented job looks as it did when it was last looked at. */
+class GoldenPageTest {
+
+	private static final String GOLDEN = "bench-card.png";
+	private static final int RENDERED_DPI = 144;
+	private static final int SHRINK = 4;
+	private static final int TILE = 12;
+	/** Mean difference of grey levels (of 255) over the page, and over the tile that differs most. */
+	private static final double PAGE_TOLERANCE = 0.5;
+	private static final double TILE_TOLERANCE = 6;
+
+	@Test
+	void looksAsItDid() throws IOException {
+		BufferedImage golden;
+		try (InputStream file = GoldenPageTest.class.getResourceAsStream(GOLDEN)) {
+			golden = ImageIO.read(file);
+		}
+		BufferedImage page = render();
+		assertEquals(golden.getWidth(), page.getWidth());
+		assertEquals(golden.getHeight(), page.getHeight());
+		assertTrue(difference(golden, page, 0, 0, page.getWidth(), page.getHeight()) < PAGE_TOLERANCE);
+		for (int x = 0; x + TILE <= page.getWidth(); x += TILE) {
+			for (int y = 0; y + TILE <= page.getHeight(); y += TILE) {
+				assertTrue(difference(golden, page, x, y, TILE, TILE) < TILE_TOLERANCE,
+						"the page looks otherwise about pixel " + x + ", " + y);
+			}
+		}
+	}
+
+	private static double difference(BufferedImage one, BufferedImage other, int left, int top, int width, int height) {
+		long sum = 0;
+		for (int x = left; x < left + width; x++) {
+			for (int y = top; y < top + height; y++) {
+				sum += Math.abs(one.getRaster().getSample(x, y, 0) - other.getRaster().getSample(x, y, 0));
+			}
+		}
+		return sum / (double) (width * height);
+	}
+
+	private static BufferedImage render() throws IOException {
+		byte[] pdf = PdfText.write("Bench card", new BenchCardPages(DemoCard.boehmFlute(), PaperSize.A4).pages());
+		try (PDDocument document = Loader.loadPDF(pdf)) {
+			BufferedImage large = new PDFRenderer(document).renderImageWithDPI(0, RENDERED_DPI, ImageType.GRAY);
+			return shrink(large);
+		}
+	}
+
+	private static BufferedImage shrink(BufferedImage large) {
+		BufferedImage small = new BufferedImage(large.getWidth() / SHRINK, large.getHeight() / SHRINK,
+				BufferedImage.TYPE_BYTE_GRAY);
+		for (int x = 0; x < small.getWidth(); x++) {
+			for (int y = 0; y < small.getHeight(); y++) {
+				small.getRaster().setSample(x, y, 0, mean(large, x * SHRINK, y * SHRINK));
+			}
+		}
+		return small;
+	}
+
+	private static int mean(BufferedImage image, int left, int top) {
+		int sum = 0;
+		for (int x = left; x < left + SHRINK; x++) {
+			for (int y = top; y < top + SHRINK; y++) {
+				sum += image.getRaster().getSample(x, y, 0);
+			}
+		}
+		return sum / (SHRINK * SHRINK);
+	}
+
+	/** Writes the golden page anew into the folder given; look at it before it is committed. */
+	public static void main(String[] arguments) throws IOException {
+		ImageIO.write(render(), "png", new File(arguments[0], GOLDEN));
+	}
+}
