@@ -15,6 +15,9 @@ import org.eclipse.xtext.nodemodel.INode;
  */
 final class TextConverter<T> implements IValueConverter<T> {
 
+	/** Longer ones are no figures of a flute, and take long to reckon with. */
+	private static final int LONGEST = 40;
+
 	private final String what;
 	private final Function<String, T> fromText;
 	private final Function<T, String> toText;
@@ -31,6 +34,12 @@ final class TextConverter<T> implements IValueConverter<T> {
 
 	@Override
 	public T toValue(String text, INode node) {
+		if (text == null) {
+			return null;
+		}
+		if (text.length() > LONGEST) {
+			throw new ValueConverterException("\"" + text.substring(0, LONGEST) + "…\" is no " + what, node, null);
+		}
 		try {
 			return fromText.apply(text);
 		} catch (NumberFormatException | DateTimeException | NoSuchElementException wrong) {
