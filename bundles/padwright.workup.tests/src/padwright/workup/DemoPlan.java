@@ -3,6 +3,7 @@ package padwright.workup;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
 
 import padwright.engine.clock.ClockHour;
 import padwright.engine.levelling.Budget;
@@ -12,6 +13,7 @@ import padwright.model.Range;
 import padwright.model.keysystem.Adjuster;
 import padwright.model.keysystem.AdjusterKind;
 import padwright.model.keysystem.Coupling;
+import padwright.model.keysystem.Fingering;
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemFactory;
@@ -119,6 +121,16 @@ public final class DemoPlan {
 		coupling.setDriven(driven);
 		coupling.setAdjuster(adjuster);
 		driver.getCouplings().add(coupling);
+	}
+
+	/** A fingering that presses keys; {@code label} may be null. */
+	public Fingering note(String name, String label, Key... pressed) {
+		Fingering fingering = KEYS.createFingering();
+		fingering.setNote(name);
+		fingering.setLabel(label);
+		fingering.getKeys().addAll(List.of(pressed));
+		system.getFingerings().add(fingering);
+		return fingering;
 	}
 
 	public KeyService row(Key key) {
