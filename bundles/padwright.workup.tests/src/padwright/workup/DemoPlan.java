@@ -43,7 +43,7 @@ import padwright.workup.solve.PlanSolution;
 import padwright.workup.solve.PlanSolver;
 import padwright.workup.solve.WrittenAnswers;
 
-/** A small invented plan, put together step by step: read at 12 3 6 9, leaves and film of 0.5, 1 and 2 thou. */
+/** A small invented plan, put together step by step: read at 12 3 6 9, leaves up to 4 thou, film of 0.5, 1, 2. */
 public final class DemoPlan {
 
 	private static final KeySystemFactory KEYS = KeySystemFactory.eINSTANCE;
@@ -68,7 +68,7 @@ public final class DemoPlan {
 		pad.setName("Felt");
 		pad.setStiffness(new BigDecimal("0.003"));
 		stock.getPads().add(pad);
-		for (String leaf : new String[] { "0.5", "1", "2" }) {
+		for (String leaf : new String[] { "0.5", "1", "1.5", "2", "3", "4" }) {
 			Feeler feeler = STOCK.createFeeler();
 			feeler.setThickness(Measure.valueOf(leaf + " thou"));
 			stock.getFeelers().add(feeler);
