@@ -6,17 +6,30 @@ import java.util.concurrent.CompletableFuture;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DidChangeWatchedFilesParams;
+import org.eclipse.lsp4j.DocumentOnTypeFormattingOptions;
+import org.eclipse.lsp4j.DocumentOnTypeFormattingParams;
 import org.eclipse.lsp4j.FileEvent;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializeResult;
+import org.eclipse.lsp4j.PrepareRenameDefaultBehavior;
+import org.eclipse.lsp4j.PrepareRenameParams;
+import org.eclipse.lsp4j.PrepareRenameResult;
+import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.RenameParams;
 import org.eclipse.lsp4j.ServerCapabilities;
 import org.eclipse.lsp4j.ServerInfo;
+import org.eclipse.lsp4j.TextEdit;
+import org.eclipse.lsp4j.WorkspaceEdit;
+import org.eclipse.lsp4j.jsonrpc.messages.Either3;
 import org.eclipse.xtext.ide.server.LanguageServerImpl;
+import org.eclipse.xtext.ide.server.rename.IRenameService2;
+import org.eclipse.xtext.util.CancelIndicator;
 import org.eclipse.xtext.validation.Issue;
 
 import com.google.inject.Inject;
 import com.google.inject.Singleton;
 
+import padwright.language.ide.layout.LayoutService;
 import padwright.language.shop.ShopFolder;
 
 /** The common server with what it lacks, and what differs for shops of flute plans. */
@@ -24,6 +37,8 @@ import padwright.language.shop.ShopFolder;
 final class PadwrightLanguageServer extends LanguageServerImpl {
 
 	private static final String NAME = "Padwright";
+	private static final String LINE_END = "\n";
+	private static final String BLOCK_END = "}";
 
 	@Inject
 	private ShopWorkspaceManager shops;
@@ -40,6 +55,9 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 	protected ServerCapabilities createServerCapabilities(InitializeParams params) {
 		ServerCapabilities capabilities = super.createServerCapabilities(params);
 		capabilities.setSignatureHelpProvider(null);
+		capabilities.setFoldingRangeProvider(true);
+		capabilities.setDocumentOnTypeFormattingProvider(
+				new DocumentOnTypeFormattingOptions(LINE_END, List.of(BLOCK_END)));
 		return capabilities;
 	}
 
@@ -69,5 +87,33 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 
 	private boolean isDocument(String uri) {
 		return getResourceServiceProvider(URI.createURI(uri)) != null;
+	}
+
+	@Override
+	public CompletableFuture<List<? extends TextEdit>> onTypeFormatting(DocumentOnTypeFormattingParams params) {
+		return getRequestManager().runRead(cancelled -> {
+			URI uri = getURI(params.getTextDocument());
+			return shops.doRead(uri, (document, resource) -> getService(uri, LayoutService.class)
+					.formatTyped(resource, document, params.getPosition(), params.getCh()));
+		});
+	}
+
+	@Override
+	protected WorkspaceEdit rename(RenameParams params, CancelIndicator cancelled) {
+		IRenameService2.Options options = new IRenameService2.Options();
+		options.setLanguageServerAccess(new DirectAccess(getLanguageServerAccess()));
+		options.setRenameParams(params);
+		options.setCancelIndicator(cancelled);
+		return getService(getURI(params.getTextDocument()), IRenameService2.class).rename(options);
+	}
+
+	@Override
+	protected Either3<Range, PrepareRenameResult, PrepareRenameDefaultBehavior> prepareRename(
+			PrepareRenameParams params, CancelIndicator cancelled) {
+		IRenameService2.PrepareRenameOptions options = new IRenameService2.PrepareRenameOptions();
+		options.setLanguageServerAccess(new DirectAccess(getLanguageServerAccess()));
+		options.setParams(params);
+		options.setCancelIndicator(cancelled);
+		return getService(getURI(params), IRenameService2.class).prepareRename(options);
 	}
 }
