@@ -13,6 +13,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "padwright", mixinStandardHelpOptions = true, versionProvider = Padwright.BundleVersion.class,
 		description = "Plans the pads, shims and regulation of flutes.",
 		subcommands = { CheckCommand.class, SolveCommand.class, CardCommand.class, FormatCommand.class,
+				RegulateCommand.class, LeakCommand.class, DriftCommand.class,
 				ServeCommand.class })
 final class Padwright implements Runnable {
 
