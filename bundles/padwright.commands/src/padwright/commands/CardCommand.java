@@ -17,7 +17,7 @@ import padwright.engine.levelling.Budget;
 import padwright.language.files.SafeFile;
 import padwright.paper.card.BenchCard;
 import padwright.paper.card.BenchCardPages;
-import padwright.paper.card.PaperSize;
+import padwright.paper.page.PaperSize;
 import padwright.paper.pdf.PdfWriter;
 import padwright.paper.plan.PlanBenchCard;
 import padwright.workup.service.ServicePlan;

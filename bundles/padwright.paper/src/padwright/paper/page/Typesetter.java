@@ -1,4 +1,4 @@
-package padwright.paper.card;
+package padwright.paper.page;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,13 +8,13 @@ import padwright.drawing.scene.FontMetrics;
 import padwright.drawing.scene.Text;
 
 /** Fits text into the room there is. */
-record Typesetter(FontMetrics metrics) {
+public record Typesetter(FontMetrics metrics) {
 
 	private static final double SMALLEST = 0.72;
 	private static final String ELLIPSIS = "…";
 
 	/** The text broken into lines no wider than {@code width}; a word that is wider is broken too. */
-	List<String> wrap(String text, Face face, double size, double width) {
+	public List<String> wrap(String text, Face face, double size, double width) {
 		List<String> lines = new ArrayList<>();
 		if (text.isBlank()) {
 			return lines;
@@ -39,7 +39,7 @@ record Typesetter(FontMetrics metrics) {
 	}
 
 	/** At most {@code most} lines, the last of them cut with an ellipsis if there is more. */
-	List<String> wrap(String text, Face face, double size, double width, int most) {
+	public List<String> wrap(String text, Face face, double size, double width, int most) {
 		List<String> lines = wrap(text, face, size, width);
 		if (lines.size() <= most) {
 			return lines;
@@ -50,7 +50,7 @@ record Typesetter(FontMetrics metrics) {
 	}
 
 	/** One line: smaller where it must be, cut with an ellipsis where that is not enough. */
-	Text line(String text, double x, double baseline, Face face, double size, double width) {
+	public Text line(String text, double x, double baseline, Face face, double size, double width) {
 		double natural = metrics.width(text, face, size);
 		double fitted = natural <= width ? size : size * Math.max(SMALLEST, width / natural * 0.999);
 		return Text.of(cut(text, face, fitted, width), x, baseline, face, fitted);

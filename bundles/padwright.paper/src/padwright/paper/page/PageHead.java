@@ -1,4 +1,4 @@
-package padwright.paper.card;
+package padwright.paper.page;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,8 +12,8 @@ import padwright.drawing.scene.Line;
 import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
 
-/** The head of a page: instrument and plan on each, the facts of the job on the first. */
-final class PageHead {
+/** The head of a page: heading and subline on each, the facts of the job on the first. */
+public final class PageHead {
 
 	private static final double NAME = 6.4;
 	private static final double PLAN = 3.4;
@@ -21,26 +21,26 @@ final class PageHead {
 	private static final int FACT_COLUMNS = 3;
 	private static final double GUTTER = 3;
 
-	private final BenchCard card;
+	private final HeadText text;
 	private final Typesetter typesetter;
 	private final double width;
 
-	PageHead(BenchCard card, Typesetter typesetter, double width) {
-		this.card = card;
+	public PageHead(HeadText text, Typesetter typesetter, double width) {
+		this.text = text;
 		this.typesetter = typesetter;
 		this.width = width;
 	}
 
-	Part first() {
+	public Part first() {
 		List<Element> elements = new ArrayList<>(title());
 		double top = titleHeight() + 1.5;
-		for (int first = 0; first < card.facts().size(); first += FACT_COLUMNS) {
+		for (int first = 0; first < text.facts().size(); first += FACT_COLUMNS) {
 			top += facts(elements, first, top);
 		}
 		return new FixedPart(top + 1.5, elements);
 	}
 
-	Part following() {
+	public Part following() {
 		return new FixedPart(titleHeight() + 2, title());
 	}
 
@@ -51,17 +51,15 @@ final class PageHead {
 	private List<Element> title() {
 		double baseline = NAME * 0.8;
 		double planBaseline = NAME + PLAN;
-		String serial = card.serial().isEmpty() ? "" : "serial " + card.serial();
-		Text right = typesetter.line(serial, width, baseline, Face.BOLD, NAME * 0.75, width * 0.35)
+		Text right = typesetter.line(text.right(), width, baseline, Face.BOLD, NAME * 0.75, width * 0.35)
 				.anchored(Anchor.END);
-		double serialWidth = typesetter.metrics().width(right);
+		double rightWidth = typesetter.metrics().width(right);
 		List<Element> elements = new ArrayList<>();
-		elements.add(typesetter.line(card.instrument(), 0, baseline, Face.BOLD, NAME, width - serialWidth - GUTTER));
-		if (!serial.isEmpty()) {
+		elements.add(typesetter.line(text.heading(), 0, baseline, Face.BOLD, NAME, width - rightWidth - GUTTER));
+		if (!text.right().isEmpty()) {
 			elements.add(right);
 		}
-		String plan = card.title() + " · " + card.planName() + card.date().map(date -> " · " + date).orElse("");
-		elements.add(typesetter.line(plan, 0, planBaseline, Face.REGULAR, PLAN, width));
+		elements.add(typesetter.line(text.subline(), 0, planBaseline, Face.REGULAR, PLAN, width));
 		elements.add(new Drawn(new Line(0, titleHeight(), width, titleHeight()), Style.stroked(Ink.BLACK, 0.7)));
 		return elements;
 	}
@@ -70,8 +68,8 @@ final class PageHead {
 	private double facts(List<Element> elements, int first, double top) {
 		double columnWidth = (width - (FACT_COLUMNS - 1) * GUTTER) / FACT_COLUMNS;
 		double bottom = top;
-		for (int i = first; i < Math.min(first + FACT_COLUMNS, card.facts().size()); i++) {
-			CardFact fact = card.facts().get(i);
+		for (int i = first; i < Math.min(first + FACT_COLUMNS, text.facts().size()); i++) {
+			PageFact fact = text.facts().get(i);
 			Column column = new Column(typesetter, (i - first) * (columnWidth + GUTTER), top, columnWidth);
 			column.line(fact.label(), Face.CONDENSED, FACT * 0.82, 0);
 			column.paragraph(fact.value(), Face.CONDENSED_BOLD, FACT, 0, 2);

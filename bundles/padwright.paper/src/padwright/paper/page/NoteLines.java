@@ -1,4 +1,4 @@
-package padwright.paper.card;
+package padwright.paper.page;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package padwright.paper.card;
+package padwright.paper.page;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -29,24 +29,25 @@ record PageFrame(PaperSize paper, double margin, double footHeight) {
 		return pages;
 	}
 
-	private double bodyHeight(double headHeight) {
+	/** What is left for the parts below a head of this height, mm. */
+	double bodyHeight(double headHeight) {
 		return paper.height() - 2 * margin - headHeight - footHeight - ABOVE_FOOT;
 	}
 
-	/** One page; rows are stretched to fill it unless it is the last, where lines to write on take the rest. */
-	Scene compose(String title, Part head, List<Part> body, Part foot, boolean isLast) {
+	/** One page; what is left of it is filled by stretching its rows, or by lines to write on if there are to be notes. */
+	Scene compose(String title, Part head, List<Part> body, Part foot, boolean notes) {
 		List<Element> elements = new ArrayList<>();
 		elements.add(place(head, head.height(), margin));
 		double spare = bodyHeight(head.height()) - body.stream().mapToDouble(Part::height).sum();
 		long rows = body.stream().filter(Part::stretches).count();
-		double stretch = isLast || rows == 0 ? 0 : Math.max(0, Math.min(MOST_STRETCH, spare / rows));
+		double stretch = notes || rows == 0 ? 0 : Math.max(0, Math.min(MOST_STRETCH, spare / rows));
 		double top = margin + head.height();
 		for (Part part : body) {
 			double height = part.height() + (part.stretches() ? stretch : 0);
 			elements.add(place(part, height, top));
 			top += height;
 		}
-		if (isLast && spare > NoteLines.LEAST) {
+		if (notes && spare > NoteLines.LEAST) {
 			elements.add(Group.of(NoteLines.fill(paper.width() - 2 * margin, spare)).at(margin, top));
 		}
 		elements.add(place(foot, foot.height(), paper.height() - margin - foot.height()));

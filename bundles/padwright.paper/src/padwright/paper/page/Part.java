@@ -1,11 +1,11 @@
-package padwright.paper.card;
+package padwright.paper.page;
 
 import java.util.List;
 
 import padwright.drawing.scene.Element;
 
 /** A part of a page over its whole width, drawn from its own upper left corner. */
-interface Part {
+public interface Part {
 
 	/** As high as it must be, mm. */
 	double height();

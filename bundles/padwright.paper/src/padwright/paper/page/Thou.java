@@ -1,4 +1,4 @@
-package padwright.paper.card;
+package padwright.paper.page;
 
 import java.util.List;
 import java.util.stream.Collectors;
@@ -7,22 +7,22 @@ import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
 
 /** Lengths as they are printed, in thou to two decimals, without the unit. */
-final class Thou {
+public final class Thou {
 
 	private Thou() {
 	}
 
-	static String of(Length length) {
+	public static String of(Length length) {
 		return length.in(LengthUnit.THOU, 2).toPlainString().replace('-', '\u2212');
 	}
 
 	/** With a sign, unless it is nothing. */
-	static String signed(Length length) {
+	public static String signed(Length length) {
 		return (length.signum() > 0 ? "+" : "") + of(length);
 	}
 
 	/** {@code 7.5 + 5 + 2 = 14.5}; a lone shim needs no sum. */
-	static String sum(List<Length> lengths, Length sum) {
+	public static String sum(List<Length> lengths, Length sum) {
 		if (lengths.isEmpty()) {
 			return "none";
 		}

@@ -1,4 +1,4 @@
-package padwright.paper.card;
+package padwright.paper.page;
 
 /** Sheets that a card is laid out for, upright. */
 public enum PaperSize {

@@ -1,4 +1,4 @@
-package padwright.paper.card;
+package padwright.paper.page;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,19 +13,20 @@ import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
 
 /** Boxes to tick, each with its word. */
-final class TickBoxes {
+public final class TickBoxes {
 
 	private static final double LINE = 0.35;
 
 	private TickBoxes() {
 	}
 
-	static Element box(double x, double top, double side) {
+	public static Element box(double x, double top, double side) {
 		return new Drawn(new Rectangle(x, top, side, side), Style.stroked(Ink.BLACK, LINE));
 	}
 
 	/** A row of boxes from {@code x} on; {@code size} of the words in mm. */
-	static List<Element> row(FontMetrics metrics, List<String> words, double x, double top, double side, double size) {
+	public static List<Element> row(FontMetrics metrics, List<String> words, double x, double top, double side,
+			double size) {
 		List<Element> elements = new ArrayList<>();
 		double left = x;
 		for (String word : words) {

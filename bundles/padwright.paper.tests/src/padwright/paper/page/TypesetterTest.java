@@ -1,4 +1,4 @@
-package padwright.paper.card;
+package padwright.paper.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,13 +1,13 @@
-package padwright.paper.card;
+package padwright.paper.page;
 
 import java.util.List;
 
 import padwright.drawing.scene.Element;
 
 /** A part that is always the same. */
-record FixedPart(double height, List<Element> elements) implements Part {
+public record FixedPart(double height, List<Element> elements) implements Part {
 
-	FixedPart {
+	public FixedPart {
 		elements = List.copyOf(elements);
 	}
 

@@ -1,4 +1,4 @@
-package padwright.paper.card;
+package padwright.paper.page;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,7 +8,7 @@ import padwright.drawing.scene.Face;
 import padwright.drawing.scene.Text;
 
 /** A column of lines set one below the other. */
-final class Column {
+public final class Column {
 
 	/** Of the em: from the top of a line to its baseline, and to the top of the next. */
 	private static final double ASCENT = 0.86;
@@ -20,7 +20,7 @@ final class Column {
 	private final List<Element> elements = new ArrayList<>();
 	private double y;
 
-	Column(Typesetter typesetter, double left, double top, double width) {
+	public Column(Typesetter typesetter, double left, double top, double width) {
 		this.typesetter = typesetter;
 		this.left = left;
 		this.y = top;
@@ -28,12 +28,12 @@ final class Column {
 	}
 
 	/** Text over as many lines as it takes. */
-	void paragraph(String text, Face face, double size) {
+	public void paragraph(String text, Face face, double size) {
 		paragraph(text, face, size, 0, Integer.MAX_VALUE);
 	}
 
 	/** Text set in by {@code indent} over at most {@code most} lines. */
-	void paragraph(String text, Face face, double size, double indent, int most) {
+	public void paragraph(String text, Face face, double size, double indent, int most) {
 		for (String line : typesetter.wrap(text, face, size, width - indent, most)) {
 			elements.add(Text.of(line, left + indent, baseline(size), face, size));
 			y += LEADING * size;
@@ -41,7 +41,7 @@ final class Column {
 	}
 
 	/** A single line, made to fit. */
-	void line(String text, Face face, double size, double indent) {
+	public void line(String text, Face face, double size, double indent) {
 		if (!text.isBlank()) {
 			elements.add(typesetter.line(text, left + indent, baseline(size), face, size, width - indent));
 		}
@@ -49,33 +49,33 @@ final class Column {
 	}
 
 	/** Elements beside what follows. */
-	void add(Element element) {
+	public void add(Element element) {
 		elements.add(element);
 	}
 
-	void space(double height) {
+	public void space(double height) {
 		y += height;
 	}
 
 	/** The baseline of the next line in this size. */
-	double baseline(double size) {
+	public double baseline(double size) {
 		return y + ASCENT * size;
 	}
 
 	/** Where the next line begins. */
-	double y() {
+	public double y() {
 		return y;
 	}
 
-	double left() {
+	public double left() {
 		return left;
 	}
 
-	double width() {
+	public double width() {
 		return width;
 	}
 
-	List<Element> elements() {
+	public List<Element> elements() {
 		return List.copyOf(elements);
 	}
 }
