@@ -19,6 +19,10 @@ fail() {
 	exit 2
 }
 
+have() {
+	command -v "$1" >/dev/null
+}
+
 # What the product is made of, as one line that changes when any of it does.
 fingerprint() {
 	(
@@ -35,13 +39,10 @@ is_built() {
 
 # One build at a time; released when the script ends.
 lock_builds() {
+	have flock || fail "please install flock (Debian's util-linux)"
 	mkdir -p "$state"
 	exec 9>"$state/lock"
 	flock 9
-}
-
-have() {
-	command -v "$1" >/dev/null
 }
 
 java_version() {
@@ -85,7 +86,6 @@ missing_packages() {
 	have mvn || echo maven
 	have git || echo git
 	have unzip || echo unzip
-	have flock || echo util-linux
 	have fc-list || echo fontconfig
 }
 
@@ -94,7 +94,7 @@ install_missing() {
 	missing=$(missing_packages)
 	[[ -n $missing ]] || return 0
 	if [[ $(id -u) != 0 ]] || ! have apt-get; then
-		fail "please install: a JDK of version $java_needed or newer, Maven, git, unzip, flock, fontconfig;" \
+		fail "please install: a JDK of version $java_needed or newer, Maven, git, unzip, fontconfig;" \
 			"missing by their Debian names:" $missing
 	fi
 	say "installing" $missing

@@ -22,7 +22,6 @@ final class Layers {
 	static final Map<String, List<String>> MAY_KNOW = new TreeMap<>(Map.ofEntries(
 			Map.entry("padwright.engine", List.of()),
 			Map.entry("padwright.logging", List.of()),
-			Map.entry("padwright.paper.canvas", List.of()),
 			Map.entry("padwright.model", List.of("padwright.engine")),
 			Map.entry("padwright.workup", WORKUP),
 			Map.entry("padwright.language", ABOVE_WORKUP),

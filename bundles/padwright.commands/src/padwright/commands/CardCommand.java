@@ -12,14 +12,16 @@ import java.util.concurrent.Callable;
 
 import padwright.drawing.scene.Scene;
 import padwright.drawing.svg.SvgWriter;
+import padwright.engine.coupling.CircularCouplingException;
 import padwright.engine.levelling.Budget;
 import padwright.language.files.SafeFile;
 import padwright.paper.card.BenchCard;
 import padwright.paper.card.BenchCardPages;
-import padwright.paper.card.PaperSize;
+import padwright.paper.page.PaperSize;
 import padwright.paper.pdf.PdfWriter;
 import padwright.paper.plan.PlanBenchCard;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.solve.PlanSolution;
 import padwright.workup.solve.PlanSolver;
 import padwright.workup.solve.WrittenAnswers;
 import picocli.CommandLine.Command;
@@ -57,11 +59,19 @@ final class CardCommand implements Callable<Integer> {
 			throw new InputException(file, "has no key row to draw; write key and a key of the system");
 		}
 		Progress progress = new Progress(spec.commandLine().getErr(), "solving", plan.jobs().size());
-		BenchCard card = PlanBenchCard.of(PlanSolver.solve(plan, WrittenAnswers.KEEP, Budget.unlimited(),
-				job -> progress.next(job.name())));
+		PlanSolution solution = PlanSolver.solve(plan, WrittenAnswers.KEEP, Budget.unlimited(),
+				job -> progress.next(job.name()));
 		progress.end();
-		write(plan.plan().getName() + "-bench-card", card);
+		write(plan.plan().getName() + "-bench-card", card(solution));
 		return shop.hasErrors(shop.file()) ? ExitStatus.FINDINGS : ExitStatus.CLEAN;
+	}
+
+	private BenchCard card(PlanSolution solution) {
+		try {
+			return PlanBenchCard.of(solution);
+		} catch (CircularCouplingException circle) {
+			throw new InputException(file, "has no order of work: " + circle.getMessage());
+		}
 	}
 
 	private void write(String name, BenchCard card) {

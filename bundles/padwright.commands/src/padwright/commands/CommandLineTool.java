@@ -12,6 +12,7 @@ final class CommandLineTool {
 
 	CommandLineTool(Object command, PrintStream out, PrintStream err) {
 		commands = new CommandLine(command);
+		commands.setCaseInsensitiveEnumValuesAllowed(true);
 		commands.setOut(new PrintWriter(out, true));
 		commands.setErr(new PrintWriter(err, true));
 		commands.setExecutionExceptionHandler((e, line, parsed) -> {

@@ -52,7 +52,7 @@ final class FormatCommand implements Callable<Integer> {
 			return ExitStatus.FINDINGS;
 		}
 		write(file, shop.shop().text(file),
-				shop.language().getInstance(DocumentFormatter.class).format(shop.shop().resource(file)));
+				Language.services().getInstance(DocumentFormatter.class).format(shop.shop().resource(file)));
 		return ExitStatus.CLEAN;
 	}
 

@@ -8,9 +8,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
-import com.google.inject.Injector;
-
-import padwright.language.PadwrightStandaloneSetup;
 import padwright.language.files.UnreadableException;
 import padwright.language.shop.Shop;
 import padwright.language.shop.ShopFinding;
@@ -26,7 +23,7 @@ import padwright.workup.service.ServicePlan;
  * @param shop all files of the shop folder
  * @param chosen the files that are worked on
  */
-record LoadedShop(Injector language, Shop shop, Collection<Path> chosen) {
+record LoadedShop(Shop shop, Collection<Path> chosen) {
 
 	/** The shops around files and folders, each with the files chosen in it. */
 	static List<LoadedShop> around(List<Path> filesAndFolders) {
@@ -45,10 +42,9 @@ record LoadedShop(Injector language, Shop shop, Collection<Path> chosen) {
 	}
 
 	private static LoadedShop open(Path top, Collection<Path> chosen) {
-		Injector language = PadwrightStandaloneSetup.doSetup();
 		Collection<Path> all = new TreeSet<>(chosen);
 		all.addAll(documentsBelow(top));
-		return new LoadedShop(language, Shop.open(language, all), chosen);
+		return new LoadedShop(Shop.open(Language.services(), all), chosen);
 	}
 
 	private static List<Path> documents(Path given) {

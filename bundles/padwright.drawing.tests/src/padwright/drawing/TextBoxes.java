@@ -39,8 +39,9 @@ public final class TextBoxes implements ElementVisitor {
 	public void visit(Text text) {
 		double width = metrics.width(text);
 		double left = text.x() - text.anchor().fraction() * width;
-		double top = text.baseline() - FontMetrics.CAPITAL_HEIGHT * text.size();
-		boxes.add(new Bounds(map.xOf(left, top), map.yOf(left, top), width * map.xx(), FontMetrics.CAPITAL_HEIGHT * text.size() * map.yy()));
+		double height = FontMetrics.CAPITAL_HEIGHT * text.size();
+		double top = text.baseline() - height;
+		boxes.add(new Bounds(map.xOf(left, top), map.yOf(left, top), width * map.xx(), height * map.yy()));
 	}
 
 	@Override

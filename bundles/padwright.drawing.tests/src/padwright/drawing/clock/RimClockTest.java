@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 
 import org.junit.jupiter.api.Test;
 
@@ -43,7 +44,8 @@ class RimClockTest {
 		List<Bounds> boxes = TextBoxes.of(List.of(clock), metrics);
 		assertTrue(boxes.size() >= 12 + 3 + 2, boxes.size() + " texts");
 		for (Bounds box : boxes) {
-			assertTrue(box.left() >= -13 && box.right() <= 13 && box.top() >= -13 && box.bottom() <= 13, box.toString());
+			assertTrue(box.left() >= -13 && box.right() <= 13, box.toString());
+			assertTrue(box.top() >= -13 && box.bottom() <= 13, box.toString());
 		}
 	}
 
@@ -79,6 +81,22 @@ class RimClockTest {
 		int[] a = one.getRaster().getPixels(0, 0, one.getWidth(), one.getHeight(), (int[]) null);
 		int[] b = other.getRaster().getPixels(0, 0, one.getWidth(), one.getHeight(), (int[]) null);
 		return IntStream.range(0, a.length).mapToDouble(i -> Math.abs(a[i] - b[i]) / 255.0).average().orElseThrow();
+	}
+
+	/** Two thou fill the band, one thou half of it, and no gap is drawn wider than the band. */
+	@Test
+	void theGapIsDrawnToScaleAndCutOffAtTheEdgeOfTheBand() {
+		double band = ClockFace.BAND_OUTER - ClockFace.RIM;
+		assertEquals(ClockFace.RIM + band / 2, reachOfGap(1), 0.02);
+		assertEquals(ClockFace.BAND_OUTER, reachOfGap(2), 0.02);
+		assertEquals(ClockFace.BAND_OUTER, reachOfGap(5), 0.02);
+		assertEquals(ClockFace.RIM, reachOfGap(-1), 0.02);
+	}
+
+	private static double reachOfGap(int thou) {
+		RimProfile even = RimProfile.ofNanometres(LongStream.generate(() -> thou * 25_400L).limit(24).toArray());
+		return new GapBand(new ClockFace(26, TWELVE), even, 2).draw().stream()
+				.mapToDouble(drawn -> ((Drawn) drawn).geometry().bounds().right()).max().orElseThrow();
 	}
 
 	@Test
@@ -128,6 +146,7 @@ class RimClockTest {
 
 	private static RimProfile bulgeAt(int station) {
 		return RimProfile.ofNanometres(IntStream.range(0, 24)
-				.mapToLong(i -> Math.round(25_400 * Math.max(0, StrictMath.cos((i - station) * Math.PI / 12)))).toArray());
+				.mapToDouble(i -> StrictMath.cos((i - station) * Math.PI / 12))
+				.mapToLong(thou -> Math.round(25_400 * Math.max(0, thou))).toArray());
 	}
 }

@@ -3,7 +3,6 @@ package padwright.drawing.clock;
 import java.util.ArrayList;
 import java.util.List;
 
-import padwright.drawing.scene.Anchor;
 import padwright.drawing.scene.Circle;
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
@@ -43,7 +42,6 @@ record DialDrawing(ClockFace face, FontMetrics metrics, String twelveLooksAt) {
 
 	private Element word(String text, double y) {
 		double size = Math.min(WORD_SIZE, WIDEST / metrics.width(text, Face.CONDENSED, 1));
-		return Text.of(text, 0, face.mm(y + FontMetrics.CAPITAL_HEIGHT / 2 * size), Face.CONDENSED, face.mm(size))
-				.anchored(Anchor.MIDDLE);
+		return Text.centred(text, 0, face.mm(y), Face.CONDENSED, face.mm(size));
 	}
 }

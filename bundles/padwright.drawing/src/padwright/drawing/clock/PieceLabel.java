@@ -2,7 +2,6 @@ package padwright.drawing.clock;
 
 import java.util.List;
 
-import padwright.drawing.scene.Anchor;
 import padwright.drawing.scene.Bounds;
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
@@ -63,7 +62,6 @@ record PieceLabel(String text, double size, Bounds plate) {
 		return List.of(
 				new Drawn(new Rectangle(plate.left(), plate.top(), plate.width(), plate.height()),
 						Style.filled(Ink.WHITE)),
-				Text.of(text, plate.centreX(), plate.centreY() + size * FontMetrics.CAPITAL_HEIGHT / 2, Face.CONDENSED_BOLD, size)
-						.anchored(Anchor.MIDDLE));
+				Text.centred(text, plate.centreX(), plate.centreY(), Face.CONDENSED_BOLD, size));
 	}
 }

@@ -43,7 +43,8 @@ final class PieceRings {
 		int stacked = layers.stream().mapToInt(layer -> layer + 1).max().orElse(1);
 		this.thickness = Math.min(THICKEST, (ClockFace.FILM_OUTER - ClockFace.FILM_INNER) / stacked);
 		this.labels = new PieceLabel[all.size()];
-		IntStream.range(0, labels.length).boxed().sorted(Comparator.comparing(index -> all.get(index).arc().halfHours()))
+		IntStream.range(0, labels.length).boxed()
+				.sorted(Comparator.comparing(index -> all.get(index).arc().halfHours()))
 				.forEach(index -> labels[index] = label(index));
 	}
 
@@ -75,7 +76,8 @@ final class PieceRings {
 		List<Element> elements = new ArrayList<>();
 		elements.add(new Drawn(sector, earlier ? inCup() : toPlace(piece)));
 		elements.addAll(labels[index].draw());
-		return Group.named((earlier ? "earlier-" : "piece-") + index, piece + (earlier ? ", in the cup" : ""), elements);
+		String meaning = piece + (earlier ? ", in the cup" : "");
+		return Group.named((earlier ? "earlier-" : "piece-") + index, meaning, elements);
 	}
 
 	private Style toPlace(PartialShim piece) {
@@ -83,6 +85,7 @@ final class PieceRings {
 	}
 
 	private Style inCup() {
-		return Style.of(new SolidFill(Ink.WHITE), Stroke.of(Ink.BLACK, face.mm(0.22)).dashed(face.mm(0.7), face.mm(0.5)));
+		Stroke dashed = Stroke.of(Ink.BLACK, face.mm(0.22)).dashed(face.mm(0.7), face.mm(0.5));
+		return Style.of(new SolidFill(Ink.WHITE), dashed);
 	}
 }

@@ -2,7 +2,6 @@ package padwright.drawing.clock;
 
 import java.util.List;
 
-import padwright.drawing.scene.Anchor;
 import padwright.drawing.scene.Circle;
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
@@ -65,6 +64,6 @@ record ReadingMarks(ClockFace face, FontMetrics metrics, List<RimReading> readin
 	private Element figure(String text, double x, double y) {
 		double width = metrics.width(text, Face.CONDENSED_BOLD, SIZE);
 		double size = face.mm(SIZE * Math.min(1, WIDEST / width));
-		return Text.of(text, x, y + FontMetrics.CAPITAL_HEIGHT / 2 * size, Face.CONDENSED_BOLD, size).anchored(Anchor.MIDDLE);
+		return Text.centred(text, x, y, Face.CONDENSED_BOLD, size);
 	}
 }

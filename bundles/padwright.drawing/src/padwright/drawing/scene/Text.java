@@ -28,6 +28,11 @@ public record Text(String text, double x, double baseline, Face face, double siz
 		return new Text(text, x, baseline, face, size, Anchor.START, Ink.BLACK);
 	}
 
+	/** Black text whose capitals and figures have their middle at {@code (x, y)}. */
+	public static Text centred(String text, double x, double y, Face face, double size) {
+		return new Text(text, x, y + FontMetrics.CAPITAL_HEIGHT / 2 * size, face, size, Anchor.MIDDLE, Ink.BLACK);
+	}
+
 	/** This text anchored otherwise. */
 	public Text anchored(Anchor other) {
 		return new Text(text, x, baseline, face, size, other, ink);

@@ -78,11 +78,12 @@ class HeightSolverTest {
 		assertEquals(thou("106", "105", "101"), HeightSolver.solve(Length.thou("312"), supply).pieces());
 	}
 
-	/** Fewest blocks of the 81-piece inch gauge-block set, as in machinists' text-book examples of wringing a height. */
+	/** Fewest blocks of the 81-piece inch gauge-block set, as in machinists' text-book examples. */
 	@Test
 	void stacksInchGaugeBlocks() {
 		assertEquals(thou("1000", "134", "100.5"), HeightSolver.solve(Length.thou("1234.5"), inchSet()).pieces());
-		assertEquals(thou("3000", "750", "126", "100.2"), HeightSolver.solve(Length.thou("3976.2"), inchSet()).pieces());
+		assertEquals(thou("3000", "750", "126", "100.2"),
+				HeightSolver.solve(Length.thou("3976.2"), inchSet()).pieces());
 		HeightSolution four = HeightSolver.solve(Length.thou("1752.3"), inchSet());
 		assertEquals(4, four.pieces().size());
 		assertEquals(Length.ZERO, four.error());
@@ -90,7 +91,7 @@ class HeightSolverTest {
 
 	/**
 	 * The worked example of the NPL's answers to frequent questions on gauge blocks: 58.345 mm takes five blocks by its
-	 * digit rule (1.005 + 1.04 + 1.30 + 5 + 50); the fewest are four. The contents of the 112-piece set are from memory.
+	 * digit rule (1.005 + 1.04 + 1.30 + 5 + 50); the fewest are four. The contents of the set of 112 are from memory.
 	 */
 	@Test
 	void stacksMetricGaugeBlocksWithFewerThanTheDigitRule() {

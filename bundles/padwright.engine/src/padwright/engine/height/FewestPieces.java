@@ -57,10 +57,42 @@ final class FewestPieces {
 
 	private void takeUp(int film) {
 		long[] with = new long[sum + 1];
-		for (int remainder = 0; remainder < Math.min(stock.steps()[film], sum + 1); remainder++) {
-			takeUp(film, remainder, with);
+		int steps = stock.steps()[film];
+		int pieces = stock.pieces()[film];
+		if (pieces == 1) {
+			takeOne(film, with);
+		} else if (pieces >= sum / steps) {
+			takeAny(film, with);
+		} else {
+			for (int remainder = 0; remainder < steps; remainder++) {
+				takeSome(film, remainder, with);
+			}
 		}
 		cost = with;
+	}
+
+	private void takeOne(int film, long[] with) {
+		int steps = stock.steps()[film];
+		long piece = piece(steps);
+		for (int at = 0; at <= sum; at++) {
+			boolean better = at >= steps && cost[at - steps] < cost[at] - piece;
+			with[at] = better ? cost[at - steps] + piece : cost[at];
+			taken[film][at] = (char) (better ? 1 : 0);
+		}
+	}
+
+	private void takeAny(int film, long[] with) {
+		int steps = stock.steps()[film];
+		long piece = piece(steps);
+		for (int at = 0; at <= sum; at++) {
+			boolean better = at >= steps && with[at - steps] < cost[at] - piece;
+			with[at] = better ? with[at - steps] + piece : cost[at];
+			taken[film][at] = (char) (better ? taken[film][at - steps] + 1 : 0);
+		}
+	}
+
+	private static long piece(long steps) {
+		return ONE_PIECE + steps * steps;
 	}
 
 	/**
@@ -68,9 +100,9 @@ final class FewestPieces {
 	 * sliding window, of costs from which the pieces up to there are deducted; of equals the latest, which takes fewer
 	 * of this film, the thickest so far.
 	 */
-	private void takeUp(int film, int remainder, long[] with) {
+	private void takeSome(int film, int remainder, long[] with) {
 		int steps = stock.steps()[film];
-		long piece = ONE_PIECE + (long) steps * steps;
+		long piece = piece(steps);
 		int first = 0;
 		int end = 0;
 		for (int at = remainder, j = 0; at <= sum; at += steps, j++) {

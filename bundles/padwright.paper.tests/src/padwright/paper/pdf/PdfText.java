@@ -58,6 +58,13 @@ public final class PdfText {
 		return strays;
 	}
 
+	/** From the start of the first glyph to the end of the last of a document of one line, in points. */
+	public static double lengthOfLine(byte[] pdf) throws IOException {
+		List<TextPosition> line = glyphs(pdf).get(0);
+		TextPosition last = line.get(line.size() - 1);
+		return last.getX() + last.getWidth() - line.get(0).getX();
+	}
+
 	/** Every pair of glyphs, blanks aside, that lie over one another by more than a side bearing. */
 	public static List<String> overlapping(byte[] pdf) throws IOException {
 		List<String> pairs = new ArrayList<>();

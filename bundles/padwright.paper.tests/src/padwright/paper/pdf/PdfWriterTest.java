@@ -19,7 +19,10 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
+import padwright.drawing.font.DejaVuMetrics;
 import padwright.drawing.scene.Face;
 import padwright.drawing.scene.Scene;
 import padwright.drawing.scene.Text;
@@ -88,6 +91,16 @@ class PdfWriterTest {
 	@Test
 	void textIsExtractedAsWrittenAndStrangeCharactersAreMarked() throws IOException {
 		assertTrue(PdfText.ofPage(PdfText.write("Card", List.of(PAGE)), 1).contains("F♯ office \uFFFD <&>"));
+	}
+
+	/** What a reader measures, ligatures or not, is what the layout reckoned with. */
+	@ParameterizedTest
+	@EnumSource(Face.class)
+	void textTakesTheRoomThatItWasLaidOutFor(Face face) throws IOException {
+		Text text = Text.of("office: ffi fl F♯ → AVATAR.", 10, 20, face, 5);
+		byte[] pdf = PdfText.write("Card", List.of(new Scene("page", 200, 50, List.of(text))));
+		double points = new DejaVuMetrics().width(text) / 25.4 * 72;
+		assertEquals(points, PdfText.lengthOfLine(pdf), points * 0.002);
 	}
 
 	@Test

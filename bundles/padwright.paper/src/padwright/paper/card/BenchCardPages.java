@@ -1,17 +1,20 @@
 package padwright.paper.card;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.DoubleStream;
 
 import padwright.drawing.font.DejaVuMetrics;
 import padwright.drawing.scene.Scene;
+import padwright.paper.page.HeadText;
+import padwright.paper.page.PageHead;
+import padwright.paper.page.PageSeries;
+import padwright.paper.page.PaperSize;
+import padwright.paper.page.Part;
+import padwright.paper.page.Typesetter;
 
 /** Lays a bench card out on sheets of paper: two keys side by side, in the order of work. */
 public final class BenchCardPages {
 
-	private static final double MARGIN = 10;
 	private static final int CELLS_IN_A_ROW = 2;
 	/** Sizes of type to try, the usual one first. */
 	private static final double[] SCALES = {1, 0.95, 0.9, 0.85};
@@ -27,29 +30,39 @@ public final class BenchCardPages {
 
 	/** The pages, in the usual size of type, or in a smaller one if that saves a page. */
 	public List<Scene> pages() {
-		return DoubleStream.of(SCALES).mapToObj(this::pages).min(Comparator.comparingInt(List::size)).orElseThrow();
+		Draft best = draft(SCALES[0]);
+		for (int i = 1; i < SCALES.length; i++) {
+			Draft denser = draft(SCALES[i]);
+			best = denser.count() < best.count() ? denser : best;
+		}
+		return best.series().pages(title(), best.parts(), true);
 	}
 
-	private List<Scene> pages(double scale) {
-		double width = paper.width() - 2 * MARGIN;
+	private Draft draft(double scale) {
+		double width = PageSeries.width(paper);
 		CardStyle style = new CardStyle(typesetter, width / CELLS_IN_A_ROW, scale, card.twelveLooksAt());
-		PageHead head = new PageHead(card, typesetter, width);
 		PageFoot foot = new PageFoot(card, style, width);
 		List<Part> parts = new ArrayList<>(rows(style));
 		parts.addAll(new RegulationParts(typesetter, width).of(card.regulations()));
-		PageFrame frame = new PageFrame(paper, MARGIN, foot.of(1, 1).height());
-		List<List<Part>> pages = frame.distribute(parts, head.first().height(), head.following().height());
-		List<Scene> scenes = new ArrayList<>();
-		for (int page = 1; page <= pages.size(); page++) {
-			scenes.add(frame.compose(title(page), page == 1 ? head.first() : head.following(),
-					pages.get(page - 1), foot.of(page, pages.size()), page == pages.size()));
-		}
-		return scenes;
+		return new Draft(new PageSeries(paper, new PageHead(head(), typesetter, width), foot::of), parts);
 	}
 
-	private String title(int page) {
+	private HeadText head() {
+		return HeadText.ofPlan(card.title(), card.instrument(), card.serial(), card.planName(), card.date(),
+				card.facts());
+	}
+
+	/** What goes on the pages in one size of type. */
+	private record Draft(PageSeries series, List<Part> parts) {
+
+		int count() {
+			return series.count(parts);
+		}
+	}
+
+	private String title() {
 		String serial = card.serial().isEmpty() ? "" : " " + card.serial();
-		return card.title() + ", " + card.instrument() + serial + ", page " + page;
+		return card.title() + ", " + card.instrument() + serial;
 	}
 
 	private List<Part> rows(CardStyle style) {

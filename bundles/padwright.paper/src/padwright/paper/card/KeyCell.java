@@ -17,6 +17,10 @@ import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
 import padwright.engine.clock.ClockHour;
 import padwright.engine.film.PartialShim;
+import padwright.paper.page.Column;
+import padwright.paper.page.Thou;
+import padwright.paper.page.TickBoxes;
+import padwright.paper.page.Typesetter;
 
 /** Lays out the cell of one key: what to do on the left, the clock on the right, boxes to tick below. */
 final class KeyCell {
@@ -215,7 +219,8 @@ final class KeyCell {
 
 	private void warningSign() {
 		double side = style.small();
-		column.add(new Drawn(new Rectangle(column.left(), column.y() + side * 0.05, side, side), Style.filled(Ink.BLACK)));
+		Rectangle sign = new Rectangle(column.left(), column.y() + side * 0.05, side, side);
+		column.add(new Drawn(sign, Style.filled(Ink.BLACK)));
 		column.add(Text.of("!", column.left() + side / 2, column.baseline(side), Face.BOLD, side)
 				.anchored(Anchor.MIDDLE).in(Ink.WHITE));
 	}

@@ -14,6 +14,9 @@ import padwright.drawing.scene.Rectangle;
 import padwright.drawing.scene.Stroke;
 import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
+import padwright.paper.page.Column;
+import padwright.paper.page.FixedPart;
+import padwright.paper.page.Part;
 
 /** The foot of each page: how to read the clocks, what to beware of, which page it is. */
 final class PageFoot {

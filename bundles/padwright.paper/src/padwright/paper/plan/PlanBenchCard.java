@@ -19,7 +19,7 @@ import padwright.model.plan.Plan;
 import padwright.model.systems.EffectiveKey;
 import padwright.model.systems.EffectiveSystem;
 import padwright.paper.card.BenchCard;
-import padwright.paper.card.CardFact;
+import padwright.paper.page.PageFact;
 import padwright.paper.card.CardKey;
 import padwright.paper.card.CardRegulation;
 import padwright.workup.cautions.Cautions;
@@ -61,13 +61,13 @@ public final class PlanBenchCard {
 				facts(), twelveLooksAt(), keys(), regulations(), Cautions.of(plan));
 	}
 
-	private List<CardFact> facts() {
-		List<CardFact> facts = new ArrayList<>();
-		facts.add(new CardFact("Seat within", plan.tolerance().toString()));
-		plan.bed().ifPresent(bed -> facts.add(new CardFact("Bed", bed.least() + " to " + bed.most())));
+	private List<PageFact> facts() {
+		List<PageFact> facts = new ArrayList<>();
+		facts.add(new PageFact("Seat within", plan.tolerance().toString()));
+		plan.bed().ifPresent(bed -> facts.add(new PageFact("Bed", bed.least() + " to " + bed.most())));
 		Optional.ofNullable(plan.plan().getFitting())
-				.ifPresent(fitting -> facts.add(new CardFact("Fit", FitText.of(fitting))));
-		plan.stock().ifPresent(stock -> facts.add(new CardFact("Stock", label(stock))));
+				.ifPresent(fitting -> facts.add(new PageFact("Fit", FitText.of(fitting))));
+		plan.stock().ifPresent(stock -> facts.add(new PageFact("Stock", label(stock))));
 		return facts;
 	}
 

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 import padwright.drawing.clock.RimReading;
-import padwright.engine.clock.Arc;
 import padwright.engine.clock.ClockHour;
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
@@ -16,7 +15,6 @@ import padwright.engine.rim.ProfileSplit;
 import padwright.engine.rim.ProfileWords;
 import padwright.model.FeelerReading;
 import padwright.model.Lengths;
-import padwright.model.plan.Piece;
 import padwright.model.plan.Round;
 import padwright.model.systems.EffectiveKey;
 import padwright.paper.card.CardHeight;
@@ -27,6 +25,7 @@ import padwright.workup.service.KeyJob;
 import padwright.workup.solve.HeightAnswer;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.LevelAnswer;
+import padwright.workup.solve.PlacedPieces;
 
 /** A solved row of a plan as a key of a bench card. */
 final class SolvedKey {
@@ -50,7 +49,7 @@ final class SolvedKey {
 				solution.level().map(answer -> answer.rim().profile()), earlierPieces(),
 				solution.level().map(answer -> answer.solution().pieces()).orElse(List.of()),
 				solution.level().map(answer -> new CardSpread(answer.solution().spreadBefore(),
-						answer.solution().spreadAfter())),
+						Optional.of(answer.solution().spreadAfter()))),
 				solution.level().map(SolvedKey::proof).orElse(""), notes(), closes);
 	}
 
@@ -88,15 +87,8 @@ final class SolvedKey {
 
 	private List<PartialShim> earlierPieces() {
 		List<Round> rounds = job.service().getRounds();
-		return rounds.stream().limit(Math.max(0, rounds.size() - 1)).flatMap(round -> round.getPieces().stream())
-				.flatMap(piece -> shim(piece).stream()).toList();
-	}
-
-	private static Optional<PartialShim> shim(Piece piece) {
-		boolean isArc = piece.getFrom() != null && piece.getTo() != null && !piece.getFrom().equals(piece.getTo());
-		return Lengths.of(piece.getThickness(), piece).filter(thickness -> isArc && thickness.signum() > 0)
-				.map(thickness -> new PartialShim(
-						Arc.between(piece.getFrom(), piece.getTo()), thickness));
+		return rounds.stream().limit(Math.max(0, rounds.size() - 1))
+				.flatMap(round -> PlacedPieces.of(round).stream()).toList();
 	}
 
 	private List<CardNote> notes() {

@@ -17,11 +17,13 @@ import padwright.workup.service.ServicePlan;
 public final class PlanSolver {
 
 	private final FilmStores films;
+	private final Obstacles obstacles;
 	private final WrittenAnswers written;
 	private final Budget budget;
 
 	private PlanSolver(ServicePlan plan, WrittenAnswers written, Budget budget) {
 		this.films = new FilmStores(plan);
+		this.obstacles = new Obstacles(plan);
 		this.written = written;
 		this.budget = budget;
 	}
@@ -44,9 +46,13 @@ public final class PlanSolver {
 	}
 
 	private KeySolution solve(KeyJob job) {
+		List<String> inTheWay = obstacles.of(job);
+		if (!inTheWay.isEmpty()) {
+			return unsolved(job, inTheWay);
+		}
 		Optional<FilmSet> film = job.fitting().films();
 		if (film.isEmpty()) {
-			return new KeySolution(job, Optional.empty(), Optional.empty(),
+			return unsolved(job,
 					List.of("no shim film is named: write with and a film of the stock behind the pad in fit"));
 		}
 		films.giveBackAnswers(job);
@@ -56,6 +62,10 @@ public final class PlanSolver {
 			films.takeAnswers(job);
 		}
 		return solution;
+	}
+
+	private static KeySolution unsolved(KeyJob job, List<String> reasons) {
+		return new KeySolution(job, Optional.empty(), Optional.empty(), reasons);
 	}
 
 	private KeySolution solve(KeyJob job, FilmSet film) {
