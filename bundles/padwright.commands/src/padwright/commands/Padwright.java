@@ -13,7 +13,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "padwright", mixinStandardHelpOptions = true, versionProvider = Padwright.BundleVersion.class,
 		description = "Plans the pads, shims and regulation of flutes.",
 		subcommands = { CheckCommand.class, SolveCommand.class, CardCommand.class, FilmCommand.class,
-				FormatCommand.class })
+				FormatCommand.class, QuoteCommand.class, StockCommand.class })
 final class Padwright implements Runnable {
 
 	static final class BundleVersion implements IVersionProvider {
