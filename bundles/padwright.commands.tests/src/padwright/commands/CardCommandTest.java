@@ -25,7 +25,7 @@ class CardCommandTest {
 
 	@Test
 	void aCardIsAPdfAndAnSvgForEachPage() throws IOException {
-		CommandRun run = CommandRun.of("card", shop.plan("spring-service"), "-o", folder.resolve("cards"));
+		CommandRun run = CommandRun.padwright("card", shop.plan("spring-service"), "-o", folder.resolve("cards"));
 		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
 		for (String line : run.out().lines().toList()) {
 			assertTrue(Files.size(Path.of(line)) > 10_000, line);
@@ -38,8 +38,8 @@ class CardCommandTest {
 	void theSamePlanGivesTheSameBytes() throws IOException {
 		Path first = folder.resolve("first");
 		Path second = folder.resolve("second");
-		CommandRun.of("card", shop.plan("old-flute"), "-o", first, "--paper", "Letter");
-		CommandRun.of("card", shop.plan("old-flute"), "-o", second, "--paper", "Letter");
+		CommandRun.padwright("card", shop.plan("old-flute"), "-o", first, "--paper", "Letter");
+		CommandRun.padwright("card", shop.plan("old-flute"), "-o", second, "--paper", "Letter");
 		for (Path file : ExampleShop.files(first)) {
 			assertArrayEquals(Files.readAllBytes(file), Files.readAllBytes(second.resolve(file.getFileName())));
 		}
@@ -47,7 +47,7 @@ class CardCommandTest {
 
 	@Test
 	void anUnknownPaperIsUnusable() {
-		CommandRun run = CommandRun.of("card", shop.plan("spring-service"), "--paper", "Foolscap");
+		CommandRun run = CommandRun.padwright("card", shop.plan("spring-service"), "--paper", "Foolscap");
 		assertEquals(ExitStatus.UNUSABLE, run.status());
 		assertTrue(run.err().contains("Foolscap"), run.err());
 	}

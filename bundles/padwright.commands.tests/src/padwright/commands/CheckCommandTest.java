@@ -33,14 +33,14 @@ class CheckCommandTest {
 
 	@Test
 	void aCleanPlanHasStatusZero() {
-		CommandRun run = CommandRun.of("check", shop.plan("spring-service"), folder.resolve("systems"));
+		CommandRun run = CommandRun.padwright("check", shop.plan("spring-service"), folder.resolve("systems"));
 		assertEquals(ExitStatus.CLEAN, run.status(), run.out());
 		assertEquals("", run.out());
 	}
 
 	@Test
 	void findingsAreOneLineEach() {
-		CommandRun run = CommandRun.of("check", shop.plan("student-flute"));
+		CommandRun run = CommandRun.padwright("check", shop.plan("student-flute"));
 		assertEquals(ExitStatus.FINDINGS, run.status());
 		assertTrue(run.out().lines().count() > 10);
 		run.out().lines().forEach(line -> assertTrue(FINDING.matcher(line).matches(), line));
@@ -48,7 +48,7 @@ class CheckCommandTest {
 
 	@Test
 	void theStudentFluteShowsWhatCanGoWrong() {
-		JsonObject json = JsonParser.parseString(CommandRun.of("check", "--json", shop.plan("student-flute")).out())
+		JsonObject json = JsonParser.parseString(CommandRun.padwright("check", "--json", shop.plan("student-flute")).out())
 				.getAsJsonObject();
 		Set<String> codes = new TreeSet<>();
 		json.getAsJsonArray("findings").forEach(finding -> codes.add(finding.getAsJsonObject().get("code").getAsString()));
@@ -63,13 +63,13 @@ class CheckCommandTest {
 	void aFileThatIsNoTextIsUnusable() throws IOException {
 		Path plan = shop.plan("spring-service");
 		Files.write(plan, "plan Größe".getBytes(StandardCharsets.ISO_8859_1));
-		CommandRun run = CommandRun.of("check", plan);
+		CommandRun run = CommandRun.padwright("check", plan);
 		assertEquals(ExitStatus.UNUSABLE, run.status());
 		assertTrue(run.out().contains("UTF-8"), run.out());
 	}
 
 	@Test
 	void anEmptyFolderIsUnusable(@TempDir Path empty) {
-		assertEquals(ExitStatus.UNUSABLE, CommandRun.of("check", empty).status());
+		assertEquals(ExitStatus.UNUSABLE, CommandRun.padwright("check", empty).status());
 	}
 }

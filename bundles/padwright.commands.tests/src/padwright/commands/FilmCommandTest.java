@@ -33,12 +33,12 @@ class FilmCommandTest {
 	void countsAsManyPiecesAsTheSolutionHas() throws IOException {
 		Path plan = shop.plan("old-flute");
 		int pieces = 0;
-		for (var key : JsonParser.parseString(CommandRun.of("solve", "--json", plan).out()).getAsJsonObject()
+		for (var key : JsonParser.parseString(CommandRun.padwright("solve", "--json", plan).out()).getAsJsonObject()
 				.getAsJsonArray("keys")) {
 			pieces += key.getAsJsonObject().getAsJsonArray("pieces").size();
 		}
 		assertEquals(pieces, partialPieces(sheet(plan, "first")));
-		CommandRun.of("solve", "--write", plan);
+		CommandRun.padwright("solve", "--write", plan);
 		assertEquals(pieces, partialPieces(sheet(plan, "second")), "pieces that the plan notes are the same");
 	}
 
@@ -47,7 +47,7 @@ class FilmCommandTest {
 	}
 
 	private String sheet(Path plan, String to) throws IOException {
-		CommandRun run = CommandRun.of("film", plan, "-o", folder.resolve(to));
+		CommandRun run = CommandRun.padwright("film", plan, "-o", folder.resolve(to));
 		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
 		return Files.readString(folder.resolve(to).resolve("OldFlute-film-1.svg"));
 	}
@@ -55,7 +55,7 @@ class FilmCommandTest {
 	@Test
 	void theSamePlanGivesTheSameBytes() throws IOException {
 		for (String to : new String[] { "first", "second" }) {
-			CommandRun.of("film", shop.plan("spring-service"), "-o", folder.resolve(to), "--paper", "Letter");
+			CommandRun.padwright("film", shop.plan("spring-service"), "-o", folder.resolve(to), "--paper", "Letter");
 		}
 		for (Path file : ExampleShop.files(folder.resolve("first"))) {
 			assertArrayEquals(Files.readAllBytes(file),
@@ -65,7 +65,7 @@ class FilmCommandTest {
 
 	@Test
 	void aPlanWithErrorsIsDrawnAsFarAsItGoes() {
-		CommandRun run = CommandRun.of("film", shop.plan("student-flute"), "-o", folder.resolve("out"));
+		CommandRun run = CommandRun.padwright("film", shop.plan("student-flute"), "-o", folder.resolve("out"));
 		assertEquals(ExitStatus.FINDINGS, run.status());
 		assertFalse(run.showsItsInside(), run.err());
 		assertTrue(Files.exists(folder.resolve("out/StudentFlute-film.pdf")));

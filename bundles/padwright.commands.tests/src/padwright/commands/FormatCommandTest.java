@@ -21,7 +21,7 @@ class FormatCommandTest {
 		String laidOut = Files.readString(plan);
 		String squeezed = laidOut.replace("\n\tkey", " key");
 		Files.writeString(plan, squeezed);
-		assertEquals(ExitStatus.CLEAN, CommandRun.of("format", plan).status());
+		assertEquals(ExitStatus.CLEAN, CommandRun.padwright("format", plan).status());
 		assertEquals(laidOut, Files.readString(plan));
 		assertEquals(squeezed, Files.readString(plan.resolveSibling("spring-service.plan.bak")));
 	}
@@ -31,7 +31,7 @@ class FormatCommandTest {
 		Path plan = ExampleShop.copiedTo(folder).plan("spring-service");
 		String broken = Files.readString(plan).replace("empty", "emty");
 		Files.writeString(plan, broken);
-		CommandRun run = CommandRun.of("format", plan);
+		CommandRun run = CommandRun.padwright("format", plan);
 		assertEquals(ExitStatus.FINDINGS, run.status());
 		assertEquals(broken, Files.readString(plan));
 		assertTrue(run.err().contains("left as it is"), run.err());

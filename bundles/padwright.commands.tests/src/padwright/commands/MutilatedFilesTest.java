@@ -41,7 +41,7 @@ class MutilatedFilesTest {
 			Mutilation mutilation = MUTILATIONS.get(copy / examples.size() % MUTILATIONS.size());
 			byte[] original = Files.readAllBytes(example);
 			Files.write(example, mutilation.of(original, random));
-			CommandRun run = CommandRun.of("check", example);
+			CommandRun run = CommandRun.padwright("check", example);
 			assertTrue(run.status() >= ExitStatus.CLEAN && run.status() <= ExitStatus.UNUSABLE, "copy " + copy);
 			assertFalse(run.showsItsInside(), "copy " + copy + ": " + run.err() + run.out());
 			Files.write(example, original);

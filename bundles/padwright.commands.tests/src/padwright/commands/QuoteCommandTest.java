@@ -31,7 +31,7 @@ class QuoteCommandTest {
 	@Test
 	void costsWhatTheSolutionTakes() {
 		int blanks = 0;
-		for (JsonElement key : JsonParser.parseString(CommandRun.of("solve", "--json", shop.plan("spring-service")).out())
+		for (JsonElement key : JsonParser.parseString(CommandRun.padwright("solve", "--json", shop.plan("spring-service")).out())
 				.getAsJsonObject().getAsJsonArray("keys")) {
 			blanks += key.getAsJsonObject().getAsJsonArray("pieces").size()
 					+ key.getAsJsonObject().getAsJsonObject("height").getAsJsonArray("pieces").size();
@@ -51,7 +51,7 @@ class QuoteCommandTest {
 		Path stock = folder.resolve("stock/bench.stock");
 		Files.writeString(stock, Files.readString(stock).replace(" price 1.20", ""));
 		assertTrue(quote().getAsJsonArray("unpriced").toString().contains("17 × 20 thou disc"));
-		String text = CommandRun.of("quote", shop.plan("spring-service")).out();
+		String text = CommandRun.padwright("quote", shop.plan("spring-service")).out();
 		assertTrue(text.contains("17 × 20 thou disc") && text.contains("Shellac"), text);
 	}
 
@@ -71,7 +71,7 @@ class QuoteCommandTest {
 			arguments[0] = "quote";
 			arguments[1] = shop.plan("spring-service");
 			System.arraycopy(half, 0, arguments, 2, half.length);
-			CommandRun run = CommandRun.of(arguments);
+			CommandRun run = CommandRun.padwright(arguments);
 			assertEquals(ExitStatus.UNUSABLE, run.status(), run.out());
 		}
 	}
@@ -82,7 +82,7 @@ class QuoteCommandTest {
 		arguments[1] = "--json";
 		arguments[2] = shop.plan("spring-service");
 		System.arraycopy(options, 0, arguments, 3, options.length);
-		CommandRun run = CommandRun.of(arguments);
+		CommandRun run = CommandRun.padwright(arguments);
 		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
 		return JsonParser.parseString(run.out()).getAsJsonObject();
 	}

@@ -33,7 +33,7 @@ class SolveCommandTest {
 
 	@Test
 	void everyKeyOfAStandardSetIsSolved() {
-		CommandRun run = CommandRun.of("solve", "--json", shop.plan("spring-service"));
+		CommandRun run = CommandRun.padwright("solve", "--json", shop.plan("spring-service"));
 		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
 		JsonObject json = JsonParser.parseString(run.out()).getAsJsonObject();
 		assertEquals("SpringService", json.get("plan").getAsString());
@@ -59,21 +59,21 @@ class SolveCommandTest {
 	void writingTouchesNothingButAnswersAndKeepsTheOldText() throws IOException {
 		Path plan = shop.plan("spring-service");
 		String before = Files.readString(plan);
-		CommandRun run = CommandRun.of("solve", "--write", plan);
+		CommandRun run = CommandRun.padwright("solve", "--write", plan);
 		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
 		String after = Files.readString(plan);
 		assertEquals(before, ANSWERS.matcher(after).replaceAll(""));
 		assertFalse(before.equals(after));
 		assertEquals(before, Files.readString(plan.resolveSibling("spring-service.plan.bak")));
-		assertEquals(ExitStatus.CLEAN, CommandRun.of("check", plan).status());
+		assertEquals(ExitStatus.CLEAN, CommandRun.padwright("check", plan).status());
 	}
 
 	@Test
 	void writingAgainWritesNothing() throws IOException {
 		Path plan = shop.plan("old-flute");
-		CommandRun.of("solve", "--write", plan);
+		CommandRun.padwright("solve", "--write", plan);
 		String once = Files.readString(plan);
-		CommandRun.of("solve", "--write", plan);
+		CommandRun.padwright("solve", "--write", plan);
 		assertEquals(once, Files.readString(plan));
 	}
 
@@ -81,15 +81,15 @@ class SolveCommandTest {
 	void writtenPiecesStayUnlessTheyAreToBeReplaced() throws IOException {
 		Path plan = shop.plan("spring-service");
 		Files.writeString(plan, Files.readString(plan).replace("felt . 0.5 1 0.5", "felt . 0.5 1 0.5 shim 3 from 1 to 2"));
-		CommandRun.of("solve", "--write", plan);
+		CommandRun.padwright("solve", "--write", plan);
 		assertTrue(Files.readString(plan).contains("shim 3 from 1 to 2"));
-		CommandRun.of("solve", "--write", "--replace", plan);
+		CommandRun.padwright("solve", "--write", "--replace", plan);
 		assertFalse(Files.readString(plan).contains("shim 3 from 1 to 2"));
 	}
 
 	@Test
 	void aPlanWithErrorsSaysWhyAKeyWasNotSolved() {
-		CommandRun run = CommandRun.of("solve", shop.plan("student-flute"));
+		CommandRun run = CommandRun.padwright("solve", shop.plan("student-flute"));
 		assertEquals(ExitStatus.FINDINGS, run.status());
 		assertTrue(run.out().contains("not solved"), run.out());
 		assertTrue(run.err().contains("student-flute.plan:"), run.err());
@@ -98,7 +98,7 @@ class SolveCommandTest {
 	@Test
 	void whatIsNoPlanIsUnusable() {
 		for (Path file : new Path[] { folder.resolve("systems/boehm.keys"), folder.resolve("missing.plan"), folder }) {
-			CommandRun run = CommandRun.of("solve", file);
+			CommandRun run = CommandRun.padwright("solve", file);
 			assertEquals(ExitStatus.UNUSABLE, run.status(), run.out());
 			assertFalse(run.showsItsInside(), run.err());
 		}

@@ -28,8 +28,11 @@ class StockCommandTest {
 	@BeforeEach
 	void copyTheShop() throws IOException {
 		shop = ExampleShop.copiedTo(folder);
-		Files.delete(shop.plan("student-flute"));
-		Files.delete(shop.plan("first"));
+		for (Path plan : ExampleShop.files(folder.resolve("plans"))) {
+			if (!plan.equals(shop.plan("spring-service")) && !plan.equals(shop.plan("old-flute"))) {
+				Files.delete(plan);
+			}
+		}
 	}
 
 	@Test
@@ -57,8 +60,8 @@ class StockCommandTest {
 	@Test
 	void writingMovesWhatWouldBeTakenToWhatIsTaken() {
 		Map<String, JsonObject> before = articles();
-		assertEquals(ExitStatus.CLEAN, CommandRun.of("solve", "--write", shop.plan("spring-service")).status());
-		assertEquals(ExitStatus.CLEAN, CommandRun.of("solve", "--write", shop.plan("old-flute")).status());
+		assertEquals(ExitStatus.CLEAN, CommandRun.padwright("solve", "--write", shop.plan("spring-service")).status());
+		assertEquals(ExitStatus.CLEAN, CommandRun.padwright("solve", "--write", shop.plan("old-flute")).status());
 		Map<String, JsonObject> after = articles();
 		assertEquals(before.keySet(), after.keySet());
 		after.forEach((article, line) -> {
@@ -71,9 +74,9 @@ class StockCommandTest {
 	void whatIsShortIsReorderedAtItsExactPrice() throws IOException {
 		Path stock = folder.resolve("stock/bench.stock");
 		Files.writeString(stock, Files.readString(stock).replace("price 0.25", "price 0.1005"));
-		CommandRun run = CommandRun.of("stock", folder);
+		CommandRun run = CommandRun.padwright("stock", folder);
 		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
-		JsonObject json = JsonParser.parseString(CommandRun.of("stock", folder, "--json").out()).getAsJsonObject()
+		JsonObject json = JsonParser.parseString(CommandRun.padwright("stock", folder, "--json").out()).getAsJsonObject()
 				.getAsJsonArray("stocks").get(0).getAsJsonObject();
 		BigDecimal cost = BigDecimal.ZERO;
 		for (JsonElement line : json.getAsJsonArray("articles")) {
@@ -90,13 +93,13 @@ class StockCommandTest {
 
 	@Test
 	void aFolderWithoutAPlanIsUnusable() {
-		CommandRun run = CommandRun.of("stock", folder.resolve("systems"));
+		CommandRun run = CommandRun.padwright("stock", folder.resolve("systems"));
 		assertEquals(ExitStatus.UNUSABLE, run.status());
 		assertFalse(run.showsItsInside(), run.err());
 	}
 
 	private Map<String, JsonObject> articles() {
-		CommandRun run = CommandRun.of("stock", folder, "--json");
+		CommandRun run = CommandRun.padwright("stock", folder, "--json");
 		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
 		Map<String, JsonObject> articles = new LinkedHashMap<>();
 		JsonParser.parseString(run.out()).getAsJsonObject().getAsJsonArray("stocks").get(0).getAsJsonObject()

@@ -13,7 +13,8 @@ import picocli.CommandLine.Spec;
 @Command(name = "padwright", mixinStandardHelpOptions = true, versionProvider = Padwright.BundleVersion.class,
 		description = "Plans the pads, shims and regulation of flutes.",
 		subcommands = { CheckCommand.class, SolveCommand.class, CardCommand.class, FilmCommand.class,
-				FormatCommand.class, QuoteCommand.class, StockCommand.class })
+				FormatCommand.class, RegulateCommand.class, LeakCommand.class, DriftCommand.class, DiagnoseCommand.class,
+				ForecastCommand.class, StockCommand.class, QuoteCommand.class, ServeCommand.class })
 final class Padwright implements Runnable {
 
 	static final class BundleVersion implements IVersionProvider {

@@ -1,17 +1,11 @@
 package padwright.commands;
 
 import java.io.PrintWriter;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
 import padwright.engine.length.Length;
-import padwright.engine.length.LengthUnit;
 import padwright.engine.levelling.LevellingSolution;
-import padwright.engine.rim.Contradiction;
-import padwright.engine.rim.ProfileSplit;
-import padwright.engine.rim.ProfileWords;
-import padwright.model.systems.EffectiveKey;
 import padwright.workup.solve.HeightAnswer;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.LevelAnswer;
@@ -31,50 +25,22 @@ final class SolutionTable {
 		solution.keys().forEach(key -> table.row(row(key)));
 		table.print(out);
 		out.println();
-		solution.keys().forEach(key -> notes(key).forEach(note -> out.println(label(key) + ": " + note)));
+		solution.keys().forEach(key -> SolutionNotes.of(key).forEach(note -> out.println(KeyLabels.of(key.job()) + ": " + note)));
 	}
 
 	private static String[] row(KeySolution key) {
-		return new String[] { label(key), key.height().map(SolutionTable::stack).orElse("-"),
-				key.height().map(answer -> thou(answer.solution().sum())).orElse(""),
-				key.height().map(answer -> signed(answer.solution().error())).orElse(""),
-				key.level().map(answer -> thou(answer.solution().spreadBefore())).orElse("-"),
-				key.level().map(answer -> thou(answer.solution().spreadAfter())).orElse(""),
+		return new String[] { KeyLabels.of(key.job()), key.height().map(SolutionTable::stack).orElse("-"),
+				key.height().map(answer -> Amounts.thou(answer.solution().sum())).orElse(""),
+				key.height().map(answer -> Amounts.signedThou(answer.solution().error())).orElse(""),
+				key.level().map(answer -> Amounts.thou(answer.solution().spreadBefore())).orElse("-"),
+				key.level().map(answer -> Amounts.thou(answer.solution().spreadAfter())).orElse(""),
 				key.level().map(answer -> proof(answer.solution())).orElse(""),
 				key.level().map(SolutionTable::pieces).orElse("") };
 	}
 
-	private static List<String> notes(KeySolution key) {
-		List<String> notes = new ArrayList<>(key.unsolved());
-		key.level().ifPresent(answer -> {
-			answer.rim().contradictions().forEach(contradiction -> notes.add(contradiction(contradiction)));
-			if (answer.solution().spreadBefore().isLongerThan(key.job().plan().tolerance())) {
-				notes.add(ProfileWords.of(ProfileSplit.of(answer.rim().profile())));
-			}
-			if (answer.solution().excess().signum() > 0) {
-				notes.add("film alone leaves " + thou(answer.solution().excess()) + " more than the seat allows: true "
-						+ "the cup or the key first; never file the rim");
-			}
-			if (answer.assumedStiffness()) {
-				notes.add("the stock gives no stiffness for this pad; " + answer.problem().stiffness().lambda()
-						+ " was assumed");
-			}
-		});
-		return notes;
-	}
-
-	private static String contradiction(Contradiction contradiction) {
-		return "the reading at " + contradiction.reading().hour() + " is " + thou(contradiction.by())
-				+ " off what the others allow: feel it again";
-	}
-
-	private static String label(KeySolution key) {
-		return key.job().key().map(EffectiveKey::label).orElse(key.job().name());
-	}
-
 	private static String stack(HeightAnswer answer) {
 		List<Length> pieces = answer.solution().pieces();
-		return pieces.isEmpty() ? "none" : pieces.stream().map(SolutionTable::thou).collect(Collectors.joining(" + "));
+		return pieces.isEmpty() ? "none" : pieces.stream().map(Amounts::thou).collect(Collectors.joining(" + "));
 	}
 
 	private static String pieces(LevelAnswer answer) {
@@ -83,14 +49,6 @@ final class SolutionTable {
 	}
 
 	private static String proof(LevellingSolution solution) {
-		return solution.proof().optimal() ? "optimal" : ">= " + thou(solution.proof().bound());
-	}
-
-	private static String thou(Length length) {
-		return length.in(LengthUnit.THOU, 2).toPlainString();
-	}
-
-	private static String signed(Length length) {
-		return (length.signum() > 0 ? "+" : "") + thou(length);
+		return solution.proof().optimal() ? "optimal" : ">= " + Amounts.thou(solution.proof().bound());
 	}
 }

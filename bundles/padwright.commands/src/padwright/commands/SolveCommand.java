@@ -3,18 +3,16 @@ package padwright.commands;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.Callable;
 
-import padwright.engine.levelling.Budget;
 import padwright.language.edit.PlanFile;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.PlanSolution;
-import padwright.workup.solve.PlanSolver;
 import padwright.workup.solve.WrittenAnswers;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -39,23 +37,19 @@ final class SolveCommand implements Callable<Integer> {
 	@Option(names = "--json", description = "Print the answers for programs.")
 	private boolean json;
 
-	@Option(names = "--seconds", paramLabel = "N", defaultValue = "20",
-			description = "Longest search for one key (default ${DEFAULT-VALUE}); then the best found is given, with "
-					+ "what is known of the optimum.")
-	private int seconds;
+	@Mixin
+	private SearchTime time;
 
 	@Spec
 	private CommandSpec spec;
 
 	@Override
 	public Integer call() {
-		if (seconds < 1) {
-			throw new InputException("--seconds " + seconds + " leaves no time to search");
-		}
+		time.requireSome();
 		LoadedShop shop = LoadedShop.around(file);
 		ServicePlan plan = shop.plan();
 		FindingLines.printErrors(spec.commandLine().getErr(), shop.shop().findings(shop.file()));
-		PlanSolution solution = solve(plan);
+		PlanSolution solution = time.solve(plan, written(), spec.commandLine().getErr());
 		if (json) {
 			Json.print(spec.commandLine().getOut(), SolutionJson.of(solution));
 		} else {
@@ -66,14 +60,6 @@ final class SolveCommand implements Callable<Integer> {
 		}
 		boolean allSolved = solution.keys().stream().map(KeySolution::unsolved).allMatch(List::isEmpty);
 		return allSolved && !shop.hasErrors(shop.file()) ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
-	}
-
-	private PlanSolution solve(ServicePlan plan) {
-		Progress progress = new Progress(spec.commandLine().getErr(), "solving", plan.jobs().size());
-		PlanSolution solution = PlanSolver.solve(plan, written(), Budget.ofTime(Duration.ofSeconds(seconds)),
-				job -> progress.next(job.name()));
-		progress.end();
-		return solution;
 	}
 
 	private WrittenAnswers written() {

@@ -14,6 +14,9 @@ import padwright.model.plan.ThicknessRow;
 /** Exact lengths of what stands in a document, in the unit that holds there. */
 public final class Lengths {
 
+	/** A kilometre: so short that the sum of as many lengths as a file can hold stays within 64 bits. */
+	public static final Length LONGEST = Length.millimetres("1000000");
+
 	private Lengths() {
 	}
 
@@ -33,7 +36,7 @@ public final class Lengths {
 	}
 
 	/**
-	 * The length of a measure that stands in {@code element}, or nothing if it is null or finer than a nanometre (which
+	 * The length of a measure that stands in {@code element}, or nothing if it is null or cannot be kept exactly (which
 	 * a check reports).
 	 */
 	public static Optional<Length> of(Measure measure, EObject element) {
@@ -41,21 +44,25 @@ public final class Lengths {
 				: exact(measure.number(), unit(measure.unit(), element));
 	}
 
-	/** {@code number} of {@code unit}, or nothing if it is no whole number of nanometres within 64 bits. */
+	/**
+	 * {@code number} of {@code unit}, or nothing if it is null, no whole number of nanometres, or beyond
+	 * {@link #LONGEST}.
+	 */
 	public static Optional<Length> exact(BigDecimal number, LengthUnit unit) {
 		try {
-			return Optional.of(Length.of(number, unit));
+			return Optional.ofNullable(number).map(known -> Length.of(known, unit))
+					.filter(length -> !length.abs().isLongerThan(LONGEST));
 		} catch (ArithmeticException finerThanNanometreOrOutOfRange) {
 			return Optional.empty();
 		}
 	}
 
-	/** The lengths of a row, without those that are finer than a nanometre; empty for null. */
+	/** The lengths of a row, without those that cannot be kept exactly; empty for null. */
 	public static List<Length> of(ThicknessRow row) {
 		return row == null ? List.of() : of(row.getValues(), unit(row.getUnit(), row));
 	}
 
-	/** The lengths of numbers of one unit, without those that are finer than a nanometre. */
+	/** The lengths of numbers of one unit, without those that cannot be kept exactly. */
 	public static List<Length> of(List<BigDecimal> numbers, LengthUnit unit) {
 		return numbers.stream().map(number -> exact(number, unit)).flatMap(Optional::stream).toList();
 	}

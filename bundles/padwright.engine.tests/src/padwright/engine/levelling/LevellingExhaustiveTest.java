@@ -27,7 +27,7 @@ class LevellingExhaustiveTest {
 	@Test
 	void threePiecesOfOneFilm() {
 		LevellingCases cases = new LevellingCases(3);
-		for (int i = 0; i < 300; i++) {
+		for (int i = 0; i < 150; i++) {
 			assertSameAsExhaustive(cases.problem(1, 3), "case " + i);
 		}
 	}
@@ -35,7 +35,7 @@ class LevellingExhaustiveTest {
 	@Test
 	void threePiecesOfTwoFilms() {
 		LevellingCases cases = new LevellingCases(4);
-		for (int i = 0; i < 40; i++) {
+		for (int i = 0; i < 20; i++) {
 			assertSameAsExhaustive(cases.problem(2, 3), "case " + i);
 		}
 	}
@@ -43,7 +43,7 @@ class LevellingExhaustiveTest {
 	@Test
 	void fourPiecesOfOneFilm() {
 		LevellingCases cases = new LevellingCases(5);
-		for (int i = 0; i < 12; i++) {
+		for (int i = 0; i < 8; i++) {
 			assertSameAsExhaustive(cases.problem(1, 4), "case " + i);
 		}
 	}

@@ -26,7 +26,7 @@ final class Catalogue {
 	};
 
 	private final Candidates candidates;
-	private final Tilt tilt;
+	private final Waves waves;
 	private final LiftIndex singles;
 	private final boolean pairsFit;
 	private Directions directions;
@@ -37,8 +37,8 @@ final class Catalogue {
 
 	private Catalogue(Kind kind) {
 		candidates = new Candidates(kind.thicknesses(), kind.stiffness());
-		tilt = new Tilt(candidates);
-		singles = new LiftIndex(candidates, tilt, 1);
+		waves = new Waves(candidates);
+		singles = new LiftIndex(candidates, waves, 1);
 		pairsFit = kind.thicknesses().size() <= MOST_THICKNESSES_IN_PAIRS;
 	}
 
@@ -54,8 +54,8 @@ final class Catalogue {
 		return candidates;
 	}
 
-	Tilt tilt() {
-		return tilt;
+	Waves waves() {
+		return waves;
 	}
 
 	synchronized Directions directions() {
@@ -71,7 +71,7 @@ final class Catalogue {
 			return singles;
 		}
 		if (pairs == null) {
-			pairs = new LiftIndex(candidates, tilt, 2);
+			pairs = new LiftIndex(candidates, waves, 2);
 		}
 		return pairs;
 	}

@@ -4,14 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The directions in which a residual is weighed: one station against another, and waves of one to three crests around
- * the clock. Any would be valid; these are the ones in which few candidates can help.
+ * The directions in which a residual is weighed: one station against another, waves of one to three crests around the
+ * clock, and crests against troughs. Any would be valid; these are the ones in which few candidates can help.
  */
 final class Directions {
 
 	private static final int STATIONS = Candidates.STATIONS;
 	private static final int HOURS = STATIONS / 2;
 	private static final int STEEPEST = 8;
+	private static final int[] CRESTS_ON_STATIONS = {2, 3, 4, 6};
 
 	/** One station against another: by station of the plus within its hour, then by that of the minus. */
 	private final Direction[][] pairs = new Direction[2][STATIONS];
@@ -36,6 +37,21 @@ final class Directions {
 				waves.add(new Wave(new Direction(wave(crests, crestAt), candidates), HOURS / crests));
 			}
 		}
+		for (int crests : CRESTS_ON_STATIONS) {
+			for (int crestAt = 0; crestAt < 2; crestAt++) {
+				waves.add(new Wave(new Direction(crestsOnly(crests, crestAt), candidates), HOURS / crests));
+			}
+		}
+	}
+
+	/** The stations at the crests of a wave against those at its troughs: for what a stiff base lets through least. */
+	private static int[] crestsOnly(int crests, int crestAt) {
+		int[] weights = new int[STATIONS];
+		for (int crest = 0; crest < crests; crest++) {
+			weights[(crestAt + crest * STATIONS / crests) % STATIONS] = 1;
+			weights[(crestAt + (2 * crest + 1) * STATIONS / crests / 2) % STATIONS] = -1;
+		}
+		return weights;
 	}
 
 	/** A wave in whole numbers, which sum to zero because StrictMath's cosine is odd about a quarter turn once rounded. */

@@ -18,7 +18,7 @@ final class LiftIndex {
 
 	private final Candidates candidates;
 	private final int pieces;
-	private final int[] tilts;
+	private final Waves waves;
 	private int size;
 	private int[] first;
 	private int[] second;
@@ -27,19 +27,23 @@ final class LiftIndex {
 	private final int[] begins;
 	private final int[] ends;
 	private final int[] children;
+	private final int[] axes;
+	private final int[] splits;
 	private final int[] lows;
 	private final int[] highs;
 
 	/** @param pieces 1 or 2 */
-	LiftIndex(Candidates candidates, Tilt tilt, int pieces) {
+	LiftIndex(Candidates candidates, Waves waves, int pieces) {
 		this.candidates = candidates;
 		this.pieces = pieces;
-		this.tilts = tilt.ofCandidates();
+		this.waves = waves;
 		collect();
 		int mostNodes = 4 * size / LEAF_SIZE + 2;
 		begins = new int[mostNodes];
 		ends = new int[mostNodes];
 		children = new int[mostNodes];
+		axes = new int[mostNodes];
+		splits = new int[mostNodes];
 		lows = new int[mostNodes * STATIONS];
 		highs = new int[mostNodes * STATIONS];
 		arrange();
@@ -75,6 +79,15 @@ final class LiftIndex {
 	/** The first of a node's two children, which are neighbours; 0 for a leaf. Node 0 is the root. */
 	int children(int node) {
 		return children[node];
+	}
+
+	/** The axis on which a node's lifts are split: those up to {@link #split} are in its first child. */
+	int axis(int node) {
+		return axes[node];
+	}
+
+	int split(int node) {
+		return splits[node];
 	}
 
 	/** The least of node {@code n} at a station is at {@code n * STATIONS + station}. */
@@ -126,9 +139,7 @@ final class LiftIndex {
 		int highest = 0;
 		int tilt = Integer.MIN_VALUE;
 		for (int hour = 0; hour < HOURS; hour++) {
-			int back = (HOURS - hour) % HOURS;
-			int toward = tilts[candidates.turned(one, back)]
-					+ (pieces == 1 ? 0 : tilts[candidates.turned(other, back)]);
+			int toward = waves.tilt(one, hour) + (pieces == 1 ? 0 : waves.tilt(other, hour));
 			if (toward > tilt) {
 				tilt = toward;
 				highest = hour;
@@ -139,12 +150,23 @@ final class LiftIndex {
 
 	private void arrange() {
 		int[] unordered = new int[size * STATIONS];
+		int[] onAxes = new int[size * Waves.AXES];
 		int[] order = new int[size];
 		for (int i = 0; i < size; i++) {
 			fill(unordered, i);
+			for (int axis = 0; axis < Waves.AXES; axis++) {
+				onAxes[i * Waves.AXES + axis] = Waves.onAxis(axis, unordered, i * STATIONS);
+			}
 			order[i] = i;
 		}
-		split(0, 0, size, order, unordered);
+		split(0, 0, size, order, onAxes);
+		reorder(order, unordered);
+		for (int node = nodes - 1; node >= 0; node--) {
+			bound(node);
+		}
+	}
+
+	private void reorder(int[] order, int[] unordered) {
 		int[] one = first.clone();
 		int[] other = second.clone();
 		lifts = new int[unordered.length];
@@ -154,9 +176,6 @@ final class LiftIndex {
 			if (pieces == 2) {
 				second[i] = other[order[i]];
 			}
-		}
-		for (int node = nodes - 1; node >= 0; node--) {
-			bound(node);
 		}
 	}
 
@@ -176,35 +195,39 @@ final class LiftIndex {
 		}
 	}
 
-	private void split(int node, int begin, int end, int[] order, int[] values) {
+	private void split(int node, int begin, int end, int[] order, int[] onAxes) {
 		begins[node] = begin;
 		ends[node] = end;
 		if (end - begin > LEAF_SIZE) {
 			int middle = (begin + end) >>> 1;
-			Median.split(order, begin, end, middle, values, widestStation(begin, end, order, values));
+			int axis = widestAxis(begin, end, order, onAxes);
+			Median.split(order, begin, end, middle, onAxes, Waves.AXES, axis);
+			axes[node] = axis;
+			splits[node] = onAxes[order[middle] * Waves.AXES + axis];
 			int child = nodes;
 			nodes += 2;
 			children[node] = child;
-			split(child, begin, middle, order, values);
-			split(child + 1, middle, end, order, values);
+			split(child, begin, middle, order, onAxes);
+			split(child + 1, middle, end, order, onAxes);
 		}
 	}
 
-	private static int widestStation(int begin, int end, int[] order, int[] values) {
+	private static int widestAxis(int begin, int end, int[] order, int[] onAxes) {
 		int step = Math.max(1, (end - begin) / SAMPLES);
 		int widest = 0;
-		int width = -1;
-		for (int station = 0; station < STATIONS; station++) {
+		double width = -1;
+		for (int axis = 0; axis < Waves.AXES; axis++) {
 			int low = Integer.MAX_VALUE;
 			int high = Integer.MIN_VALUE;
 			for (int i = begin; i < end; i += step) {
-				int value = values[order[i] * STATIONS + station];
+				int value = onAxes[order[i] * Waves.AXES + axis];
 				low = Math.min(low, value);
 				high = Math.max(high, value);
 			}
-			if (high - low > width) {
-				width = high - low;
-				widest = station;
+			double slacks = ((double) high - low) / Waves.slack(axis);
+			if (slacks > width) {
+				width = slacks;
+				widest = axis;
 			}
 		}
 		return widest;

@@ -4,7 +4,7 @@ package padwright.engine.levelling;
 final class Meter {
 
 	/** The clock is read only now and then: reading it costs more than a node. */
-	private static final long NODES_PER_GLANCE = 4096;
+	private static final long NODES_PER_GLANCE = 1 << 12;
 
 	private final long mostNodes;
 	private final long start = System.nanoTime();
@@ -19,7 +19,7 @@ final class Meter {
 
 	void count() {
 		nodes++;
-		if (nodes >= mostNodes || nodes % NODES_PER_GLANCE == 0 && System.nanoTime() - start >= mostNanoseconds) {
+		if (nodes >= mostNodes || (nodes & NODES_PER_GLANCE - 1) == 0 && System.nanoTime() - start >= mostNanoseconds) {
 			spent = true;
 		}
 	}

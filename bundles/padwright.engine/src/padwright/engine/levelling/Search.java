@@ -21,7 +21,7 @@ final class Search {
 	private final IndexQuery query;
 	private final int[] pieces;
 	private final int[][] residuals;
-	private final int[][] tilts;
+	private final int[][] waves;
 	private final Directions.Choice[] choices;
 	private final int[] taken;
 	private long bound;
@@ -37,7 +37,7 @@ final class Search {
 		this.query = new IndexQuery(closing, incumbent, meter);
 		this.pieces = new int[count];
 		this.residuals = new int[count][STATIONS];
-		this.tilts = new int[count][HOURS];
+		this.waves = new int[count][Waves.COUNT];
 		this.choices = new Directions.Choice[count];
 		this.taken = new int[count];
 	}
@@ -45,7 +45,7 @@ final class Search {
 	/** Offers the incumbent what is at least as good, as far as the budget goes. */
 	void run(int[] gap) {
 		System.arraycopy(gap, 0, residuals[0], 0, STATIONS);
-		System.arraycopy(Tilt.of(gap), 0, tilts[0], 0, HOURS);
+		System.arraycopy(Waves.of(gap), 0, waves[0], 0, Waves.COUNT);
 		place(0);
 	}
 
@@ -56,7 +56,7 @@ final class Search {
 
 	private void place(int chosen) {
 		if (count - chosen == closing.pieces()) {
-			query.run(residuals[chosen], tilts[chosen], pieces, chosen);
+			query.run(residuals[chosen], waves[chosen], pieces, chosen);
 		} else if (count == 2) {
 			placeAny();
 		} else {
@@ -116,7 +116,7 @@ final class Search {
 		for (int station = 0; station < STATIONS; station++) {
 			after[station] = before[station] - lifts[id * STATIONS + station];
 		}
-		catalogue.tilt().take(id, tilts[chosen], tilts[chosen + 1]);
+		catalogue.waves().take(id, waves[chosen], waves[chosen + 1]);
 		place(chosen + 1);
 	}
 }

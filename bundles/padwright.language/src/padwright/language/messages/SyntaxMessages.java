@@ -54,6 +54,9 @@ public class SyntaxMessages extends SyntaxErrorMessageProvider {
 	@Override
 	public SyntaxErrorMessage getSyntaxErrorMessage(IParserErrorContext context) {
 		RecognitionException problem = context.getRecognitionException();
+		if (problem == null && context.getDefaultMessage() != null) {
+			return new SyntaxErrorMessage(context.getDefaultMessage(), IssueCodes.SYNTAX);
+		}
 		String found = problem == null ? "This" : quoted(problem.token);
 		String expected = problem instanceof MismatchedTokenException mismatch
 				? expected(context, mismatch.expecting) : "";

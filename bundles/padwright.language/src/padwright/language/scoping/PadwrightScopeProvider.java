@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 
 import org.eclipse.emf.ecore.EObject;
@@ -27,7 +28,7 @@ import padwright.model.systems.EffectiveSystem;
 
 /**
  * What a name in a document may refer to. Keys are those of the system at hand and of all it extends, the nearest of
- * one name first; articles are those of the plan's stock by name, and of every stock by qualified name; systems,
+ * one name first, but those of the extended ones before its own where a key is changed or removed; articles are those of the plan's stock by name, and of every stock by qualified name; systems,
  * stocks and plans are those of the whole shop.
  */
 public class PadwrightScopeProvider extends AbstractPadwrightScopeProvider {
@@ -38,8 +39,14 @@ public class PadwrightScopeProvider extends AbstractPadwrightScopeProvider {
 			PlanPackage.Literals.FITTING__FILMS, Stock::getFilms,
 			PlanPackage.Literals.FITTING__ADHESIVE, Stock::getAdhesives);
 
+	private static final Set<EReference> OF_INHERITED_KEYS = Set.of(KeySystemPackage.Literals.KEY_CHANGE__KEY,
+			KeySystemPackage.Literals.KEY_REMOVAL__KEY);
+
 	@Override
 	public IScope getScope(EObject context, EReference reference) {
+		if (OF_INHERITED_KEYS.contains(reference)) {
+			return named(inheritedKeys(context), named(keys(context), IScope.NULLSCOPE));
+		}
 		if (reference.getEReferenceType() == KeySystemPackage.Literals.KEY) {
 			return named(keys(context), IScope.NULLSCOPE);
 		}
@@ -62,10 +69,17 @@ public class PadwrightScopeProvider extends AbstractPadwrightScopeProvider {
 				.orElse(List.of());
 	}
 
-	/** Removed keys too: a reference to one is better told so than that there is no such key. */
+	private static Collection<Key> inheritedKeys(EObject context) {
+		return keys(EcoreUtil2.getContainerOfType(context, KeySystem.class).getBase());
+	}
+
 	private static Collection<Key> keys(EObject context) {
 		Plan plan = EcoreUtil2.getContainerOfType(context, Plan.class);
-		KeySystem system = plan == null ? EcoreUtil2.getContainerOfType(context, KeySystem.class) : plan.getSystem();
+		return keys(plan == null ? EcoreUtil2.getContainerOfType(context, KeySystem.class) : plan.getSystem());
+	}
+
+	/** Removed keys too: a reference to one is better told so than that there is no such key. */
+	private static Collection<Key> keys(KeySystem system) {
 		List<Key> nearestLast = new ArrayList<>();
 		EffectiveSystem.lineage(system).forEach(each -> nearestLast.addAll(each.getKeys()));
 		Collections.reverse(nearestLast);

@@ -47,6 +47,15 @@ public class PadwrightValidator extends AbstractPadwrightValidator {
 	@Inject
 	private IResourceDescription.Manager resourceDescriptions;
 
+	/** No failure is passed over in silence: a check that fails would else look like one that found nothing. */
+	@Override
+	protected void handleExceptionDuringValidation(Throwable failure) {
+		if (failure instanceof Error error) {
+			throw error;
+		}
+		throw failure instanceof RuntimeException unchecked ? unchecked : new IllegalStateException(failure);
+	}
+
 	@Override
 	protected List<EPackage> getEPackages() {
 		return List.of(PlanPackage.eINSTANCE, KeySystemPackage.eINSTANCE, StockPackage.eINSTANCE);

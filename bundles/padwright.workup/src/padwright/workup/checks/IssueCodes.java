@@ -45,6 +45,7 @@ public final class IssueCodes {
 	public static final String ROUND_WITHOUT_SHIM = "round-without-shim";
 	public static final String ROUND_AFTER_LEVEL = "round-after-level";
 	public static final String ARC_EMPTY = "arc-empty";
+	public static final String EMPTY_CUP_UNEVEN = "empty-cup-uneven";
 	public static final String STACK_OUTSIDE_BED = "stack-outside-bed";
 	/** Data: the full shims that solve the height, separated by blanks; none where stock cannot. */
 	public static final String STACK_HEIGHT = "stack-height";

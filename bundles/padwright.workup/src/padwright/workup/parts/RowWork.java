@@ -8,6 +8,7 @@ import padwright.engine.length.Length;
 import padwright.model.plan.Round;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.KeySolution;
+import padwright.workup.solve.PlacedPieces;
 import padwright.workup.solve.PlanSolution;
 
 /**
@@ -40,7 +41,7 @@ public record RowWork(KeyJob job, List<Length> stack, boolean stackNoted, List<P
 		List<Length> stack = noted.isEmpty()
 				? solution.height().map(answer -> answer.solution().pieces()).orElse(List.of()) : noted;
 		boolean piecesNoted = job.lastRound().filter(RowWork::isAnswered).isPresent();
-		List<PartialShim> pieces = piecesNoted ? job.lastRound().map(NotedPieces::of).orElseThrow()
+		List<PartialShim> pieces = piecesNoted ? job.lastRound().map(PlacedPieces::of).orElseThrow()
 				: solution.level().map(answer -> answer.solution().pieces()).orElse(List.of());
 		return new RowWork(job, stack, !noted.isEmpty(), earlierPieces(job), pieces, piecesNoted);
 	}
@@ -52,7 +53,7 @@ public record RowWork(KeyJob job, List<Length> stack, boolean stackNoted, List<P
 	/** The partial shims of the rounds before the last. */
 	public static List<PartialShim> earlierPieces(KeyJob job) {
 		List<Round> rounds = job.service().getRounds();
-		return rounds.stream().limit(Math.max(0, rounds.size() - 1)).flatMap(round -> NotedPieces.of(round).stream())
+		return rounds.stream().limit(Math.max(0, rounds.size() - 1)).flatMap(round -> PlacedPieces.of(round).stream())
 				.toList();
 	}
 

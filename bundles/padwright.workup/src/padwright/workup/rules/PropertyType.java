@@ -26,7 +26,7 @@ enum PropertyType {
 	}
 
 	boolean takesUnit(String unit) {
-		return units.isEmpty() ? unit == null : units.contains(unit);
+		return unit == null ? units.isEmpty() : units.contains(unit);
 	}
 
 	/** A number of a unit in the base unit: nanometres for lengths, else as it stands; nothing for a wrong unit. */

@@ -52,7 +52,7 @@ final class RuleProperties {
 
 	static {
 		named("pad", job -> job.fitting().pad());
-		oneOf("pad.kind", PadKind.VALUES, job -> job.fitting().pad().map(Pad::getKind));
+		oneOf("pad.kind", PadKind.VALUES, job -> job.fitting().pad().filter(Pad::isSetKind).map(Pad::getKind));
 		materials("pad.material", job -> layers(job, LayerRole.values()));
 		materials("pad.base", job -> layers(job, LayerRole.BASE));
 		materials("pad.face", job -> layers(job, LayerRole.FACE));

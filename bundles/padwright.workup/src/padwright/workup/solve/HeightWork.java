@@ -25,12 +25,12 @@ public final class HeightWork {
 
 	private final KeyJob job;
 	private final Length target;
-	private final boolean shortcut;
+	private final Optional<HeightEquation> equation;
 
-	private HeightWork(KeyJob job, Length target, boolean shortcut) {
+	private HeightWork(KeyJob job, Length gap, Optional<HeightEquation> equation) {
 		this.job = job;
-		this.target = target;
-		this.shortcut = shortcut;
+		this.target = equation.map(HeightEquation::fullShims).orElse(gap);
+		this.equation = equation;
 	}
 
 	/** The work of a row; nothing where the empty cup was not measured. */
@@ -40,17 +40,17 @@ public final class HeightWork {
 			return Optional.empty();
 		}
 		Length gap = FlushPad.fullShims(gaps);
-		Optional<Length> byEquation = equation(job, gap).map(HeightEquation::fullShims);
-		return Optional.of(new HeightWork(job, byEquation.orElse(gap), byEquation.isEmpty()));
+		return Optional.of(new HeightWork(job, gap, equation(job, gap)));
 	}
 
 	private static Optional<HeightEquation> equation(KeyJob job, Length gap) {
 		Optional<Pad> pad = job.fitting().pad();
-		Optional<Length> thickness = pad.flatMap(article -> Lengths.of(article.getThickness(), article));
+		Optional<Length> thickness = pad.flatMap(article -> Lengths.of(article.getThickness(), article))
+				.filter(length -> length.signum() > 0);
 		Length seat = pad.flatMap(article -> Lengths.of(article.getSinks(), article)).orElse(Length.ZERO);
 		Length stabiliser = job.fitting().stabiliser().flatMap(disc -> Lengths.of(disc.getThickness(), disc))
 				.orElse(Length.ZERO);
-		return job.key().flatMap(key -> key.cupDepth()).flatMap(
+		return job.key().flatMap(key -> key.cupDepth()).filter(length -> length.signum() > 0).flatMap(
 				depth -> thickness.map(pads -> new HeightEquation(depth, gap, seat, stabiliser, pads)));
 	}
 
@@ -59,9 +59,14 @@ public final class HeightWork {
 		return target;
 	}
 
+	/** The parts of the target; nothing where it is the empty-cup gap alone. */
+	public Optional<HeightEquation> equation() {
+		return equation;
+	}
+
 	/** What the target rests on, in words. */
 	public String basis() {
-		return shortcut ? "the empty-cup gap (depth of the cup or thickness of the pad not known)"
+		return equation.isEmpty() ? "the empty-cup gap (depth of the cup or thickness of the pad not known)"
 				: "the height of cup, pad and stabiliser";
 	}
 
@@ -87,14 +92,18 @@ public final class HeightWork {
 		return pad.plus(disc);
 	}
 
-	/** The best stack from all that the film set holds; empty where there is no film. */
-	public HeightSolution solution() {
+	/** The best stack from all that the film set holds; without pieces where there is no film. */
+	public Optional<HeightSolution> solution() {
 		return solution(job.fitting().films().map(films -> FilmStore.of(films).supply()).orElse(List.of()));
 	}
 
-	/** The best stack from what is on hand. */
-	public HeightSolution solution(List<FilmSupply> supply) {
-		return HeightSolver.solve(target, supply);
+	/** The best stack from what is on hand; nothing where the target is far beyond any instrument. */
+	public Optional<HeightSolution> solution(List<FilmSupply> supply) {
+		try {
+			return Optional.of(HeightSolver.solve(target, supply));
+		} catch (IllegalArgumentException beyondAnyInstrument) {
+			return Optional.empty();
+		}
 	}
 
 	/** A thickness as it is written in a stack in thou. */

@@ -1,36 +1,19 @@
 package padwright.workup.solve;
 
-import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import padwright.engine.clock.ClockHour;
 import padwright.engine.film.FilmSupply;
-import padwright.engine.length.Length;
-import padwright.engine.length.LengthUnit;
 import padwright.engine.levelling.Budget;
 import padwright.engine.levelling.Levelling;
 import padwright.engine.levelling.LevellingProblem;
-import padwright.engine.levelling.Stiffness;
-import padwright.engine.rim.FeelerSet;
 import padwright.engine.rim.RimEstimate;
 import padwright.engine.rim.RimFit;
 import padwright.engine.rim.RimReading;
-import padwright.model.FeelerReading;
-import padwright.model.Lengths;
-import padwright.model.plan.Round;
-import padwright.model.stock.Pad;
-import padwright.model.stock.PadKind;
-
 import padwright.workup.service.KeyJob;
 
 /** The levelling of one pad after its last round of readings. */
 final class LevelWork {
-
-	/** Bench estimates, unverified: a shop calibrates its own and writes it in the stock. */
-	private static final Stiffness RIGID_BASE = new Stiffness(0.1);
-	private static final Stiffness SOFT = new Stiffness(0.003);
 
 	private final KeyJob job;
 	private final Budget budget;
@@ -47,57 +30,17 @@ final class LevelWork {
 
 	private LevelAnswer level(RimEstimate rim, List<FilmSupply> supply) {
 		List<FilmSupply> films = supply.stream().filter(film -> film.pieces() > 0).toList();
-		Optional<Stiffness> known = job.fitting().pad().map(Pad::getStiffness).map(BigDecimal::doubleValue)
-				.filter(lambda -> lambda <= 1).map(Stiffness::new);
-		LevellingProblem problem = new LevellingProblem(rim.profile(), known.orElseGet(this::assumedStiffness), films,
+		PadStiffness pad = PadStiffness.of(job);
+		LevellingProblem problem = new LevellingProblem(rim.profile(), pad.stiffness(), films,
 				job.plan().tolerance(), LevellingProblem.MOST_PIECES);
-		return new LevelAnswer(rim, problem, Levelling.solve(problem, budget), known.isEmpty());
-	}
-
-	private Stiffness assumedStiffness() {
-		return job.fitting().pad().map(Pad::getKind)
-				.filter(kind -> kind == PadKind.ENGINEERED || kind == PadKind.METAL)
-				.map(rigid -> RIGID_BASE).orElse(SOFT);
+		return new LevelAnswer(rim, problem, Levelling.solve(problem, budget), pad.assumed());
 	}
 
 	private Optional<List<RimReading>> readings(List<String> unsolved) {
-		List<Length> leaves = job.plan().feelers();
-		Optional<Round> round = job.lastRound();
-		if (round.isEmpty()) {
+		if (job.lastRound().isEmpty()) {
 			unsolved.add("not levelled: feel the pad around the clock and write the readings behind felt");
-		} else if (leaves.isEmpty()) {
-			unsolved.add("not levelled: the stock lists no feelers, so the readings have no thickness");
-		} else {
-			return readings(round.get(), new FeelerSet(leaves), unsolved);
 		}
-		return Optional.empty();
-	}
-
-	private Optional<List<RimReading>> readings(Round round, FeelerSet feelers, List<String> unsolved) {
-		List<ClockHour> hours = job.hours(round);
-		if (hours.isEmpty() || hours.size() != round.getReadings().size()) {
-			unsolved.add("not levelled: " + round.getReadings().size() + " readings for " + hours.size() + " hours");
-			return Optional.empty();
-		}
-		List<RimReading> readings = new ArrayList<>();
-		for (int index = 0; index < hours.size(); index++) {
-			Optional<RimReading> reading = reading(hours.get(index), round.getReadings().get(index),
-					Lengths.unit(round.getUnit(), round), feelers);
-			if (reading.isEmpty()) {
-				unsolved.add("not levelled: the stock has no feeler as thick as the reading at " + hours.get(index));
-				return Optional.empty();
-			}
-			readings.add(reading.get());
-		}
-		return Optional.of(readings);
-	}
-
-	private static Optional<RimReading> reading(ClockHour hour, FeelerReading reading, LengthUnit unit,
-			FeelerSet feelers) {
-		if (reading.free().isEmpty()) {
-			return Optional.of(feelers.drags(hour));
-		}
-		return Lengths.exact(reading.free().get(), unit).filter(feelers.leaves()::contains)
-				.map(leaf -> feelers.free(hour, leaf));
+		return job.lastRound()
+				.flatMap(round -> RoundReadings.of(job, round, why -> unsolved.add("not levelled: " + why)));
 	}
 }

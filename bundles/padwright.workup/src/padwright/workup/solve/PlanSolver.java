@@ -87,9 +87,12 @@ public final class PlanSolver {
 					+ " more than it holds; choose thinner ones");
 			return Optional.empty();
 		}
-		HeightAnswer answer = new HeightAnswer(work.get(), work.get().solution(films.supply(film)));
-		films.take(film, answer.solution().pieces());
-		return Optional.of(answer);
+		Optional<HeightAnswer> answer = work.get().solution(films.supply(film))
+				.map(solution -> new HeightAnswer(work.get(), solution));
+		answer.ifPresentOrElse(solved -> films.take(film, solved.solution().pieces()),
+				() -> unsolved.add("no height: full shims of " + work.get().target()
+						+ " are far beyond any instrument; measure again, or correct the unit"));
+		return answer;
 	}
 
 	private static boolean holdsAnswers(KeyJob job) {

@@ -39,7 +39,7 @@ public final class MeasureCheck extends Check<EObject> {
 		Optional<Length> length = Lengths.exact(number, unit);
 		if (length.isEmpty()) {
 			findings.error(IssueCodes.TOO_FINE, place, new Advice(written(number, unit) + " cannot be kept exactly",
-					"lengths are whole nanometres, at most some million kilometres", "Round the number"));
+					"lengths are whole nanometres, at most a kilometre", "Round the number"));
 		} else {
 			plausible.filter(bounds -> !bounds.holds(length.get()))
 					.ifPresent(bounds -> suspect(number, unit, bounds, place, findings));
@@ -48,12 +48,18 @@ public final class MeasureCheck extends Check<EObject> {
 
 	private static void suspect(BigDecimal number, LengthUnit unit, Plausible bounds, Place place,
 			Findings findings) {
-		List<LengthUnit> units = bounds.unitsFor(number);
-		String meant = units.size() == 1 ? written(number, units.get(0)) : "";
+		String meant = meantUnit(bounds.unitsFor(number)).map(other -> written(number, other)).orElse("");
 		String cure = meant.isEmpty() ? "Measure again, or correct the unit" : "Did you mean " + meant + "?";
 		findings.error(IssueCodes.UNIT_SUSPECT, place,
 				new Advice(written(number, unit) + " is not " + bounds.what(), "it would be " + bounds.inWords(), cure),
 				meant.isEmpty() ? new String[0] : new String[] { meant });
+	}
+
+	/** The only unit that makes sense; micrometres, in which hardly anybody measures a flute, only if no other does. */
+	private static Optional<LengthUnit> meantUnit(List<LengthUnit> plausible) {
+		List<LengthUnit> usual = plausible.stream().filter(unit -> unit != LengthUnit.MICROMETRE).toList();
+		List<LengthUnit> units = usual.isEmpty() ? plausible : usual;
+		return units.size() == 1 ? Optional.of(units.get(0)) : Optional.empty();
 	}
 
 	private static String written(BigDecimal number, LengthUnit unit) {

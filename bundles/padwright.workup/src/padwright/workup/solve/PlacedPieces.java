@@ -1,4 +1,4 @@
-package padwright.workup.parts;
+package padwright.workup.solve;
 
 import java.util.List;
 import java.util.Optional;
@@ -9,18 +9,19 @@ import padwright.model.Lengths;
 import padwright.model.plan.Piece;
 import padwright.model.plan.Round;
 
-/** The partial shims that a plan notes, as far as they can be understood. */
-public final class NotedPieces {
+/** Pieces of film as a plan notes them. */
+public final class PlacedPieces {
 
-	private NotedPieces() {
+	private PlacedPieces() {
 	}
 
-	/** Those of one round, in its order; pieces without an arc or a thickness are left out (a check reports them). */
+	/** The pieces noted after the readings of a round, without those that a check reports as impossible. */
 	public static List<PartialShim> of(Round round) {
-		return round.getPieces().stream().map(NotedPieces::shim).flatMap(Optional::stream).toList();
+		return round.getPieces().stream().flatMap(piece -> of(piece).stream()).toList();
 	}
 
-	private static Optional<PartialShim> shim(Piece piece) {
+	/** A piece, unless its arc is empty or it has no thickness. */
+	public static Optional<PartialShim> of(Piece piece) {
 		boolean isArc = piece.getFrom() != null && piece.getTo() != null && !piece.getFrom().equals(piece.getTo());
 		return Lengths.of(piece.getThickness(), piece).filter(thickness -> isArc && thickness.signum() > 0)
 				.map(thickness -> new PartialShim(Arc.between(piece.getFrom(), piece.getTo()), thickness));

@@ -1,0 +1,22 @@
+package padwright.commands;
+
+import padwright.model.systems.EffectiveKey;
+import padwright.workup.service.KeyJob;
+import padwright.workup.service.ServicePlan;
+
+/** Keys as people call them. */
+final class KeyLabels {
+
+	private KeyLabels() {
+	}
+
+	/** The label of a key of the plan's system, or its name where it has none. */
+	static String of(ServicePlan plan, String name) {
+		return plan.system().keys().stream().filter(key -> key.name().equals(name)).findFirst()
+				.map(EffectiveKey::label).orElse(name);
+	}
+
+	static String of(KeyJob job) {
+		return job.key().map(EffectiveKey::label).orElse(job.name());
+	}
+}

@@ -1,0 +1,68 @@
+package padwright.language.ide.rename;
+
+import java.util.Optional;
+
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.xtext.EcoreUtil2;
+import org.eclipse.xtext.conversion.IValueConverterService;
+import org.eclipse.xtext.conversion.ValueConverterException;
+import org.eclipse.xtext.ide.refactoring.IRenameStrategy2;
+import org.eclipse.xtext.ide.refactoring.RefactoringIssueAcceptor;
+import org.eclipse.xtext.ide.refactoring.RenameChange;
+import org.eclipse.xtext.ide.refactoring.RenameContext;
+
+import com.google.inject.Inject;
+
+import padwright.model.keysystem.Titled;
+import padwright.model.stock.Comparison;
+import padwright.model.stock.NameValue;
+import padwright.model.stock.Stock;
+import padwright.workup.rules.RuleVocabulary;
+
+/** Renames an element where it is defined and referred to, and in the rules of its stock, which tell names by text. */
+public final class RenameStrategy extends IRenameStrategy2.DefaultImpl {
+
+	@Inject
+	private IValueConverterService converters;
+
+	@Override
+	protected void doRename(EObject target, RenameChange change, RenameContext context) {
+		Optional<String> obstacle = obstacle(target, change.getNewName());
+		if (obstacle.isPresent()) {
+			context.getIssues().add(RefactoringIssueAcceptor.Severity.FATAL, obstacle.get());
+			return;
+		}
+		if (target instanceof Titled titled) {
+			renameInRules(titled, change.getNewName());
+		}
+		super.doRename(target, change, context);
+	}
+
+	private Optional<String> obstacle(EObject target, String name) {
+		try {
+			converters.toString(name, "ID");
+		} catch (ValueConverterException noName) {
+			return Optional.of("A name is one word of letters, digits and _ that begins with a letter");
+		}
+		return target instanceof Titled titled && isTaken(titled, name)
+				? Optional.of("There is a " + name + " already; use another name") : Optional.empty();
+	}
+
+	private static boolean isTaken(Titled target, String name) {
+		return target.eContainer().eContents().stream().anyMatch(other -> other != target
+				&& other.eClass() == target.eClass() && name.equals(((Titled) other).getName()));
+	}
+
+	private static void renameInRules(Titled target, String name) {
+		Stock stock = EcoreUtil2.getContainerOfType(target.eContainer(), Stock.class);
+		if (stock == null) {
+			return;
+		}
+		for (Comparison comparison : EcoreUtil2.getAllContentsOfType(stock, Comparison.class)) {
+			if (comparison.getValue() instanceof NameValue value && target.getName().equals(value.getName())
+					&& RuleVocabulary.names(comparison.getProperty(), target)) {
+				value.setName(name);
+			}
+		}
+	}
+}

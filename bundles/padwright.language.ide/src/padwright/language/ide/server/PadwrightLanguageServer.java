@@ -1,0 +1,132 @@
+package padwright.language.ide.server;
+
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+
+import org.eclipse.emf.common.util.URI;
+import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.DidChangeWatchedFilesParams;
+import org.eclipse.lsp4j.DocumentOnTypeFormattingOptions;
+import org.eclipse.lsp4j.DocumentOnTypeFormattingParams;
+import org.eclipse.lsp4j.FileEvent;
+import org.eclipse.lsp4j.InitializeParams;
+import org.eclipse.lsp4j.InitializeResult;
+import org.eclipse.lsp4j.InlayHint;
+import org.eclipse.lsp4j.InlayHintParams;
+import org.eclipse.lsp4j.PrepareRenameDefaultBehavior;
+import org.eclipse.lsp4j.PrepareRenameParams;
+import org.eclipse.lsp4j.PrepareRenameResult;
+import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.RenameParams;
+import org.eclipse.lsp4j.ServerCapabilities;
+import org.eclipse.lsp4j.ServerInfo;
+import org.eclipse.lsp4j.TextEdit;
+import org.eclipse.lsp4j.WorkspaceEdit;
+import org.eclipse.lsp4j.jsonrpc.messages.Either3;
+import org.eclipse.xtext.ide.server.LanguageServerImpl;
+import org.eclipse.xtext.ide.server.rename.IRenameService2;
+import org.eclipse.xtext.util.CancelIndicator;
+import org.eclipse.xtext.validation.Issue;
+
+import com.google.inject.Inject;
+import com.google.inject.Singleton;
+
+import padwright.language.ide.hints.LineHints;
+import padwright.language.ide.layout.LayoutService;
+import padwright.language.shop.ShopFolder;
+
+/** The common server with what it lacks, and what differs for shops of flute plans. */
+@Singleton
+final class PadwrightLanguageServer extends LanguageServerImpl {
+
+	private static final String NAME = "Padwright";
+	private static final String LINE_END = "\n";
+	private static final String BLOCK_END = "}";
+
+	@Inject
+	private ShopWorkspaceManager shops;
+
+	@Override
+	public CompletableFuture<InitializeResult> initialize(InitializeParams params) {
+		return super.initialize(params).thenApply(result -> {
+			result.setServerInfo(new ServerInfo(NAME));
+			return result;
+		});
+	}
+
+	@Override
+	protected ServerCapabilities createServerCapabilities(InitializeParams params) {
+		ServerCapabilities capabilities = super.createServerCapabilities(params);
+		capabilities.setSignatureHelpProvider(null);
+		capabilities.setFoldingRangeProvider(true);
+		capabilities.setInlayHintProvider(true);
+		capabilities.setDocumentOnTypeFormattingProvider(
+				new DocumentOnTypeFormattingOptions(LINE_END, List.of(BLOCK_END)));
+		return capabilities;
+	}
+
+	@Override
+	protected Diagnostic toDiagnostic(Issue issue) {
+		Diagnostic diagnostic = super.toDiagnostic(issue);
+		diagnostic.setSource(NAME);
+		return diagnostic;
+	}
+
+	@Override
+	public void didChangeWatchedFiles(DidChangeWatchedFilesParams params) {
+		if (params.getChanges().stream().anyMatch(change -> isMarker(change.getUri()))) {
+			getRequestManager().runWrite(() -> {
+				shops.findShopsAnew();
+				return null;
+			}, (cancelled, done) -> null);
+		}
+		List<FileEvent> documents = params.getChanges().stream().filter(change -> isDocument(change.getUri()))
+				.toList();
+		super.didChangeWatchedFiles(new DidChangeWatchedFilesParams(documents));
+	}
+
+	private static boolean isMarker(String uri) {
+		return uri.endsWith("/" + ShopFolder.MARKER);
+	}
+
+	private boolean isDocument(String uri) {
+		return getResourceServiceProvider(URI.createURI(uri)) != null;
+	}
+
+	@Override
+	public CompletableFuture<List<InlayHint>> inlayHint(InlayHintParams params) {
+		return getRequestManager().runRead(cancelled -> {
+			URI uri = getURI(params.getTextDocument());
+			return shops.doRead(uri, (document, resource) -> getService(uri, LineHints.class)
+					.hints(document, resource, params.getRange(), cancelled));
+		});
+	}
+
+	@Override
+	public CompletableFuture<List<? extends TextEdit>> onTypeFormatting(DocumentOnTypeFormattingParams params) {
+		return getRequestManager().runRead(cancelled -> {
+			URI uri = getURI(params.getTextDocument());
+			return shops.doRead(uri, (document, resource) -> getService(uri, LayoutService.class)
+					.formatTyped(resource, document, params.getPosition(), params.getCh()));
+		});
+	}
+
+	@Override
+	protected WorkspaceEdit rename(RenameParams params, CancelIndicator cancelled) {
+		IRenameService2.Options options = new IRenameService2.Options();
+		options.setLanguageServerAccess(new DirectAccess(getLanguageServerAccess()));
+		options.setRenameParams(params);
+		options.setCancelIndicator(cancelled);
+		return getService(getURI(params.getTextDocument()), IRenameService2.class).rename(options);
+	}
+
+	@Override
+	protected Either3<Range, PrepareRenameResult, PrepareRenameDefaultBehavior> prepareRename(
+			PrepareRenameParams params, CancelIndicator cancelled) {
+		IRenameService2.PrepareRenameOptions options = new IRenameService2.PrepareRenameOptions();
+		options.setLanguageServerAccess(new DirectAccess(getLanguageServerAccess()));
+		options.setParams(params);
+		options.setCancelIndicator(cancelled);
+		return getService(getURI(params), IRenameService2.class).prepareRename(options);
+	}
+}

@@ -1,0 +1,59 @@
+package padwright.language.ide.server;
+
+import java.util.Collection;
+
+import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.emf.ecore.resource.impl.ResourceFactoryRegistryImpl;
+import org.eclipse.xtext.ide.server.ILanguageServerShutdownAndExitHandler;
+import org.eclipse.xtext.ide.server.IMultiRootWorkspaceConfigFactory;
+import org.eclipse.xtext.ide.server.LanguageServerImpl;
+import org.eclipse.xtext.ide.server.WorkspaceManager;
+import org.eclipse.xtext.resource.FileExtensionProvider;
+import org.eclipse.xtext.resource.IResourceFactory;
+import org.eclipse.xtext.resource.IResourceServiceProvider;
+import org.eclipse.xtext.resource.XtextResourceSet;
+import org.eclipse.xtext.resource.impl.ResourceServiceProviderRegistryImpl;
+
+import com.google.inject.AbstractModule;
+import com.google.inject.Injector;
+import com.google.inject.Provides;
+
+/** What a server of our one language needs beyond the common services: nothing is looked up in global registries. */
+final class ServerModule extends AbstractModule {
+
+	private final Injector language;
+	private final ClientSession session;
+	private final Collection<String> extensions;
+
+	ServerModule(Injector language, ClientSession session) {
+		this.language = language;
+		this.session = session;
+		this.extensions = language.getInstance(FileExtensionProvider.class).getFileExtensions();
+	}
+
+	@Override
+	protected void configure() {
+		bind(LanguageServerImpl.class).to(PadwrightLanguageServer.class);
+		bind(WorkspaceManager.class).to(ShopWorkspaceManager.class);
+		bind(IMultiRootWorkspaceConfigFactory.class).to(ShopWorkspaceFactory.class);
+		bind(ILanguageServerShutdownAndExitHandler.class).toInstance(session);
+		bind(IResourceServiceProvider.Registry.class).toInstance(languages());
+	}
+
+	private IResourceServiceProvider.Registry languages() {
+		var registry = new ResourceServiceProviderRegistryImpl();
+		var services = language.getInstance(IResourceServiceProvider.class);
+		extensions.forEach(extension -> registry.getExtensionToFactoryMap().put(extension, services));
+		return registry;
+	}
+
+	@Provides
+	XtextResourceSet resourceSet() {
+		XtextResourceSet resources = language.getInstance(XtextResourceSet.class);
+		var registry = new ResourceFactoryRegistryImpl();
+		Resource.Factory factory = language.getInstance(IResourceFactory.class);
+		extensions.forEach(extension -> registry.getExtensionToFactoryMap().put(extension, factory));
+		resources.setResourceFactoryRegistry(registry);
+		return resources;
+	}
+}

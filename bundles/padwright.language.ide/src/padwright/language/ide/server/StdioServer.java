@@ -1,0 +1,69 @@
+package padwright.language.ide.server;
+
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+
+import org.eclipse.lsp4j.launch.LSPLauncher;
+import org.eclipse.lsp4j.services.LanguageClient;
+import org.eclipse.xtext.ide.server.LanguageServerImpl;
+import org.eclipse.xtext.util.Modules2;
+
+import com.google.inject.Guice;
+import com.google.inject.Injector;
+
+import padwright.language.ide.PadwrightIdeSetup;
+
+/** The language over a pair of streams, for any editor that speaks the Language Server Protocol. */
+public final class StdioServer {
+
+	private StdioServer() {
+	}
+
+	/**
+	 * Serves one client until it says goodbye or closes its stream.
+	 *
+	 * @return whether the client asked to shut down before it went
+	 */
+	public static boolean serve(InputStream in, OutputStream out) {
+		Injector language = new PadwrightIdeSetup().createInjectorAndDoEMFRegistration();
+		ClientSession session = new ClientSession();
+		LanguageServerImpl server = Guice.createInjector(Modules2.mixin(
+				new org.eclipse.xtext.ide.server.ServerModule(), new ServerModule(language, session)))
+				.getInstance(LanguageServerImpl.class);
+		ExecutorService readers = Executors.newCachedThreadPool(StdioServer::daemon);
+		try {
+			var launcher = new LSPLauncher.Builder<LanguageClient>().setLocalService(server)
+					.setRemoteInterface(LanguageClient.class).setInput(in).setOutput(out)
+					.setExecutorService(readers).create();
+			server.connect(launcher.getRemoteProxy());
+			endWith(launcher.startListening(), session, readers);
+			return session.awaitEnd();
+		} finally {
+			server.getRequestManager().shutdown();
+			readers.shutdown();
+		}
+	}
+
+	/** A client that closes its stream has gone too. */
+	private static void endWith(Future<Void> listening, ClientSession session, ExecutorService readers) {
+		readers.execute(() -> {
+			try {
+				listening.get();
+			} catch (Exception brokenPipe) {
+				// As good as closed.
+			} finally {
+				session.exit();
+			}
+		});
+	}
+
+	/** A blocked read cannot be interrupted; it must not keep the process alive. */
+	private static Thread daemon(Runnable task) {
+		Thread thread = new Thread(task, "padwright-serve");
+		thread.setDaemon(true);
+		return thread;
+	}
+}

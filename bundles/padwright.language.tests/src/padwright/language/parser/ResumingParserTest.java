@@ -1,0 +1,63 @@
+package padwright.language.parser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import padwright.language.Mark;
+import padwright.language.TestShop;
+import padwright.workup.checks.IssueCodes;
+import padwright.workup.checks.Severity;
+
+class ResumingParserTest {
+
+	private static final String BEFORE = "stock Bench {\n\trule \"deep\" warn when ";
+	private static final String AFTER = "\n\tpad Hard { }\n\tpad Hard { }\n}";
+
+	@ParameterizedTest
+	@ValueSource(ints = { Nesting.DEEPEST + 1, 10_000, 200_000 })
+	void tooDeepNestingIsOneErrorAndTheRestIsChecked(int depth) {
+		for (String open : List.of("(", "not ", "( not ", "not (not (")) {
+			String text = BEFORE + open.repeat(depth) + "key is A" + ")".repeat(depth) + AFTER;
+			List<Mark> findings = TestShop.of("bench.stock", text).findings("bench.stock");
+			assertEquals(List.of(IssueCodes.SYNTAX, IssueCodes.DUPLICATE_ARTICLE),
+					findings.stream().map(Mark::code).toList(), open);
+			assertEquals(text.lastIndexOf("Hard"), findings.get(1).offset(), open);
+		}
+	}
+
+	@Test
+	void theDeepestNestingIsRead() {
+		String text = BEFORE + "(".repeat(Nesting.DEEPEST) + "key is A" + ")".repeat(Nesting.DEEPEST)
+				+ " or (" + "not ".repeat(Nesting.DEEPEST - 1) + "key is B)" + "\n}";
+		assertEquals(List.of(), TestShop.of("bench.stock", text).findings("bench.stock"));
+	}
+
+	@Test
+	void parenthesesInTextsAndRemarksDoNotNest() {
+		String text = "stock Bench {\n\trule \"" + "(".repeat(1000) + "\" warn when key is A // " + "(".repeat(1000)
+				+ "\n}";
+		assertEquals(List.of(), TestShop.of("bench.stock", text).findings("bench.stock"));
+	}
+
+	@Test
+	void everyMistakeOfManyIsReportedAtItsPlace() {
+		String text = "system Flute {\n" + "\tkey A quickly\n" + "\tkey B slowly done\n" + "\tkey C\n"
+				+ "\tkey C\n" + "}";
+		assertEquals(List.of(
+				new Mark(text.indexOf("quickly"), "quickly".length(), Severity.ERROR, IssueCodes.SYNTAX),
+				new Mark(text.indexOf("slowly"), "slowly done".length(), Severity.ERROR, IssueCodes.SYNTAX),
+				new Mark(text.lastIndexOf("C"), 1, Severity.ERROR, IssueCodes.DUPLICATE_KEY)),
+				TestShop.of("flute.keys", text).findings("flute.keys"));
+	}
+
+	@Test
+	void textThatNeverMakesSenseComesToAnEnd() {
+		String text = "system Flute {\n" + "}\nkey quickly\n".repeat(3000);
+		assertEquals(IssueCodes.SYNTAX, TestShop.of("flute.keys", text).findings("flute.keys").get(0).code());
+	}
+}

@@ -1,0 +1,26 @@
+package padwright.language.parser;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Where reading can go on after something that cannot be read: at the next line that begins like a statement or ends a
+ * block. Layout is free, but nearly everybody begins statements on lines of their own.
+ */
+final class LineStarts {
+
+	private static final Pattern STATEMENT = Pattern.compile("(?m)^[ \\t\\u00A0]*(?:\\}|(?:system|clock|key|change|remove|note"
+			+ "|stock|bench|material|pad|kind|base|face|skin|thick|sinks|diameters|stiffness|needs|price"
+			+ "|stabiliser|film|feeler|adhesive|rule"
+			+ "|plan|date|seat|bed|player|fit|read|felt|regulate)\\b)");
+
+	private LineStarts() {
+	}
+
+	/** The offset of the next one behind {@code offset}, or the end of the text. */
+	static int after(int offset, String text) {
+		Matcher statement = STATEMENT.matcher(text);
+		int lineEnd = text.indexOf('\n', offset);
+		return lineEnd >= 0 && statement.find(lineEnd + 1) ? statement.start() : text.length();
+	}
+}

@@ -1,0 +1,118 @@
+package padwright.workup.regulate;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+import padwright.engine.coupling.CircularCouplingException;
+import padwright.engine.coupling.Coupling;
+import padwright.engine.coupling.Regulation;
+import padwright.engine.coupling.Upset;
+import padwright.engine.length.Length;
+import padwright.model.keysystem.AdjusterKind;
+import padwright.model.keysystem.Key;
+import padwright.model.plan.CouplingSide;
+import padwright.model.plan.KeyService;
+import padwright.workup.DemoPlan;
+import padwright.workup.solve.PlanSolution;
+
+class RegulationWorkTest {
+
+	private final DemoPlan demo = new DemoPlan();
+	private Key fs;
+	private Key f;
+	private Key e;
+
+	@BeforeEach
+	void linkedKeys() {
+		e = demo.key("E");
+		f = demo.key("F");
+		fs = demo.key("Fs");
+		demo.couple(f, fs, demo.screw("UNM 1.00"));
+		demo.couple(e, f, demo.adjuster(AdjusterKind.CORK));
+	}
+
+	@Test
+	void drivenKeysComeFirst() {
+		assertEquals(List.of("F > Fs", "E > F"), work().steps().stream().map(RegulationStep::coupling)
+				.map(Coupling::toString).toList());
+	}
+
+	@Test
+	void lightIsCuredByTheThreadOrByFilm() {
+		demo.light(f, fs, "5", CouplingSide.DRIVEN);
+		demo.light(e, f, "1.5", CouplingSide.DRIVER);
+		List<Optional<Regulation>> found = work().steps().stream().map(RegulationStep::found).toList();
+		// 5 thou of 0.25 mm a turn (UNM 1.00, Machinery's Handbook) is 0.508 turns.
+		assertEquals("about half a turn in", found.get(0).orElseThrow().adjustment().inWords());
+		assertEquals(Length.thou("-1.5"), found.get(1).orElseThrow().travel());
+		assertEquals("take away 1 + 0.5 thou of film", found.get(1).orElseThrow().adjustment().inWords());
+	}
+
+	@Test
+	void aPairWithoutANoteHasNothingFound() {
+		demo.light(f, fs, "5", CouplingSide.DRIVEN);
+		assertEquals(Optional.empty(), work().steps().get(1).found());
+	}
+
+	@Test
+	void solvedPiecesUnderADrivenKeyHoldEveryDriverUp() {
+		demo.felt(demo.row(fs), ". . 1 .");
+		PlanSolution solution = demo.solved();
+		Length lift = solution.keys().get(0).level().orElseThrow().solution().meanLift();
+		assertEquals(1, lift.signum());
+		RegulationWork work = RegulationWork.of(solution);
+		assertEquals(List.of(new BedChange("Fs", Length.ZERO, lift)), work.changes());
+		assertEquals(List.of(new Upset("E", "E", lift), new Upset("E", "F", lift), new Upset("F", "F", lift)),
+				work.upsets());
+	}
+
+	@Test
+	void notedPiecesCountInPlaceOfSolvedOnes() {
+		demo.shim(demo.felt(demo.row(fs), ". . 1 ."), "2", "3", "9");
+		assertEquals(List.of(new BedChange("Fs", Length.ZERO, Length.thou("1"))), work().changes());
+	}
+
+	@Test
+	void piecesThatTheLastReadingsShowAreNoChange() {
+		KeyService row = demo.row(fs);
+		demo.shim(demo.felt(row, ". . 1 ."), "2", "3", "9");
+		demo.felt(row, ". . . .").setLevel(true);
+		assertEquals(List.of(), work().changes());
+		assertEquals(List.of(), work().upsets());
+	}
+
+	@Test
+	void aStackThatIsOffIsTakenToBeReplaced() {
+		KeyService row = demo.row(fs);
+		row.setEmpty(demo.thicknesses("15 15 15 15"));
+		row.setStack(demo.thicknesses("7.5 5"));
+		assertEquals(List.of(new BedChange("Fs", Length.thou("2.5"), Length.ZERO)), work().changes());
+		assertTrue(work().upsets().contains(new Upset("F", "F", Length.thou("2.5"))));
+	}
+
+	@Test
+	void aStackWithinTheSeatStays() {
+		KeyService row = demo.row(fs);
+		row.setEmpty(demo.thicknesses("15 15 15 15"));
+		row.setStack(demo.thicknesses("7.5 7"));
+		assertEquals(List.of(), work().changes());
+	}
+
+	@Test
+	void aCircleNamesItsKeys() {
+		demo.couple(fs, e, demo.screw("8 BA"));
+		CircularCouplingException circle = assertThrows(CircularCouplingException.class, this::work);
+		assertEquals(List.of("E", "F", "Fs"), circle.keys());
+	}
+
+	private RegulationWork work() {
+		return RegulationWork.of(demo.solved());
+	}
+}
