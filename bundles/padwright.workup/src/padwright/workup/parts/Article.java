@@ -1,6 +1,7 @@
 package padwright.workup.parts;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.Optional;
 
 import padwright.engine.length.Length;
@@ -22,6 +23,12 @@ import padwright.workup.service.KeyJob;
  * @param size diameter of a pad or stabiliser, thickness of film; empty if it is cut to fit or not known
  */
 public record Article(Titled source, Optional<Length> size) {
+
+	/** Pads, then stabilisers, then film; by name; smallest first. */
+	static final Comparator<Article> ORDER = Comparator
+			.comparing((Article article) -> article.source instanceof Pad ? 0 : article.source instanceof Stabiliser ? 1 : 2)
+			.thenComparing(article -> article.source.getName())
+			.thenComparing(article -> article.size.orElse(Length.ZERO));
 
 	/** One thickness of film. */
 	public static Article film(FilmSet films, Length thickness) {
