@@ -4,6 +4,7 @@ import org.eclipse.xtext.ide.editor.folding.IFoldingRangeProvider;
 import org.eclipse.xtext.ide.editor.syntaxcoloring.ISemanticHighlightingCalculator;
 import org.eclipse.xtext.ide.refactoring.IRenameStrategy2;
 import org.eclipse.xtext.ide.server.formatting.FormattingService;
+import org.eclipse.xtext.ide.server.hover.IHoverService;
 import org.eclipse.xtext.ide.server.symbol.DocumentSymbolMapper.DocumentSymbolDetailsProvider;
 import org.eclipse.xtext.ide.server.symbol.DocumentSymbolMapper.DocumentSymbolKindProvider;
 import org.eclipse.xtext.ide.server.symbol.DocumentSymbolMapper.DocumentSymbolNameProvider;
@@ -15,6 +16,7 @@ import com.google.inject.Binder;
 
 import padwright.language.ide.coloring.TokenColours;
 import padwright.language.ide.folding.FoldedBlocks;
+import padwright.language.ide.hover.FactsHover;
 import padwright.language.ide.index.AffectedDocuments;
 import padwright.language.ide.index.FingerprintedNames;
 import padwright.language.ide.index.Utf8;
@@ -29,6 +31,10 @@ public class PadwrightIdeModule extends AbstractPadwrightIdeModule {
 
 	public void configureEncoding(Binder binder) {
 		binder.bind(IEncodingProvider.class).to(Utf8.class);
+	}
+
+	public Class<? extends IHoverService> bindIHoverService() {
+		return FactsHover.class;
 	}
 
 	public Class<? extends FormattingService> bindFormattingService() {

@@ -137,7 +137,7 @@ enum Mutilation {
 	private final int copies;
 
 	Mutilation() {
-		this(3);
+		this(2);
 	}
 
 	Mutilation(int copies) {

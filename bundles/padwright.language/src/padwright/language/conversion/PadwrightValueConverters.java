@@ -74,7 +74,17 @@ public class PadwrightValueConverters extends DefaultTerminalConverters {
 
 	@ValueConverter(rule = "SignedDecimal")
 	public IValueConverter<BigDecimal> signedDecimal() {
-		return decimal();
+		return new TextConverter<>("number", text -> new BigDecimal(joined(text)), BigDecimal::toPlainString);
+	}
+
+	@ValueConverter(rule = "PropertyName")
+	public IValueConverter<String> propertyName() {
+		return new TextConverter<>("property", PadwrightValueConverters::joined);
+	}
+
+	/** Blanks between the words of a value come as one. */
+	private static String joined(String words) {
+		return words.replace(" ", "");
 	}
 
 	@ValueConverter(rule = "Count")

@@ -11,6 +11,8 @@ import org.eclipse.lsp4j.DocumentOnTypeFormattingParams;
 import org.eclipse.lsp4j.FileEvent;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializeResult;
+import org.eclipse.lsp4j.InlayHint;
+import org.eclipse.lsp4j.InlayHintParams;
 import org.eclipse.lsp4j.PrepareRenameDefaultBehavior;
 import org.eclipse.lsp4j.PrepareRenameParams;
 import org.eclipse.lsp4j.PrepareRenameResult;
@@ -29,6 +31,7 @@ import org.eclipse.xtext.validation.Issue;
 import com.google.inject.Inject;
 import com.google.inject.Singleton;
 
+import padwright.language.ide.hints.LineHints;
 import padwright.language.ide.layout.LayoutService;
 import padwright.language.shop.ShopFolder;
 
@@ -56,6 +59,7 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 		ServerCapabilities capabilities = super.createServerCapabilities(params);
 		capabilities.setSignatureHelpProvider(null);
 		capabilities.setFoldingRangeProvider(true);
+		capabilities.setInlayHintProvider(true);
 		capabilities.setDocumentOnTypeFormattingProvider(
 				new DocumentOnTypeFormattingOptions(LINE_END, List.of(BLOCK_END)));
 		return capabilities;
@@ -87,6 +91,15 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 
 	private boolean isDocument(String uri) {
 		return getResourceServiceProvider(URI.createURI(uri)) != null;
+	}
+
+	@Override
+	public CompletableFuture<List<InlayHint>> inlayHint(InlayHintParams params) {
+		return getRequestManager().runRead(cancelled -> {
+			URI uri = getURI(params.getTextDocument());
+			return shops.doRead(uri, (document, resource) -> getService(uri, LineHints.class)
+					.hints(document, resource, params.getRange(), cancelled));
+		});
 	}
 
 	@Override
