@@ -1,5 +1,7 @@
 package padwright.language.ide;
 
+import org.eclipse.xtext.ide.editor.contentassist.IdeContentProposalProvider;
+import org.eclipse.xtext.ide.editor.contentassist.IdeCrossrefProposalProvider;
 import org.eclipse.xtext.ide.editor.folding.IFoldingRangeProvider;
 import org.eclipse.xtext.ide.editor.syntaxcoloring.ISemanticHighlightingCalculator;
 import org.eclipse.xtext.ide.refactoring.IRenameStrategy2;
@@ -21,6 +23,8 @@ import padwright.language.ide.actions.PlanActions;
 import padwright.language.ide.actions.SolveCommandService;
 import padwright.language.ide.actions.SolveLens;
 import padwright.language.ide.coloring.TokenColours;
+import padwright.language.ide.completion.Proposals;
+import padwright.language.ide.completion.ReferenceProposals;
 import padwright.language.ide.folding.FoldedBlocks;
 import padwright.language.ide.hover.FactsHover;
 import padwright.language.ide.index.AffectedDocuments;
@@ -49,6 +53,14 @@ public class PadwrightIdeModule extends AbstractPadwrightIdeModule {
 
 	public Class<? extends IExecutableCommandService> bindIExecutableCommandService() {
 		return SolveCommandService.class;
+	}
+
+	public Class<? extends IdeContentProposalProvider> bindIdeContentProposalProvider() {
+		return Proposals.class;
+	}
+
+	public Class<? extends IdeCrossrefProposalProvider> bindIdeCrossrefProposalProvider() {
+		return ReferenceProposals.class;
 	}
 
 	public Class<? extends IHoverService> bindIHoverService() {

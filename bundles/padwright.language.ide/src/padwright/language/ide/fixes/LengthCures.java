@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
+import padwright.language.ide.facts.LengthText;
 import padwright.language.ide.facts.Rows;
 import padwright.model.Lengths;
 import padwright.model.Measure;
