@@ -27,10 +27,13 @@ final class DemoShop {
 				material polyester { expands 17 ppm/K swells 0.0008 %/%RH }
 				pad Felt { kind felt base acetal 20 thou face felt 80 thou thick 100 thou stiffness 0.003 }
 				stabiliser Disc acetal 20 thou
-				film Clear polyester { 0.5 1 2 5 7.5 thou }
+				film Clear polyester { 0.5 1 2 3 5 7.5 thou }
 				feeler Half 0.5 thou
 				feeler One 1 thou
+				feeler OneAndHalf 1.5 thou
 				feeler Two 2 thou
+				feeler Three 3 thou
+				feeler Four 4 thou
 			}
 			""";
 

@@ -10,10 +10,13 @@ import padwright.engine.film.FilmSupply;
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
 import padwright.engine.levelling.LevellingSolution;
+import padwright.engine.rim.ProfileSplit;
+import padwright.workup.calibration.KeyCalibration;
 import padwright.workup.solve.HeightAnswer;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.LevelAnswer;
 import padwright.workup.solve.PlanSolution;
+import padwright.workup.solve.WorstReading;
 
 /** A solved plan for programs: lengths in thou, hours as on the clock. */
 final class SolutionJson {
@@ -34,6 +37,11 @@ final class SolutionJson {
 		json.put("key", key.job().name());
 		key.level().ifPresent(answer -> addLevel(answer, json));
 		key.height().ifPresent(answer -> json.put("height", height(answer)));
+		key.level().ifPresent(answer -> json.put("split",
+				SolutionDetails.split(ProfileSplit.of(answer.rim().profile()))));
+		WorstReading.of(key).ifPresent(worst -> json.put("worstAfter", SolutionDetails.worst(worst)));
+		KeyCalibration.of(key.job())
+				.ifPresent(calibration -> json.put("calibration", SolutionDetails.calibration(calibration)));
 		if (!key.unsolved().isEmpty()) {
 			json.put("unsolved", key.unsolved());
 		}

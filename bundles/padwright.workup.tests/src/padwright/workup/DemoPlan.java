@@ -3,6 +3,7 @@ package padwright.workup;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
 
 import padwright.engine.clock.ClockHour;
 import padwright.engine.levelling.Budget;
@@ -12,6 +13,7 @@ import padwright.model.Range;
 import padwright.model.keysystem.Adjuster;
 import padwright.model.keysystem.AdjusterKind;
 import padwright.model.keysystem.Coupling;
+import padwright.model.keysystem.Fingering;
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemFactory;
@@ -41,7 +43,7 @@ import padwright.workup.solve.PlanSolution;
 import padwright.workup.solve.PlanSolver;
 import padwright.workup.solve.WrittenAnswers;
 
-/** A small invented plan, put together step by step: read at 12 3 6 9, leaves and film of 0.5, 1 and 2 thou. */
+/** A small invented plan, put together step by step: read at 12 3 6 9, leaves up to 4 thou, film of 0.5, 1, 2. */
 public final class DemoPlan {
 
 	private static final KeySystemFactory KEYS = KeySystemFactory.eINSTANCE;
@@ -66,7 +68,7 @@ public final class DemoPlan {
 		pad.setName("Felt");
 		pad.setStiffness(new BigDecimal("0.003"));
 		stock.getPads().add(pad);
-		for (String leaf : new String[] { "0.5", "1", "2" }) {
+		for (String leaf : new String[] { "0.5", "1", "1.5", "2", "3", "4" }) {
 			Feeler feeler = STOCK.createFeeler();
 			feeler.setThickness(Measure.valueOf(leaf + " thou"));
 			stock.getFeelers().add(feeler);
@@ -119,6 +121,16 @@ public final class DemoPlan {
 		coupling.setDriven(driven);
 		coupling.setAdjuster(adjuster);
 		driver.getCouplings().add(coupling);
+	}
+
+	/** A fingering that presses keys; {@code label} may be null. */
+	public Fingering note(String name, String label, Key... pressed) {
+		Fingering fingering = KEYS.createFingering();
+		fingering.setNote(name);
+		fingering.setLabel(label);
+		fingering.getKeys().addAll(List.of(pressed));
+		system.getFingerings().add(fingering);
+		return fingering;
 	}
 
 	public KeyService row(Key key) {

@@ -6,6 +6,9 @@ import java.time.LocalDate;
 import org.eclipse.xtext.common.services.DefaultTerminalConverters;
 import org.eclipse.xtext.conversion.IValueConverter;
 import org.eclipse.xtext.conversion.ValueConverter;
+import org.eclipse.xtext.conversion.impl.QualifiedNameValueConverter;
+
+import com.google.inject.Inject;
 
 import padwright.engine.clock.ClockHour;
 import padwright.engine.length.LengthUnit;
@@ -15,6 +18,24 @@ import padwright.model.Range;
 
 /** Between the words of the text and the values of the model. */
 public class PadwrightValueConverters extends DefaultTerminalConverters {
+
+	@Inject
+	private QualifiedNameValueConverter qualifiedNames;
+
+	@ValueConverter(rule = "QualifiedName")
+	public IValueConverter<String> qualifiedName() {
+		return qualifiedNames;
+	}
+
+	@ValueConverter(rule = "MaterialName")
+	public IValueConverter<String> materialName() {
+		return new WordConverter(getGrammar(), "MaterialName");
+	}
+
+	@ValueConverter(rule = "ValueName")
+	public IValueConverter<String> valueName() {
+		return new WordConverter(getGrammar(), "ValueName");
+	}
 
 	@ValueConverter(rule = "Measure")
 	public IValueConverter<Measure> measure() {
@@ -53,7 +74,17 @@ public class PadwrightValueConverters extends DefaultTerminalConverters {
 
 	@ValueConverter(rule = "SignedDecimal")
 	public IValueConverter<BigDecimal> signedDecimal() {
-		return decimal();
+		return new TextConverter<>("number", text -> new BigDecimal(joined(text)), BigDecimal::toPlainString);
+	}
+
+	@ValueConverter(rule = "PropertyName")
+	public IValueConverter<String> propertyName() {
+		return new TextConverter<>("property", PadwrightValueConverters::joined);
+	}
+
+	/** Blanks between the words of a value come as one. */
+	private static String joined(String words) {
+		return words.replace(" ", "");
 	}
 
 	@ValueConverter(rule = "Count")

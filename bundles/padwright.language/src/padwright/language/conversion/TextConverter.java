@@ -15,6 +15,12 @@ import org.eclipse.xtext.nodemodel.INode;
  */
 final class TextConverter<T> implements IValueConverter<T> {
 
+	/** Longer ones are no figures of a flute, and take long to reckon with. */
+	private static final int LONGEST = 40;
+
+	/** The message of a cause would be shown instead of ours. */
+	private static final Exception NO_CAUSE = null;
+
 	private final String what;
 	private final Function<String, T> fromText;
 	private final Function<T, String> toText;
@@ -31,12 +37,18 @@ final class TextConverter<T> implements IValueConverter<T> {
 
 	@Override
 	public T toValue(String text, INode node) {
+		if (text == null) {
+			return null;
+		}
+		if (text.length() > LONGEST) {
+			throw new ValueConverterException("\"" + text.substring(0, LONGEST) + "…\" is no " + what, node, NO_CAUSE);
+		}
 		try {
 			return fromText.apply(text);
 		} catch (NumberFormatException | DateTimeException | NoSuchElementException wrong) {
-			throw new ValueConverterException("\"" + text + "\" is no " + what, node, wrong);
+			throw new ValueConverterException("\"" + text + "\" is no " + what, node, NO_CAUSE);
 		} catch (IllegalArgumentException explained) {
-			throw new ValueConverterException(explained.getMessage(), node, explained);
+			throw new ValueConverterException(explained.getMessage(), node, NO_CAUSE);
 		}
 	}
 

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.xtext.nodemodel.ILeafNode;
 import org.eclipse.xtext.nodemodel.INode;
 import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 
@@ -27,6 +28,7 @@ import padwright.workup.solve.WrittenAnswers;
 /** Puts solved shims into the text of a plan, and touches nothing else in it. */
 public final class SolutionEdits {
 
+	private static final String STACK = "stack";
 	private static final String SHIM = "shim";
 	/** A nanometre is the sixth decimal of a millimetre. */
 	private static final int EXACT_MILLIMETRES = 6;
@@ -54,19 +56,22 @@ public final class SolutionEdits {
 
 	private Optional<TextEdit> stack(KeyService service, HeightAnswer answer) {
 		List<Length> pieces = answer.solution().pieces();
-		if (pieces.isEmpty()) {
+		if (service.getStack() == null) {
+			return pieces.isEmpty() ? Optional.empty()
+					: Optional.of(new TextEdit(end(beforeStack(service)), 0, " " + STACK + " " + row(pieces, service)));
+		}
+		if (written == WrittenAnswers.KEEP) {
 			return Optional.empty();
 		}
-		LengthUnit documentUnit = Lengths.documentUnit(service);
+		return Optional.of(replacement(NodeModelUtils.findActualNodeFor(service), STACK,
+				NodeModelUtils.findActualNodeFor(service.getStack()),
+				pieces.isEmpty() ? "" : STACK + " " + row(pieces, service)));
+	}
+
+	private static String row(List<Length> pieces, EObject context) {
 		LengthUnit unit = writable(pieces) ? LengthUnit.THOU : LengthUnit.MILLIMETRE;
-		String row = pieces.stream().map(piece -> number(piece, unit)).collect(Collectors.joining(" "))
-				+ (unit == documentUnit ? "" : " " + unit.symbol());
-		if (service.getStack() == null) {
-			return Optional.of(new TextEdit(end(beforeStack(service)), 0, " stack " + row));
-		}
-		INode old = NodeModelUtils.findActualNodeFor(service.getStack());
-		return written == WrittenAnswers.KEEP ? Optional.empty()
-				: Optional.of(new TextEdit(old.getOffset(), old.getLength(), row));
+		return pieces.stream().map(piece -> number(piece, unit)).collect(Collectors.joining(" "))
+				+ (unit == Lengths.documentUnit(context) ? "" : " " + unit.symbol());
 	}
 
 	private Optional<TextEdit> shims(Round round, LevelAnswer answer) {
@@ -77,18 +82,30 @@ public final class SolutionEdits {
 		if (!round.isLevel() && round.getPieces().isEmpty()) {
 			return Optional.of(new TextEdit(end(node), 0, " " + SHIM + " " + pieces));
 		}
-		int shim = shimKeyword(node).getOffset();
 		return written == WrittenAnswers.KEEP ? Optional.empty()
-				: Optional.of(new TextEdit(shim, end(node) - shim, SHIM + " " + pieces));
+				: Optional.of(replacement(node, SHIM, node, SHIM + " " + pieces));
 	}
 
-	private static INode shimKeyword(INode round) {
-		for (INode leaf : round.getLeafNodes()) {
-			if (SHIM.equals(leaf.getText())) {
+	/** Replaces a clause from its keyword to the end of its last node; the remarks inside it come behind it. */
+	private static TextEdit replacement(INode row, String keyword, INode last, String clause) {
+		int start = keyword(row, keyword).getOffset();
+		StringBuilder text = new StringBuilder(clause);
+		for (ILeafNode leaf : row.getLeafNodes()) {
+			if (leaf.isHidden() && leaf.getText().startsWith("//") && leaf.getOffset() > start
+					&& leaf.getOffset() < end(last)) {
+				text.append(' ').append(leaf.getText());
+			}
+		}
+		return new TextEdit(start, end(last) - start, text.toString());
+	}
+
+	private static INode keyword(INode row, String keyword) {
+		for (ILeafNode leaf : row.getLeafNodes()) {
+			if (!leaf.isHidden() && leaf.getText().equals(keyword)) {
 				return leaf;
 			}
 		}
-		throw new IllegalStateException("a round with pieces has the word shim");
+		throw new IllegalStateException("a row with such a clause has the word " + keyword);
 	}
 
 	private static String text(PartialShim piece, EObject context) {

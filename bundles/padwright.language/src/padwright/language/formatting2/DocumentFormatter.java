@@ -22,8 +22,14 @@ public final class DocumentFormatter {
 	@Inject
 	private Provider<IFormatter2> formatters;
 
-	/** The text of a document in the common layout; nothing but blanks and line ends differ. */
+	/**
+	 * The text of a document in the common layout; nothing but blanks and line ends differ. A document with mistakes in
+	 * its syntax is left as it is: what is not understood is better not moved.
+	 */
 	public String format(XtextResource document) {
+		if (document.getParseResult().hasSyntaxErrors()) {
+			return document.getParseResult().getRootNode().getText();
+		}
 		ITextRegionAccess access = regions.get().forNodeModel(document).create();
 		FormatterRequest request = requests.get().setTextRegionAccess(access).setAllowIdentityEdits(false);
 		List<ITextReplacement> replacements = formatters.get().format(request);

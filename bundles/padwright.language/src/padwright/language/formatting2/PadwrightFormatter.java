@@ -4,33 +4,57 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.xtext.AbstractRule;
+import org.eclipse.xtext.ParserRule;
+import org.eclipse.xtext.RuleCall;
 import org.eclipse.xtext.formatting2.AbstractJavaFormatter;
 import org.eclipse.xtext.formatting2.IFormattableDocument;
 import org.eclipse.xtext.formatting2.IHiddenRegionFormatter;
+import org.eclipse.xtext.formatting2.IHiddenRegionFormatting;
+import org.eclipse.xtext.formatting2.IMerger;
+import org.eclipse.xtext.formatting2.ITextReplacer;
+import org.eclipse.xtext.formatting2.regionaccess.IHiddenRegion;
 import org.eclipse.xtext.formatting2.regionaccess.ISemanticRegion;
 
+import com.google.inject.Inject;
+
+import padwright.language.services.PadwrightGrammarAccess;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.plan.Document;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.Plan;
+import padwright.model.plan.Round;
 import padwright.model.stock.Pad;
 import padwright.model.stock.Stock;
 
 /**
  * The layout of a document: one line a key, one line a statement, single blanks between words, at most one empty line
- * in a row. Nothing is aligned in columns, so that changing one row changes one line.
+ * in a row. The second and further rounds of a key have lines of their own, indented. Nothing is aligned in columns,
+ * so that changing one row changes one line.
  */
 public class PadwrightFormatter extends AbstractJavaFormatter {
 
-	private static final List<String> TIGHT_BEFORE = List.of(",", ")", "*", ".");
+	private static final List<String> TIGHT_BEFORE = List.of(",", ")", "*");
 	private static final List<String> TIGHT_AFTER = List.of("(", "*");
 	private static final String[] PLAN_STATEMENTS = { "date", "seat", "bed", "fit", "read" };
 	private static final String[] PAD_STATEMENTS = { "kind", "thick", "sinks", "diameters", "stiffness", "needs",
 			"price" };
 
+	@Inject
+	private PadwrightGrammarAccess grammar;
+
+	@Override
+	public ITextReplacer createHiddenRegionReplacer(IHiddenRegion region, IHiddenRegionFormatting formatting) {
+		return new BlankLayout(region, formatting);
+	}
+
+	@Override
+	public IMerger<ITextReplacer> createTextReplacerMerger() {
+		return layouts -> BlankLayout.merged(layouts, createHiddenRegionFormattingMerger());
+	}
+
 	protected void format(Document document, IFormattableDocument text) {
 		spaceWords(document, text);
-		regions(document).stream().findFirst().ifPresent(first -> text.prepend(first, this::atStart));
 		for (EObject element : document.eContents()) {
 			text.prepend(element, this::startsBlock);
 			text.format(element);
@@ -66,14 +90,13 @@ public class PadwrightFormatter extends AbstractJavaFormatter {
 		plan.getRegulations().forEach(regulation -> text.prepend(regulation, this::startsLine));
 		for (KeyService service : plan.getKeys()) {
 			text.prepend(service, this::startsLine);
-			laterRounds(service, text);
+			service.getRounds().stream().skip(1).forEach(round -> laterRound(round, text));
 		}
 	}
 
-	private void laterRounds(KeyService service, IFormattableDocument text) {
-		service.getRounds().stream().skip(1).forEach(round -> text.surround(round, it -> it.indent())
-				.toString());
-		service.getRounds().stream().skip(1).forEach(round -> text.prepend(round, this::startsLine));
+	private void laterRound(Round round, IFormattableDocument text) {
+		text.surround(round, it -> it.indent());
+		text.prepend(round, it -> it.newLine());
 	}
 
 	private void block(EObject element, IFormattableDocument text) {
@@ -94,30 +117,30 @@ public class PadwrightFormatter extends AbstractJavaFormatter {
 	private void spaceWords(Document document, IFormattableDocument text) {
 		String before = "";
 		for (ISemanticRegion region : regions(document)) {
-			boolean tight = TIGHT_AFTER.contains(before) || isTightBefore(region);
+			boolean tight = TIGHT_AFTER.contains(before) || TIGHT_BEFORE.contains(region.getText());
 			text.prepend(region, it -> {
 				it.setSpace(tight ? "" : " ");
 				it.lowPriority();
 			});
+			spaceInside(region, text);
 			before = region.getText();
 		}
 	}
 
-	/** The reading . is a word of its own. */
-	private static boolean isTightBefore(ISemanticRegion region) {
-		return TIGHT_BEFORE.contains(region.getText()) && !region.getText().equals(".");
+	/** A number and its unit have a blank between them, other values of several words none. */
+	private void spaceInside(ISemanticRegion region, IFormattableDocument text) {
+		AbstractRule rule = region.getGrammarElement() instanceof RuleCall call ? call.getRule() : null;
+		if (rule == grammar.getMeasureRule()) {
+			text.addReplacer(new WordLayout(region, " "));
+		} else if (rule instanceof ParserRule) {
+			text.addReplacer(new WordLayout(region, ""));
+		}
 	}
 
 	private List<ISemanticRegion> regions(Document document) {
 		List<ISemanticRegion> regions = new ArrayList<>();
 		textRegionExtensions.allSemanticRegions(document).forEach(regions::add);
 		return regions;
-	}
-
-	private void atStart(IHiddenRegionFormatter it) {
-		it.noSpace();
-		it.setNewLines(0);
-		it.highPriority();
 	}
 
 	private void startsBlock(IHiddenRegionFormatter it) {

@@ -22,7 +22,7 @@ public class ResumingParser extends PadwrightParser {
 
 	/** So often is a text read again at most, and so many characters in all. */
 	private static final int MOST_READINGS = 50;
-	private static final int MOST_CHARACTERS = 1 << 22;
+	private static final int MOST_CHARACTERS = 1 << 21;
 
 	@Override
 	protected IParseResult parse(String rule, CharStream in) {

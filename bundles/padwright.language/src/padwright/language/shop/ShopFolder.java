@@ -33,7 +33,8 @@ public final class ShopFolder {
 	/** Whether a file is a document by its extension. */
 	public static boolean isDocument(Path file) {
 		String name = file.getFileName().toString();
-		return EXTENSIONS.contains(name.substring(name.lastIndexOf('.') + 1));
+		int dot = name.lastIndexOf('.');
+		return dot > 0 && EXTENSIONS.contains(name.substring(dot + 1));
 	}
 
 	/** The top of the shop around a file or folder. */

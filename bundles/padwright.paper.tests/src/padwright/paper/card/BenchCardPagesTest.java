@@ -19,6 +19,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 import padwright.drawing.scene.Scene;
 import padwright.drawing.svg.SvgWriter;
+import padwright.paper.page.PageFact;
+import padwright.paper.page.PaperSize;
 import padwright.paper.pdf.PdfText;
 
 class BenchCardPagesTest {
@@ -130,7 +132,7 @@ class BenchCardPagesTest {
 		BenchCard card = with(DemoCard.boehmFlute(), Collections.nCopies(40, key),
 				List.of(words.repeat(6) + "and so on to the end."));
 		return new BenchCard(words, words, words, words, Optional.empty(),
-				Collections.nCopies(7, new CardFact(words, words.repeat(3))), words, card.keys(),
+				Collections.nCopies(7, new PageFact(words, words.repeat(3))), words, card.keys(),
 				Collections.nCopies(30, new CardRegulation(words, words, words, words)), card.cautions());
 	}
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 import padwright.engine.length.Length;
+import padwright.paper.page.Thou;
 
 class CardHeightTest {
 

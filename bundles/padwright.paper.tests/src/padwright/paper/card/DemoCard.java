@@ -12,6 +12,7 @@ import padwright.engine.clock.ClockHour;
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
 import padwright.engine.rim.RimProfile;
+import padwright.paper.page.PageFact;
 
 /** An invented job on an invented Boehm flute with a C foot: 17 pads (the number is common practice, no source). */
 public final class DemoCard {
@@ -26,11 +27,11 @@ public final class DemoCard {
 				Optional.of(LocalDate.of(2026, 3, 20)), facts(), "hinge", keys(), regulations(), cautions());
 	}
 
-	private static List<CardFact> facts() {
-		return List.of(new CardFact("key system", "BoehmC"), new CardFact("stock", "Bench"),
-				new CardFact("seat tolerance", "0.5 thou"), new CardFact("bed (full shims)", "13 to 16 thou"),
-				new CardFact("pads unless noted", "Engineered 98 thou on Disc20, film Clear"),
-				new CardFact("finest leaf", "half-thou tape"));
+	private static List<PageFact> facts() {
+		return List.of(new PageFact("key system", "BoehmC"), new PageFact("stock", "Bench"),
+				new PageFact("seat tolerance", "0.5 thou"), new PageFact("bed (full shims)", "13 to 16 thou"),
+				new PageFact("pads unless noted", "Engineered 98 thou on Disc20, film Clear"),
+				new PageFact("finest leaf", "half-thou tape"));
 	}
 
 	private static List<String> cautions() {

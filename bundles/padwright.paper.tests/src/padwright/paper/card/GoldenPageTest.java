@@ -7,7 +7,6 @@ import java.awt.image.BufferedImage;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
-
 import javax.imageio.ImageIO;
 
 import org.apache.pdfbox.Loader;
@@ -16,6 +15,7 @@ import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Test;
 
+import padwright.paper.page.PaperSize;
 import padwright.paper.pdf.PdfText;
 
 /** The first page of the invented job looks as it did when it was last looked at. */

@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
+import padwright.paper.page.PageFact;
+
 /**
  * Everything that a bench card says about one instrument and one plan. Names no customer.
  *
@@ -19,7 +21,7 @@ import java.util.Optional;
  * @param cautions for the materials and steps named, each a sentence or two
  */
 public record BenchCard(String title, String instrument, String serial, String planName, Optional<LocalDate> date,
-		List<CardFact> facts, String twelveLooksAt, List<CardKey> keys, List<CardRegulation> regulations,
+		List<PageFact> facts, String twelveLooksAt, List<CardKey> keys, List<CardRegulation> regulations,
 		List<String> cautions) {
 
 	/** @throws IllegalArgumentException if there is no key */

@@ -5,11 +5,16 @@ import java.util.List;
 
 import padwright.drawing.font.DejaVuMetrics;
 import padwright.drawing.scene.Scene;
+import padwright.paper.page.HeadText;
+import padwright.paper.page.PageHead;
+import padwright.paper.page.PageSeries;
+import padwright.paper.page.PaperSize;
+import padwright.paper.page.Part;
+import padwright.paper.page.Typesetter;
 
 /** Lays a bench card out on sheets of paper: two keys side by side, in the order of work. */
 public final class BenchCardPages {
 
-	private static final double MARGIN = 10;
 	private static final int CELLS_IN_A_ROW = 2;
 	/** Sizes of type to try, the usual one first. */
 	private static final double[] SCALES = {1, 0.95, 0.9, 0.85};
@@ -28,40 +33,36 @@ public final class BenchCardPages {
 		Draft best = draft(SCALES[0]);
 		for (int i = 1; i < SCALES.length; i++) {
 			Draft denser = draft(SCALES[i]);
-			best = denser.pages().size() < best.pages().size() ? denser : best;
+			best = denser.count() < best.count() ? denser : best;
 		}
-		return compose(best);
+		return best.series().pages(title(), best.parts(), true);
 	}
 
 	private Draft draft(double scale) {
-		double width = paper.width() - 2 * MARGIN;
+		double width = PageSeries.width(paper);
 		CardStyle style = new CardStyle(typesetter, width / CELLS_IN_A_ROW, scale, card.twelveLooksAt());
-		PageHead head = new PageHead(card, typesetter, width);
 		PageFoot foot = new PageFoot(card, style, width);
 		List<Part> parts = new ArrayList<>(rows(style));
 		parts.addAll(new RegulationParts(typesetter, width).of(card.regulations()));
-		PageFrame frame = new PageFrame(paper, MARGIN, foot.of(1, 1).height());
-		return new Draft(frame, head, foot,
-				frame.distribute(parts, head.first().height(), head.following().height()));
+		return new Draft(new PageSeries(paper, new PageHead(head(), typesetter, width), foot::of), parts);
 	}
 
-	private List<Scene> compose(Draft draft) {
-		int count = draft.pages().size();
-		List<Scene> scenes = new ArrayList<>();
-		for (int page = 1; page <= count; page++) {
-			scenes.add(draft.frame().compose(title(page), page == 1 ? draft.head().first() : draft.head().following(),
-					draft.pages().get(page - 1), draft.foot().of(page, count), page == count));
+	private HeadText head() {
+		return HeadText.ofPlan(card.title(), card.instrument(), card.serial(), card.planName(), card.date(),
+				card.facts());
+	}
+
+	/** What goes on the pages in one size of type. */
+	private record Draft(PageSeries series, List<Part> parts) {
+
+		int count() {
+			return series.count(parts);
 		}
-		return scenes;
 	}
 
-	/** What goes on each page in one size of type. */
-	private record Draft(PageFrame frame, PageHead head, PageFoot foot, List<List<Part>> pages) {
-	}
-
-	private String title(int page) {
+	private String title() {
 		String serial = card.serial().isEmpty() ? "" : " " + card.serial();
-		return card.title() + ", " + card.instrument() + serial + ", page " + page;
+		return card.title() + ", " + card.instrument() + serial;
 	}
 
 	private List<Part> rows(CardStyle style) {

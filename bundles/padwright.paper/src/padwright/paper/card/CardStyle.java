@@ -1,5 +1,7 @@
 package padwright.paper.card;
 
+import padwright.paper.page.Typesetter;
+
 /**
  * Sizes in mm of what is on a card, and what all its clocks share.
  *

@@ -9,6 +9,7 @@ import padwright.drawing.scene.Group;
 import padwright.drawing.scene.Ink;
 import padwright.drawing.scene.Rectangle;
 import padwright.drawing.scene.Style;
+import padwright.paper.page.Part;
 
 /** Cells side by side, each in its frame. */
 record CellRow(List<KeyCell> cells, double cellWidth) implements Part {

@@ -17,6 +17,10 @@ import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
 import padwright.engine.clock.ClockHour;
 import padwright.engine.film.PartialShim;
+import padwright.paper.page.Column;
+import padwright.paper.page.Thou;
+import padwright.paper.page.TickBoxes;
+import padwright.paper.page.Typesetter;
 
 /** Lays out the cell of one key: what to do on the left, the clock on the right, boxes to tick below. */
 final class KeyCell {

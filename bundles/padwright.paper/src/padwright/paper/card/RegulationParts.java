@@ -6,6 +6,10 @@ import java.util.List;
 import padwright.drawing.scene.Element;
 import padwright.drawing.scene.Face;
 import padwright.drawing.scene.Text;
+import padwright.paper.page.FixedPart;
+import padwright.paper.page.Part;
+import padwright.paper.page.TickBoxes;
+import padwright.paper.page.Typesetter;
 
 /** The couplings to set, two a line, after the keys. */
 final class RegulationParts {

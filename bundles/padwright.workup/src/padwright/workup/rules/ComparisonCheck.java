@@ -2,6 +2,7 @@ package padwright.workup.rules;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.EObject;
@@ -80,7 +81,7 @@ public final class ComparisonCheck extends Check<Comparison> {
 	private static List<String> materials(EObject element) {
 		for (EObject owner = element; owner != null; owner = owner.eContainer()) {
 			if (owner instanceof Stock stock) {
-				return stock.getMaterials().stream().map(Titled::getName).toList();
+				return stock.getMaterials().stream().map(Titled::getName).filter(Objects::nonNull).toList();
 			}
 		}
 		return List.of();

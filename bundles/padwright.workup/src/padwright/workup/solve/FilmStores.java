@@ -1,37 +1,35 @@
 package padwright.workup.solve;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import padwright.engine.film.FilmSupply;
 import padwright.engine.length.Length;
 import padwright.model.stock.FilmSet;
-import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
 
 /** What is left of every film set while a plan is solved row by row. Changes; for one thread. */
 final class FilmStores {
 
 	private final Map<FilmSet, FilmStore> stores = new HashMap<>();
+	private final Set<FilmUse> taken = new HashSet<>();
 
 	/** The stock less all that the plan has taken already. */
 	FilmStores(ServicePlan plan) {
-		FilmUse.in(plan).forEach(use -> store(use.films()).take(use.thickness()));
+		take(FilmUse.in(plan));
 	}
 
-	/** Puts back what the answers noted in a row have taken: its stack and the pieces of its last round. */
-	void giveBackAnswers(KeyJob job) {
-		answers(job).forEach(use -> store(use.films()).giveBack(use.thickness()));
+	/** Takes what is noted in a plan, as far as there is enough. */
+	void take(List<FilmUse> noted) {
+		noted.stream().filter(use -> store(use.films()).take(use.thickness())).forEach(taken::add);
 	}
 
-	/** Takes again what {@link #giveBackAnswers} put back. */
-	void takeAnswers(KeyJob job) {
-		answers(job).forEach(use -> store(use.films()).take(use.thickness()));
-	}
-
-	private static List<FilmUse> answers(KeyJob job) {
-		return FilmUse.in(job).stream().filter(use -> FilmUse.isAnswer(job, use)).toList();
+	/** Puts back what is noted in a plan, as far as it was really taken. */
+	void giveBack(List<FilmUse> noted) {
+		noted.stream().filter(taken::remove).forEach(use -> store(use.films()).giveBack(use.thickness()));
 	}
 
 	List<FilmSupply> supply(FilmSet films) {
@@ -40,10 +38,6 @@ final class FilmStores {
 
 	void take(FilmSet films, List<Length> thicknesses) {
 		thicknesses.forEach(store(films)::take);
-	}
-
-	void giveBack(FilmSet films, List<Length> thicknesses) {
-		thicknesses.forEach(store(films)::giveBack);
 	}
 
 	private FilmStore store(FilmSet films) {

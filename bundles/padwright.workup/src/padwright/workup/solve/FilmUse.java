@@ -3,8 +3,7 @@ package padwright.workup.solve;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-
-import org.eclipse.emf.ecore.EObject;
+import java.util.Optional;
 
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
@@ -30,23 +29,30 @@ public record FilmUse(FilmSet films, Length thickness, Place place) {
 		return service.jobs().stream().flatMap(job -> in(job).stream()).toList();
 	}
 
-	/** The blanks that one row has taken. */
+	/** The blanks that one row has taken: for its stack, and for the pieces of each round. */
 	public static List<FilmUse> in(KeyJob job) {
-		List<FilmUse> uses = new ArrayList<>();
-		job.fitting().films().ifPresent(films -> {
-			addStack(job.service().getStack(), films, uses);
-			for (Round round : job.service().getRounds()) {
-				round.getPieces().forEach(piece -> addPiece(piece, films, uses));
-			}
-		});
+		List<FilmUse> uses = new ArrayList<>(ofStack(job));
+		job.service().getRounds().forEach(round -> uses.addAll(ofPieces(job, Optional.of(round))));
 		return uses;
 	}
 
-	/** Whether a blank of a row is part of its answer: of the stack, or of a piece of the last round. */
-	static boolean isAnswer(KeyJob job, FilmUse use) {
-		EObject element = use.place().element();
-		return element == job.service().getStack()
-				|| job.lastRound().filter(round -> round == element.eContainer()).isPresent();
+	/** The blanks in the stack of a row. */
+	static List<FilmUse> ofStack(KeyJob job) {
+		List<FilmUse> uses = new ArrayList<>();
+		job.fitting().films().ifPresent(films -> addStack(job.service().getStack(), films, uses));
+		return uses;
+	}
+
+	/** The blanks that the pieces of a row's last round are cut from. */
+	static List<FilmUse> ofLastPieces(KeyJob job) {
+		return ofPieces(job, job.lastRound());
+	}
+
+	private static List<FilmUse> ofPieces(KeyJob job, Optional<Round> round) {
+		List<FilmUse> uses = new ArrayList<>();
+		job.fitting().films().ifPresent(films -> round.map(Round::getPieces).stream().flatMap(List<Piece>::stream)
+				.forEach(piece -> addPiece(piece, films, uses)));
+		return uses;
 	}
 
 	private static void addStack(ThicknessRow stack, FilmSet films, List<FilmUse> uses) {

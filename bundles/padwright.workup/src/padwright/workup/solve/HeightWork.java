@@ -45,11 +45,12 @@ public final class HeightWork {
 
 	private static Optional<HeightEquation> equation(KeyJob job, Length gap) {
 		Optional<Pad> pad = job.fitting().pad();
-		Optional<Length> thickness = pad.flatMap(article -> Lengths.of(article.getThickness(), article));
+		Optional<Length> thickness = pad.flatMap(article -> Lengths.of(article.getThickness(), article))
+				.filter(length -> length.signum() > 0);
 		Length seat = pad.flatMap(article -> Lengths.of(article.getSinks(), article)).orElse(Length.ZERO);
 		Length stabiliser = job.fitting().stabiliser().flatMap(disc -> Lengths.of(disc.getThickness(), disc))
 				.orElse(Length.ZERO);
-		return job.key().flatMap(key -> key.cupDepth()).flatMap(
+		return job.key().flatMap(key -> key.cupDepth()).filter(length -> length.signum() > 0).flatMap(
 				depth -> thickness.map(pads -> new HeightEquation(depth, gap, seat, stabiliser, pads)));
 	}
 
@@ -91,14 +92,18 @@ public final class HeightWork {
 		return pad.plus(disc);
 	}
 
-	/** The best stack from all that the film set holds; empty where there is no film. */
-	public HeightSolution solution() {
+	/** The best stack from all that the film set holds; without pieces where there is no film. */
+	public Optional<HeightSolution> solution() {
 		return solution(job.fitting().films().map(films -> FilmStore.of(films).supply()).orElse(List.of()));
 	}
 
-	/** The best stack from what is on hand. */
-	public HeightSolution solution(List<FilmSupply> supply) {
-		return HeightSolver.solve(target, supply);
+	/** The best stack from what is on hand; nothing where the target is far beyond any instrument. */
+	public Optional<HeightSolution> solution(List<FilmSupply> supply) {
+		try {
+			return Optional.of(HeightSolver.solve(target, supply));
+		} catch (IllegalArgumentException beyondAnyInstrument) {
+			return Optional.empty();
+		}
 	}
 
 	/** A thickness as it is written in a stack in thou. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
+import padwright.engine.length.Length;
 import padwright.engine.levelling.Budget;
 import padwright.model.stock.FilmSet;
 import padwright.workup.service.KeyJob;
@@ -55,13 +56,7 @@ public final class PlanSolver {
 			return unsolved(job,
 					List.of("no shim film is named: write with and a film of the stock behind the pad in fit"));
 		}
-		films.giveBackAnswers(job);
-		KeySolution solution = solve(job, film.get());
-		if (written == WrittenAnswers.KEEP && holdsAnswers(job)) {
-			giveBack(solution, film.get());
-			films.takeAnswers(job);
-		}
-		return solution;
+		return solve(job, film.get());
 	}
 
 	private static KeySolution unsolved(KeyJob job, List<String> reasons) {
@@ -70,10 +65,29 @@ public final class PlanSolver {
 
 	private KeySolution solve(KeyJob job, FilmSet film) {
 		List<String> unsolved = new ArrayList<>();
+		List<FilmUse> stack = FilmUse.ofStack(job);
+		films.giveBack(stack);
 		Optional<HeightAnswer> height = height(job, film, unsolved);
+		settle(film, stack, job.service().getStack() != null, height.map(answer -> answer.solution().pieces()));
+
+		List<FilmUse> pieces = FilmUse.ofLastPieces(job);
+		films.giveBack(pieces);
 		Optional<LevelAnswer> level = new LevelWork(job, budget).answer(films.supply(film), unsolved);
-		level.ifPresent(answer -> films.take(film, answer.films()));
+		settle(film, pieces, isLevelled(job), level.map(LevelAnswer::films));
 		return new KeySolution(job, height, level, unsolved);
+	}
+
+	private static boolean isLevelled(KeyJob job) {
+		return job.lastRound().filter(round -> round.isLevel() || !round.getPieces().isEmpty()).isPresent();
+	}
+
+	/** What is noted stays where it is kept, or where nothing was found to take its place. */
+	private void settle(FilmSet film, List<FilmUse> noted, boolean isNoted, Optional<List<Length>> found) {
+		if (found.isEmpty() || isNoted && written == WrittenAnswers.KEEP) {
+			films.take(noted);
+		} else {
+			films.take(film, found.get());
+		}
 	}
 
 	private Optional<HeightAnswer> height(KeyJob job, FilmSet film, List<String> unsolved) {
@@ -87,17 +101,12 @@ public final class PlanSolver {
 					+ " more than it holds; choose thinner ones");
 			return Optional.empty();
 		}
-		HeightAnswer answer = new HeightAnswer(work.get(), work.get().solution(films.supply(film)));
-		films.take(film, answer.solution().pieces());
-		return Optional.of(answer);
-	}
-
-	private static boolean holdsAnswers(KeyJob job) {
-		return !job.stack().isEmpty() || job.lastRound().filter(round -> !round.getPieces().isEmpty()).isPresent();
-	}
-
-	private void giveBack(KeySolution solution, FilmSet film) {
-		solution.height().ifPresent(answer -> films.giveBack(film, answer.solution().pieces()));
-		solution.level().ifPresent(answer -> films.giveBack(film, answer.films()));
+		Optional<HeightAnswer> answer = work.get().solution(films.supply(film))
+				.map(solution -> new HeightAnswer(work.get(), solution));
+		if (answer.isEmpty()) {
+			unsolved.add("no height: full shims of " + work.get().target()
+					+ " are far beyond any instrument; measure again, or correct the unit");
+		}
+		return answer;
 	}
 }

@@ -25,7 +25,7 @@ public final class RuleBrokenCheck extends Check<KeyJob> {
 	protected void check(KeyJob job, Findings findings) {
 		List<Rule> rules = job.plan().stock().<List<Rule>>map(Stock::getRules).orElse(List.of());
 		for (Rule rule : rules) {
-			if (RuleEvaluation.holds(rule.getCondition(), job)) {
+			if (rule.getText() != null && RuleEvaluation.holds(rule.getCondition(), job)) {
 				findings.add(severity(rule), IssueCodes.RULE_BROKEN,
 						Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__KEY),
 						new Advice("Key " + job.name(), rule.getText(),

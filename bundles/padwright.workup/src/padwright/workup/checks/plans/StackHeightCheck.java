@@ -1,7 +1,9 @@
 package padwright.workup.checks.plans;
 
+import java.util.List;
 import java.util.stream.Collectors;
 
+import padwright.engine.height.HeightSolution;
 import padwright.engine.length.Length;
 import padwright.model.plan.PlanPackage;
 import padwright.workup.checks.Advice;
@@ -48,6 +50,7 @@ public final class StackHeightCheck extends Check<KeyJob> {
 	}
 
 	private static String cure(HeightWork work) {
-		return work.solution().pieces().stream().map(HeightWork::inThou).collect(Collectors.joining(" "));
+		return work.solution().map(HeightSolution::pieces).orElse(List.of()).stream().map(HeightWork::inThou)
+				.collect(Collectors.joining(" "));
 	}
 }

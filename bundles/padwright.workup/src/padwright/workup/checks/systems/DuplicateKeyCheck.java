@@ -26,7 +26,7 @@ public final class DuplicateKeyCheck extends Check<KeySystem> {
 		Map<String, Key> byName = new HashMap<>();
 		for (EffectiveKey key : EffectiveSystem.of(system).keys()) {
 			Key first = byName.putIfAbsent(key.name(), key.definition());
-			if (first != null && key.definition().eContainer() == system) {
+			if (first != null && key.name() != null && key.definition().eContainer() == system) {
 				report(key.definition(), first.eContainer() != system, findings);
 			}
 		}

@@ -1,0 +1,151 @@
+package padwright.language.serializer;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+
+import padwright.model.keysystem.Adjuster;
+import padwright.model.keysystem.KeyChange;
+import padwright.model.keysystem.KeySystemPackage;
+import padwright.model.plan.Document;
+import padwright.model.plan.Plan;
+import padwright.model.plan.PlanPackage;
+import padwright.model.plan.Round;
+import padwright.model.stock.Pad;
+import padwright.model.stock.StockPackage;
+
+/** Builds documents in code, with any feature of any element set or not, as chance will have it. */
+final class RandomModels {
+
+	/** What the grammar does not let be left out. */
+	private static final Set<String> MANDATORY = Set.of("name", "note", "key", "driven", "driver", "hour", "reference",
+			"diameter", "temperature", "humidity", "role", "size", "sizes", "text", "severity", "condition", "left",
+			"right", "operand", "property", "operator", "value", "number", "system", "pad", "values", "readings", "from",
+			"to", "light", "side", "systems", "stocks", "plans", "materials", "pads");
+	private static final Map<EClass, Set<String>> MANDATORY_IN = Map.of(
+			KeySystemPackage.Literals.ADJUSTER, Set.of("kind"),
+			StockPackage.Literals.LAYER, Set.of("material", "thickness"),
+			StockPackage.Literals.STABILISER, Set.of("material", "thickness"),
+			StockPackage.Literals.FILM_SET, Set.of("material", "thicknesses"),
+			StockPackage.Literals.FEELER, Set.of("thickness"),
+			PlanPackage.Literals.PIECE, Set.of("thickness"));
+	private static final int DEEPEST_CONDITION = 4;
+
+	private final Random random;
+	private final RandomValues values;
+	private final Set<EStructuralFeature> used;
+
+	/** @param used receives every feature that is set */
+	RandomModels(long seed, Set<EStructuralFeature> used) {
+		this.random = new Random(seed);
+		this.values = new RandomValues(random);
+		this.used = used;
+	}
+
+	Document document() {
+		Document document = (Document) create(PlanPackage.Literals.DOCUMENT, 0);
+		new RandomReferences(random).connect(document);
+		document.eAllContents().forEachRemaining(this::noteUse);
+		noteUse(document);
+		return document;
+	}
+
+	private void noteUse(EObject element) {
+		element.eClass().getEAllStructuralFeatures().stream().filter(element::eIsSet).forEach(used::add);
+	}
+
+	private EObject create(EClass type, int depth) {
+		EObject element = EcoreUtil.create(type);
+		for (EStructuralFeature feature : type.getEAllStructuralFeatures()) {
+			boolean mandatory = isMandatory(type, feature);
+			if (mandatory || random.nextInt(3) > 0) {
+				fill(element, feature, mandatory, depth);
+			}
+		}
+		makeConsistent(element);
+		return element;
+	}
+
+	private static boolean isMandatory(EClass type, EStructuralFeature feature) {
+		boolean optionalName = type == PlanPackage.Literals.PLAYER;
+		return MANDATORY.contains(feature.getName()) && !optionalName
+				|| MANDATORY_IN.getOrDefault(type, Set.of()).contains(feature.getName());
+	}
+
+	@SuppressWarnings("unchecked")
+	private void fill(EObject element, EStructuralFeature feature, boolean mandatory, int depth) {
+		if (!feature.isMany()) {
+			Object value = value(element, feature, depth);
+			if (value != null) {
+				element.eSet(feature, value);
+			}
+			return;
+		}
+		int count = (mandatory ? 1 : 0) + random.nextInt(3);
+		for (int index = 0; index < count; index++) {
+			Object value = value(element, feature, depth);
+			if (value != null) {
+				((List<Object>) element.eGet(feature)).add(value);
+			}
+		}
+	}
+
+	private Object value(EObject element, EStructuralFeature feature, int depth) {
+		if (feature instanceof EAttribute attribute) {
+			return values.of(element, attribute);
+		}
+		EReference reference = (EReference) feature;
+		return reference.isContainment() ? create(concrete(reference.getEReferenceType(), depth), depth + 1) : null;
+	}
+
+	private EClass concrete(EClass type, int depth) {
+		List<EClass> concrete = new ArrayList<>();
+		type.getEPackage().getEClassifiers().stream().filter(EClass.class::isInstance).map(EClass.class::cast)
+				.filter(each -> !each.isAbstract() && type.isSuperTypeOf(each)).forEach(concrete::add);
+		boolean deep = type == StockPackage.Literals.EXPRESSION && depth > DEEPEST_CONDITION;
+		return deep ? StockPackage.Literals.COMPARISON : concrete.get(random.nextInt(concrete.size()));
+	}
+
+	/** What the grammar does not let be said together, or alone. */
+	private static void makeConsistent(EObject element) {
+		if (element instanceof Pad pad && pad.getThickness() == null) {
+			pad.setTolerance(null);
+		}
+		if (element instanceof Plan plan && plan.getBed() == null) {
+			plan.setBedUnit(null);
+		}
+		if (element instanceof Adjuster adjuster && adjuster.getThread() != null) {
+			adjuster.setPitch(null);
+		}
+		if (element instanceof KeyChange change && change.isUncoupled()) {
+			change.getCouplings().clear();
+		}
+		if (element.eClass() == KeySystemPackage.Literals.KEY) {
+			element.eUnset(KeySystemPackage.Literals.KEY_FEATURES__UNCOUPLED);
+		}
+		if (element instanceof Round round && round.isLevel()) {
+			round.getPieces().clear();
+		}
+	}
+
+	/** Every feature of every class of elements. */
+	static Set<EStructuralFeature> allFeatures() {
+		Set<EStructuralFeature> all = new HashSet<>();
+		for (var each : List.of(KeySystemPackage.eINSTANCE, StockPackage.eINSTANCE, PlanPackage.eINSTANCE)) {
+			each.getEClassifiers().stream().filter(EClass.class::isInstance).map(EClass.class::cast)
+					.forEach(type -> all.addAll(type.getEAllStructuralFeatures()));
+		}
+		return Collections.unmodifiableSet(all);
+	}
+}

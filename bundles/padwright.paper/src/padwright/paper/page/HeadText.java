@@ -1,0 +1,27 @@
+package padwright.paper.page;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What stands at the head of the pages of a document.
+ *
+ * @param heading the largest words: what the document is about
+ * @param right beside it at the right edge; empty for nothing
+ * @param subline below it
+ * @param facts below that on the first page; empty for none
+ */
+public record HeadText(String heading, String right, String subline, List<PageFact> facts) {
+
+	public HeadText {
+		facts = List.copyOf(facts);
+	}
+
+	/** The head of a document of one plan. */
+	public static HeadText ofPlan(String title, String instrument, String serial, String planName,
+			Optional<LocalDate> date, List<PageFact> facts) {
+		return new HeadText(instrument, serial.isEmpty() ? "" : "serial " + serial,
+				title + " · " + planName + date.map(day -> " · " + day).orElse(""), facts);
+	}
+}

@@ -1,0 +1,106 @@
+package padwright.workup.diagnosis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Set;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import padwright.engine.diagnosis.NoteFingering;
+import padwright.model.keysystem.AdjusterKind;
+import padwright.model.keysystem.Key;
+import padwright.model.keysystem.Posture;
+import padwright.model.keysystem.Touch;
+import padwright.workup.DemoPlan;
+
+class SystemNotesTest {
+
+	private final DemoPlan demo = new DemoPlan();
+	private Key e;
+	private Key f;
+	private Key fs;
+
+	@BeforeEach
+	void system() {
+		e = demo.key("E");
+		f = demo.key("F");
+		fs = demo.key("Fs");
+		Key ds = demo.key("Ds");
+		ds.setPosture(Posture.CLOSED);
+		f.setTouch(Touch.R1);
+		demo.couple(f, fs, demo.adjuster(AdjusterKind.CORK));
+		demo.note("E4", null, e).getTouches().add(Touch.R1);
+		demo.note("F♯4", null, e, ds);
+		demo.note("F♯4", "side", fs);
+		demo.note("F♯4", null, f);
+	}
+
+	@Test
+	void touchesKeysAndCouplingsCloseAndClosedKeysOpen() {
+		assertEquals(new NoteFingering("E4", Set.of("E", "F", "Fs", "Ds")), notes().find("E4"));
+		assertEquals(new NoteFingering("F♯4", Set.of("E")), notes().find("F♯4"));
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "F♯4", "F#4", "Fs4", "Gb4", "G♭4", " F♯4 " })
+	void anyNameOfThePitchMeansItsFirstFingering(String written) {
+		assertEquals(Set.of("E"), notes().find(written).closedPads());
+	}
+
+	@Test
+	void aSlashChoosesByLabelOrNumber() {
+		assertEquals("F♯4/side", notes().find("Gb4/side").note());
+		assertEquals(notes().find("F#4/SIDE"), notes().find("F#4/2"));
+		assertEquals(new NoteFingering("F♯4/3", Set.of("F", "Fs", "Ds")), notes().find("F♯4/3"));
+		assertEquals("F♯4", notes().find("F♯4/1").note());
+		assertMessage("there is no fingering F♯4/trill; there are F♯4, F♯4/side, F♯4/3", "F♯4/trill");
+	}
+
+	@Test
+	void aNameOfTheSystemNeedNotBeAPitch() {
+		demo.note("Multi1", null, e);
+		assertEquals(Set.of("E", "Ds"), notes().find("Multi1").closedPads());
+	}
+
+	@Test
+	void unknownNotesNameNearOnes() {
+		demo.note("C5", null, e);
+		assertMessage("there is no note G4 in the key system; near are F♯4, E4, C5", "G4");
+		assertMessage("there is no note H4 in the key system; near are E4, F♯4, C5", "H4");
+	}
+
+	@Test
+	void aFingeringThatCannotBePressedSaysWhy() {
+		demo.note("A4", null, e).getTouches().add(Touch.L4);
+		Key stranger = new DemoPlan().key("X");
+		demo.note("B4", null, stranger);
+		e.setTouch(Touch.R1);
+		assertMessage("note A4 cannot be fingered: L4 operates no key", "A4");
+		assertMessage("note B4 cannot be fingered: the key system lacks X", "B4");
+		assertMessage("note E4 cannot be fingered: R1 operates E and F", "E4");
+		assertEquals(List.of("F♯4", "F♯4/side", "F♯4/3"),
+				notes().all().stream().map(NoteFingering::note).toList());
+	}
+
+	@Test
+	void aSystemWithoutFingeringsSaysSo() {
+		demo.system.getFingerings().clear();
+		assertTrue(assertThrows(UnknownNoteException.class, () -> notes().find("E4")).getMessage()
+				.startsWith("the key system has no fingerings"));
+	}
+
+	private void assertMessage(String message, String written) {
+		assertEquals(message,
+				assertThrows(UnknownNoteException.class, () -> notes().find(written)).getMessage());
+	}
+
+	private SystemNotes notes() {
+		return new SystemNotes(demo.service());
+	}
+}
