@@ -113,6 +113,12 @@ class HoverTest {
 		assertEquals(Texts.end(PLAN, "from 8 to 10"), hints.get(0).getPosition());
 	}
 
+	@Test
+	void figuresAreAskedForAgainWhenTheStockChanges() throws Exception {
+		editor.type(stock, Files.readString(stock).replace("sinks 2 thou", "sinks 3 thou"));
+		editor.client().awaitRefreshedHints();
+	}
+
 	private String told(Path file, Position position) throws Exception {
 		return hover(file, position).getContents().getRight().getValue();
 	}

@@ -21,6 +21,7 @@ import com.google.inject.Inject;
 
 import padwright.language.ide.facts.Figures;
 import padwright.language.ide.facts.HeightFacts;
+import padwright.language.ide.facts.Plans;
 import padwright.language.ide.facts.RoundFacts;
 import padwright.model.plan.Plan;
 import padwright.model.plan.Round;
@@ -38,7 +39,7 @@ public final class LineHints {
 	/** The hints on the lines of {@code range}, in their order. */
 	public List<InlayHint> hints(Document document, XtextResource resource, Range range, CancelIndicator cancelled) {
 		Map<Integer, List<String>> byLine = new TreeMap<>();
-		for (Plan plan : plans(resource)) {
+		for (Plan plan : Plans.in(resource)) {
 			for (KeyJob job : new ServicePlan(plan).jobs()) {
 				cancellation.checkCanceled(cancelled);
 				addStack(job, document, range, byLine);
@@ -49,12 +50,6 @@ public final class LineHints {
 		List<InlayHint> hints = new ArrayList<>();
 		byLine.forEach((line, figures) -> hints.add(hint(line, lines[line].length(), String.join(", ", figures))));
 		return hints;
-	}
-
-	private static List<Plan> plans(XtextResource resource) {
-		return resource.getContents().stream()
-				.filter(padwright.model.plan.Document.class::isInstance)
-				.map(padwright.model.plan.Document.class::cast).flatMap(content -> content.getPlans().stream()).toList();
 	}
 
 	private static void addStack(KeyJob job, Document document, Range range, Map<Integer, List<String>> byLine) {

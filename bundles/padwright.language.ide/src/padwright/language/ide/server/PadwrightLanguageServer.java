@@ -1,9 +1,11 @@
 package padwright.language.ide.server;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 
 import org.eclipse.emf.common.util.URI;
+import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DidChangeWatchedFilesParams;
 import org.eclipse.lsp4j.DocumentOnTypeFormattingOptions;
@@ -13,6 +15,7 @@ import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializeResult;
 import org.eclipse.lsp4j.InlayHint;
 import org.eclipse.lsp4j.InlayHintParams;
+import org.eclipse.lsp4j.InlayHintWorkspaceCapabilities;
 import org.eclipse.lsp4j.PrepareRenameDefaultBehavior;
 import org.eclipse.lsp4j.PrepareRenameParams;
 import org.eclipse.lsp4j.PrepareRenameResult;
@@ -21,6 +24,7 @@ import org.eclipse.lsp4j.RenameParams;
 import org.eclipse.lsp4j.ServerCapabilities;
 import org.eclipse.lsp4j.ServerInfo;
 import org.eclipse.lsp4j.TextEdit;
+import org.eclipse.lsp4j.WorkspaceClientCapabilities;
 import org.eclipse.lsp4j.WorkspaceEdit;
 import org.eclipse.lsp4j.jsonrpc.messages.Either3;
 import org.eclipse.xtext.ide.server.LanguageServerImpl;
@@ -50,8 +54,18 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 	public CompletableFuture<InitializeResult> initialize(InitializeParams params) {
 		return super.initialize(params).thenApply(result -> {
 			result.setServerInfo(new ServerInfo(NAME));
+			if (asksForHintsAgain(params)) {
+				getLanguageServerAccess().addBuildListener(built -> getLanguageClient().refreshInlayHints());
+			}
 			return result;
 		});
+	}
+
+	/** A plan's figures change with its stock and system too, which only the server knows. */
+	private static boolean asksForHintsAgain(InitializeParams params) {
+		return Optional.ofNullable(params.getCapabilities()).map(ClientCapabilities::getWorkspace)
+				.map(WorkspaceClientCapabilities::getInlayHint)
+				.map(InlayHintWorkspaceCapabilities::getRefreshSupport).orElse(false);
 	}
 
 	@Override
