@@ -13,6 +13,7 @@ import org.eclipse.lsp4j.DocumentOnTypeFormattingParams;
 import org.eclipse.lsp4j.FileEvent;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializeResult;
+import org.eclipse.lsp4j.InitializedParams;
 import org.eclipse.lsp4j.InlayHint;
 import org.eclipse.lsp4j.InlayHintParams;
 import org.eclipse.lsp4j.InlayHintWorkspaceCapabilities;
@@ -69,6 +70,20 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 	}
 
 	@Override
+	public void initialized(InitializedParams params) {
+		super.initialized(params);
+		runToTheEnd(shops::open);
+	}
+
+	/** A change that no later one may cut short. */
+	private void runToTheEnd(Runnable change) {
+		getRequestManager().runWrite(() -> {
+			change.run();
+			return null;
+		}, (cancelled, done) -> null);
+	}
+
+	@Override
 	protected ServerCapabilities createServerCapabilities(InitializeParams params) {
 		ServerCapabilities capabilities = super.createServerCapabilities(params);
 		capabilities.setSignatureHelpProvider(null);
@@ -89,10 +104,7 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 	@Override
 	public void didChangeWatchedFiles(DidChangeWatchedFilesParams params) {
 		if (params.getChanges().stream().anyMatch(change -> isMarker(change.getUri()))) {
-			getRequestManager().runWrite(() -> {
-				shops.findShopsAnew();
-				return null;
-			}, (cancelled, done) -> null);
+			runToTheEnd(shops::reopen);
 		}
 		List<FileEvent> documents = params.getChanges().stream().filter(change -> isDocument(change.getUri()))
 				.toList();
