@@ -24,11 +24,6 @@ final class FindingLines {
 		}
 	}
 
-	/** Only those of error level, before a command that goes on in spite of them. */
-	static void printErrors(PrintWriter out, Collection<ShopFinding> findings) {
-		print(out, findings.stream().filter(finding -> finding.severity() == Severity.ERROR).toList());
-	}
-
 	static Map<String, Object> json(ShopFinding finding) {
 		Map<String, Object> json = new LinkedHashMap<>();
 		json.put("file", ShownPath.of(finding.file()));

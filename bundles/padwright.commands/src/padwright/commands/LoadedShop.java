@@ -29,9 +29,11 @@ record LoadedShop(Shop shop, Collection<Path> chosen) {
 	static List<LoadedShop> around(List<Path> filesAndFolders) {
 		Map<Path, Collection<Path>> chosenByShop = new TreeMap<>();
 		for (Path given : filesAndFolders) {
-			Path absolute = given.toAbsolutePath().normalize();
-			chosenByShop.computeIfAbsent(ShopFolder.around(absolute), top -> new TreeSet<>())
-					.addAll(documents(absolute));
+			if (given.toString().isBlank()) {
+				throw new InputException("an empty name is no file");
+			}
+			chosenByShop.computeIfAbsent(ShopFolder.around(given), top -> new TreeSet<>())
+					.addAll(documents(ShopFolder.real(given)));
 		}
 		return chosenByShop.entrySet().stream().map(entry -> open(entry.getKey(), entry.getValue())).toList();
 	}
@@ -43,7 +45,7 @@ record LoadedShop(Shop shop, Collection<Path> chosen) {
 
 	private static LoadedShop open(Path top, Collection<Path> chosen) {
 		Collection<Path> all = new TreeSet<>(chosen);
-		all.addAll(documentsBelow(top));
+		all.addAll(ShopFolder.isMarked(top) ? documentsBelow(top) : documentsBeside(top));
 		return new LoadedShop(Shop.open(Language.services(), all), chosen);
 	}
 
@@ -60,6 +62,15 @@ record LoadedShop(Shop shop, Collection<Path> chosen) {
 		return List.of(given);
 	}
 
+	/** A folder that is not marked as a shop may hold many; a file in it names only its neighbours. */
+	private static List<Path> documentsBeside(Path folder) {
+		try {
+			return ShopFolder.documentsBeside(folder);
+		} catch (UnreadableException reason) {
+			throw new InputException(folder, reason.getMessage());
+		}
+	}
+
 	private static List<Path> documentsBelow(Path folder) {
 		try {
 			return ShopFolder.documents(folder);
@@ -68,9 +79,15 @@ record LoadedShop(Shop shop, Collection<Path> chosen) {
 		}
 	}
 
-	/** Whether a file has findings of error level. */
-	boolean hasErrors(Path file) {
-		return shop.findings(file).stream().map(ShopFinding::severity).anyMatch(Severity.ERROR::equals);
+	/** The findings of error level in a file. */
+	List<ShopFinding> errors(Path file) {
+		return shop.findings(file).stream().filter(finding -> finding.severity() == Severity.ERROR).toList();
+	}
+
+	/** The findings of error level in the chosen plan and in all that it draws on. */
+	List<ShopFinding> errors(ServicePlan plan) {
+		return shop.files().stream().filter(other -> other.equals(file()) || PlanSources.of(plan).mayBe(shop, other))
+				.flatMap(other -> errors(other).stream()).toList();
 	}
 
 	/** The file that was chosen, where there is just one. */

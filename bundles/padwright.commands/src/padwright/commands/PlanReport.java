@@ -8,7 +8,6 @@ import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 
 import padwright.language.shop.ShopFinding;
-import padwright.workup.checks.Severity;
 import padwright.workup.service.ServicePlan;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -31,10 +30,10 @@ abstract class PlanReport implements Callable<Integer> {
 	public final Integer call() {
 		LoadedShop shop = LoadedShop.around(file);
 		ServicePlan plan = shop.plan();
-		List<ShopFinding> findings = shop.shop().findings(shop.file());
-		FindingLines.printErrors(err(), findings);
+		List<ShopFinding> errors = shop.errors(plan);
+		FindingLines.print(err(), errors);
 		int status = report(plan);
-		return FindingLines.count(findings, Severity.ERROR) > 0 ? Math.max(status, ExitStatus.FINDINGS) : status;
+		return errors.isEmpty() ? status : Math.max(status, ExitStatus.FINDINGS);
 	}
 
 	/** @return the exit status if the plan has no errors */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 
 /** Failures of the disk in plain words. */
 final class Reasons {
@@ -13,7 +14,7 @@ final class Reasons {
 
 	static String of(IOException failure) {
 		if (failure instanceof AccessDeniedException denied) {
-			return "writing to " + denied.getFile() + " is not allowed";
+			return "writing into " + Path.of(denied.getFile()).toAbsolutePath().getParent() + " is not allowed";
 		}
 		if (failure instanceof NoSuchFileException missing) {
 			return missing.getFile() + " does not exist";

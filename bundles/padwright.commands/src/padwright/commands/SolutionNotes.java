@@ -37,10 +37,6 @@ final class SolutionNotes {
 		if (answer.solution().spreadBefore().signum() > 0) {
 			addSplit(ProfileSplit.of(answer.rim().profile()));
 		}
-		if (answer.solution().excess().signum() > 0) {
-			notes.add("film alone leaves " + Amounts.thou(answer.solution().excess())
-					+ " more than the seat allows: true the cup or the key first; never file the rim");
-		}
 		if (answer.assumedStiffness()) {
 			notes.add("the stock gives no stiffness for this pad; " + answer.problem().stiffness().lambda()
 					+ " was assumed");

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 
 import padwright.language.edit.PlanFile;
+import padwright.language.shop.ShopFinding;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.PlanSolution;
@@ -48,7 +49,8 @@ final class SolveCommand implements Callable<Integer> {
 		time.requireSome();
 		LoadedShop shop = LoadedShop.around(file);
 		ServicePlan plan = shop.plan();
-		FindingLines.printErrors(spec.commandLine().getErr(), shop.shop().findings(shop.file()));
+		List<ShopFinding> errors = shop.errors(plan);
+		FindingLines.print(spec.commandLine().getErr(), errors);
 		PlanSolution solution = time.solve(plan, written(), spec.commandLine().getErr());
 		if (json) {
 			Json.print(spec.commandLine().getOut(), SolutionJson.of(solution));
@@ -59,7 +61,7 @@ final class SolveCommand implements Callable<Integer> {
 			write(shop, solution);
 		}
 		boolean allSolved = solution.keys().stream().map(KeySolution::unsolved).allMatch(List::isEmpty);
-		return allSolved && !shop.hasErrors(shop.file()) ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
+		return allSolved && errors.isEmpty() ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
 	}
 
 	private WrittenAnswers written() {

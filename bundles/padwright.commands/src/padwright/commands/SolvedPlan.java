@@ -2,8 +2,11 @@ package padwright.commands;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
 
 import padwright.engine.levelling.Budget;
+import padwright.language.shop.ShopFinding;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.PlanSolution;
 import padwright.workup.solve.PlanSolver;
@@ -12,25 +15,29 @@ import padwright.workup.solve.WrittenAnswers;
 /**
  * A plan that a command was given, solved; answers that the plan notes keep the film they have taken.
  *
- * @param shop around it
+ * @param hasErrors whether the plan, or what it draws on, has findings of error level
  */
-record SolvedPlan(LoadedShop shop, PlanSolution solution) {
+record SolvedPlan(PlanSolution solution, boolean hasErrors) {
+
+	/** For one key; enough to prove nearly every answer. */
+	private static final Duration LONGEST_SEARCH = Duration.ofSeconds(20);
 
 	/** Solves the plan in {@code file}, and tells its findings of error level, and progress, on {@code err}. */
 	static SolvedPlan in(Path file, PrintWriter err) {
 		LoadedShop shop = LoadedShop.around(file);
 		ServicePlan plan = shop.plan();
-		FindingLines.printErrors(err, shop.shop().findings(shop.file()));
+		List<ShopFinding> errors = shop.errors(plan);
+		FindingLines.print(err, errors);
 		if (plan.jobs().isEmpty()) {
 			throw new InputException(file, "has no key row; write key and a key of the system");
 		}
-		return new SolvedPlan(shop, solve(plan, err));
+		return new SolvedPlan(solve(plan, err), !errors.isEmpty());
 	}
 
 	/** The answers for one plan. */
 	static PlanSolution solve(ServicePlan plan, PrintWriter err) {
 		Progress progress = new Progress(err, "solving", plan.jobs().size());
-		PlanSolution solution = PlanSolver.solve(plan, WrittenAnswers.KEEP, Budget.unlimited(),
+		PlanSolution solution = PlanSolver.solve(plan, WrittenAnswers.KEEP, Budget.ofTime(LONGEST_SEARCH),
 				job -> progress.next(job.name()));
 		progress.end();
 		return solution;
@@ -43,6 +50,6 @@ record SolvedPlan(LoadedShop shop, PlanSolution solution) {
 
 	/** {@link ExitStatus#FINDINGS} if the plan has errors. */
 	int status() {
-		return shop.hasErrors(shop.file()) ? ExitStatus.FINDINGS : ExitStatus.CLEAN;
+		return hasErrors ? ExitStatus.FINDINGS : ExitStatus.CLEAN;
 	}
 }

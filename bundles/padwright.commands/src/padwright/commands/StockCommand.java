@@ -60,7 +60,7 @@ final class StockCommand implements Callable<Integer> {
 				continue;
 			}
 			List<Plan> plans = shop.shop().document(file).<List<Plan>>map(Document::getPlans).orElse(List.of());
-			if (!plans.isEmpty() && shop.hasErrors(file)) {
+			if (!plans.isEmpty() && !shop.errors(file).isEmpty()) {
 				err.println(ShownPath.of(file) + " has errors, see check; what could be understood of it is counted");
 				errors = true;
 			}

@@ -1,6 +1,5 @@
 package padwright.language.edit;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,10 +11,8 @@ import org.eclipse.xtext.nodemodel.ILeafNode;
 import org.eclipse.xtext.nodemodel.INode;
 import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 
-import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
-import padwright.engine.length.LengthUnit;
-import padwright.model.Lengths;
+import padwright.model.LengthText;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.PlanPackage;
 import padwright.model.plan.Round;
@@ -30,9 +27,6 @@ public final class SolutionEdits {
 
 	private static final String STACK = "stack";
 	private static final String SHIM = "shim";
-	/** A nanometre is the sixth decimal of a millimetre. */
-	private static final int EXACT_MILLIMETRES = 6;
-	private static final int THOU_DECIMALS = 4;
 
 	private final WrittenAnswers written;
 
@@ -58,25 +52,19 @@ public final class SolutionEdits {
 		List<Length> pieces = answer.solution().pieces();
 		if (service.getStack() == null) {
 			return pieces.isEmpty() ? Optional.empty()
-					: Optional.of(new TextEdit(end(beforeStack(service)), 0, " " + STACK + " " + row(pieces, service)));
+					: Optional.of(new TextEdit(end(beforeStack(service)), 0, " " + STACK + " " + LengthText.row(pieces, service)));
 		}
 		if (written == WrittenAnswers.KEEP) {
 			return Optional.empty();
 		}
 		return Optional.of(replacement(NodeModelUtils.findActualNodeFor(service), STACK,
 				NodeModelUtils.findActualNodeFor(service.getStack()),
-				pieces.isEmpty() ? "" : STACK + " " + row(pieces, service)));
-	}
-
-	private static String row(List<Length> pieces, EObject context) {
-		LengthUnit unit = writable(pieces) ? LengthUnit.THOU : LengthUnit.MILLIMETRE;
-		return pieces.stream().map(piece -> number(piece, unit)).collect(Collectors.joining(" "))
-				+ (unit == Lengths.documentUnit(context) ? "" : " " + unit.symbol());
+				pieces.isEmpty() ? "" : STACK + " " + LengthText.row(pieces, service)));
 	}
 
 	private Optional<TextEdit> shims(Round round, LevelAnswer answer) {
 		String pieces = answer.solution().pieces().isEmpty() ? "none"
-				: answer.solution().pieces().stream().map(piece -> text(piece, round))
+				: answer.solution().pieces().stream().map(piece -> LengthText.measure(piece.thickness(), round) + " " + piece.arc())
 						.collect(Collectors.joining(", "));
 		INode node = NodeModelUtils.findActualNodeFor(round);
 		if (!round.isLevel() && round.getPieces().isEmpty()) {
@@ -108,12 +96,6 @@ public final class SolutionEdits {
 		throw new IllegalStateException("a row with such a clause has the word " + keyword);
 	}
 
-	private static String text(PartialShim piece, EObject context) {
-		LengthUnit unit = writable(List.of(piece.thickness())) ? LengthUnit.THOU : LengthUnit.MILLIMETRE;
-		return number(piece.thickness(), unit) + (unit == Lengths.documentUnit(context) ? "" : " " + unit.symbol())
-				+ " " + piece.arc();
-	}
-
 	/** The last thing in a row that stands before the stack. */
 	private static INode beforeStack(KeyService service) {
 		Optional<EObject> last = Stream.<EObject>of(service.getEmpty(), service.getFitting())
@@ -129,17 +111,5 @@ public final class SolutionEdits {
 
 	private static int end(INode node) {
 		return node.getOffset() + node.getLength();
-	}
-
-	/** Whether thou with a few decimals say these thicknesses exactly. */
-	private static boolean writable(List<Length> thicknesses) {
-		return thicknesses.stream().allMatch(thickness -> Lengths
-				.exact(thickness.in(LengthUnit.THOU, THOU_DECIMALS), LengthUnit.THOU).filter(thickness::equals)
-				.isPresent());
-	}
-
-	private static String number(Length length, LengthUnit unit) {
-		BigDecimal number = length.in(unit, unit == LengthUnit.THOU ? THOU_DECIMALS : EXACT_MILLIMETRES);
-		return number.toPlainString();
 	}
 }

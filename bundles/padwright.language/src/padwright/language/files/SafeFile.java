@@ -44,6 +44,9 @@ public final class SafeFile {
 	 */
 	public static Path replace(Path file, byte[] expected, byte[] content) throws IOException {
 		Path target = file.toRealPath();
+		if (!Files.isWritable(target)) {
+			throw new IOException("it is write-protected");
+		}
 		if (!Arrays.equals(Files.readAllBytes(target), expected)) {
 			throw new IOException("it was changed by somebody else meanwhile");
 		}

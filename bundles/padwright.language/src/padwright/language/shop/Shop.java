@@ -11,6 +11,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.xtext.diagnostics.Severity;
@@ -67,6 +69,13 @@ public final class Shop {
 		} catch (StackOverflowError tooDeep) {
 			unreadable.put(file, TOO_DEEP);
 		}
+	}
+
+	/** All files, those that could not be read too. */
+	public Set<Path> files() {
+		Set<Path> files = new TreeSet<>(loaded.keySet());
+		files.addAll(unreadable.keySet());
+		return files;
 	}
 
 	/** Why a file cannot be used at all, as in "is not a text file"; empty if it can. */

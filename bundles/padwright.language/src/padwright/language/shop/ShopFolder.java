@@ -15,8 +15,8 @@ import padwright.language.files.UnreadableException;
 
 /**
  * The folder whose files may name each other. It is the nearest one upward that holds a file {@value #MARKER}, or
- * else the folder at hand itself, each with all folders below but hidden ones. Links to folders are not followed, so
- * that nothing outside is read.
+ * else the folder at hand itself, each with all folders below but hidden ones. Links to folders below are not followed,
+ * so that a walk ends; links to files are.
  */
 public final class ShopFolder {
 
@@ -39,14 +39,28 @@ public final class ShopFolder {
 
 	/** The top of the shop around a file or folder. */
 	public static Path around(Path fileOrFolder) {
-		Path absolute = fileOrFolder.toAbsolutePath().normalize();
+		Path absolute = real(fileOrFolder);
 		Path folder = Files.isDirectory(absolute) ? absolute : absolute.getParent();
 		for (Path top = folder; top != null; top = top.getParent()) {
-			if (Files.isRegularFile(top.resolve(MARKER))) {
+			if (isMarked(top)) {
 				return top;
 			}
 		}
 		return folder;
+	}
+
+	/** Where a path leads, links resolved; as written where there is nothing. */
+	public static Path real(Path path) {
+		try {
+			return path.toRealPath();
+		} catch (IOException nothingThere) {
+			return path.toAbsolutePath().normalize();
+		}
+	}
+
+	/** Whether a folder is marked as the top of a shop. */
+	public static boolean isMarked(Path folder) {
+		return Files.isRegularFile(folder.resolve(MARKER));
 	}
 
 	/**
@@ -55,9 +69,18 @@ public final class ShopFolder {
 	 * @throws UnreadableException if there are more than {@link #MOST_FILES}, or the folder cannot be read
 	 */
 	public static List<Path> documents(Path folder) throws UnreadableException {
+		return documents(folder, Integer.MAX_VALUE);
+	}
+
+	/** As {@link #documents(Path)}, but of the folder itself alone. */
+	public static List<Path> documentsBeside(Path folder) throws UnreadableException {
+		return documents(folder, 1);
+	}
+
+	private static List<Path> documents(Path folder, int depth) throws UnreadableException {
 		List<Path> found = new ArrayList<>();
 		try {
-			Files.walkFileTree(folder, collector(folder, found));
+			Files.walkFileTree(folder, Set.of(), depth, collector(folder, found));
 		} catch (IOException unreadable) {
 			throw new UnreadableException("cannot be read");
 		}
@@ -78,7 +101,7 @@ public final class ShopFolder {
 
 			@Override
 			public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-				if (attributes.isRegularFile() && isDocument(file)) {
+				if (isDocument(file) && Files.isRegularFile(file)) {
 					found.add(file);
 				}
 				return found.size() > MOST_FILES ? FileVisitResult.TERMINATE : FileVisitResult.CONTINUE;

@@ -22,19 +22,22 @@ import padwright.paper.card.CardNote;
 import padwright.paper.card.CardSpread;
 import padwright.workup.parts.RowWork;
 import padwright.workup.service.KeyJob;
-import padwright.workup.solve.HeightAnswer;
+import padwright.workup.solve.HeightWork;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.LevelAnswer;
+import padwright.workup.solve.RoundEffect;
 
 /** A solved row of a plan as a key of a bench card. */
 final class SolvedKey {
 
 	private final KeySolution solution;
 	private final KeyJob job;
+	private final RowWork work;
 
 	private SolvedKey(KeySolution solution) {
 		this.solution = solution;
 		this.job = solution.job();
+		this.work = RowWork.of(solution);
 	}
 
 	static CardKey of(KeySolution solution, List<String> closes) {
@@ -44,24 +47,36 @@ final class SolvedKey {
 	private CardKey card(List<String> closes) {
 		return new CardKey(job.name(), job.key().map(EffectiveKey::label).orElse(job.name()),
 				FitText.of(Optional.ofNullable(job.service().getFitting())), emptyText(),
-				solution.height().map(SolvedKey::height), readings(),
-				solution.level().map(answer -> answer.rim().profile()), RowWork.earlierPieces(job),
-				solution.level().map(answer -> answer.solution().pieces()).orElse(List.of()),
-				solution.level().map(answer -> new CardSpread(answer.solution().spreadBefore(),
-						Optional.of(answer.solution().spreadAfter()))),
-				solution.level().map(SolvedKey::proof).orElse(""), notes(), closes);
+				height(), readings(), solution.level().map(answer -> answer.rim().profile()), work.earlierPieces(),
+				work.pieces(), spread(), proof(), notes(), closes);
 	}
 
 	private String emptyText() {
 		return job.emptyGaps().stream().map(PlanBenchCard::thou).collect(Collectors.joining(" "));
 	}
 
-	private static CardHeight height(HeightAnswer answer) {
-		return new CardHeight(Optional.of(answer.work().target()), answer.solution().pieces());
+	/** The shims that the plan notes, else those that were solved. */
+	private Optional<CardHeight> height() {
+		Optional<Length> target = HeightWork.of(job).map(HeightWork::target);
+		return work.stackNoted() || solution.height().isPresent() ? Optional.of(new CardHeight(target, work.stack()))
+				: Optional.empty();
 	}
 
-	private static String proof(LevelAnswer answer) {
-		return answer.solution().proof().optimal() ? "best possible" : answer.solution().proof().toString();
+	private Optional<CardSpread> spread() {
+		if (work.piecesNoted()) {
+			return job.lastRound().flatMap(round -> RoundEffect.of(job, round))
+					.map(effect -> new CardSpread(effect.before(), effect.after()));
+		}
+		return solution.level().map(LevelAnswer::solution)
+				.map(solved -> CardSpread.solved(solved.spreadBefore(), solved.spreadAfter()));
+	}
+
+	private String proof() {
+		if (work.piecesNoted()) {
+			return "as noted in the plan";
+		}
+		return solution.level().map(answer -> answer.solution().proof())
+				.map(proof -> proof.optimal() ? "best possible" : proof.toString()).orElse("");
 	}
 
 	private List<RimReading> readings() {
@@ -96,10 +111,6 @@ final class SolvedKey {
 		for (Contradiction contradiction : answer.rim().contradictions()) {
 			notes.add(CardNote.warning("The reading at " + contradiction.reading().hour()
 					+ " does not go with the others: feel it again"));
-		}
-		if (answer.solution().excess().signum() > 0) {
-			notes.add(CardNote.warning("Film alone leaves more than the seat allows: true the cup or the key first; "
-					+ "never file the rim"));
 		}
 		if (!answer.solution().pieces().isEmpty()) {
 			notes.add(CardNote.remark(ProfileWords.of(ProfileSplit.of(answer.rim().profile()))));

@@ -42,12 +42,13 @@ public final class IssueCodes {
 	public static final String HOURS_MISSING = "hours-missing";
 	public static final String READING_COUNT = "reading-count";
 	public static final String READING_UNKNOWN_LEAF = "reading-unknown-leaf";
+	public static final String FEELERS_MISSING = "feelers-missing";
 	public static final String ROUND_WITHOUT_SHIM = "round-without-shim";
 	public static final String ROUND_AFTER_LEVEL = "round-after-level";
 	public static final String ARC_EMPTY = "arc-empty";
 	public static final String EMPTY_CUP_UNEVEN = "empty-cup-uneven";
 	public static final String STACK_OUTSIDE_BED = "stack-outside-bed";
-	/** Data: the full shims that solve the height, separated by blanks; none where stock cannot. */
+	/** Data: the full shims that solve the height, as they are written in the plan; empty where stock cannot. */
 	public static final String STACK_HEIGHT = "stack-height";
 	public static final String NO_ROOM_FOR_SHIMS = "no-room-for-shims";
 	/** Data: the nearest stocked thickness. */

@@ -9,7 +9,6 @@ import padwright.engine.height.HeightEquation;
 import padwright.engine.height.HeightSolution;
 import padwright.engine.height.HeightSolver;
 import padwright.engine.length.Length;
-import padwright.engine.length.LengthUnit;
 import padwright.model.Lengths;
 import padwright.model.stock.Pad;
 import padwright.model.stock.Stabiliser;
@@ -104,10 +103,5 @@ public final class HeightWork {
 		} catch (IllegalArgumentException beyondAnyInstrument) {
 			return Optional.empty();
 		}
-	}
-
-	/** A thickness as it is written in a stack in thou. */
-	public static String inThou(Length thickness) {
-		return thickness.in(LengthUnit.THOU, 4).toPlainString();
 	}
 }

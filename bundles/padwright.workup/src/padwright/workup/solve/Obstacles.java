@@ -8,6 +8,7 @@ import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
 
+import padwright.model.Present;
 import padwright.model.plan.KeyService;
 import padwright.workup.checks.Finding;
 import padwright.workup.checks.IssueCodes;
@@ -40,6 +41,9 @@ final class Obstacles {
 
 	/** Why a row cannot be solved as it stands; empty if it can. */
 	List<String> of(KeyJob job) {
+		if (Present.of(job.plan().plan().getSystem()).isEmpty()) {
+			return List.of("not solved: the plan's key system is not there");
+		}
 		return job.key().isEmpty() ? List.of("not solved: the plan's key system has no such key")
 				: byRow.getOrDefault(job.service(), List.of()).stream().distinct()
 						.map(reason -> "not solved: " + reason).toList();

@@ -74,6 +74,9 @@ public final class PlanSolver {
 		films.giveBack(pieces);
 		Optional<LevelAnswer> level = new LevelWork(job, budget).answer(films.supply(film), unsolved);
 		settle(film, pieces, isLevelled(job), level.map(LevelAnswer::films));
+		level.map(answer -> answer.solution().excess()).filter(excess -> excess.signum() > 0)
+				.ifPresent(excess -> unsolved.add("not level: film alone leaves " + excess
+						+ " more than the seat allows; true the cup or the key first, and never file the rim"));
 		return new KeySolution(job, height, level, unsolved);
 	}
 
@@ -106,6 +109,10 @@ public final class PlanSolver {
 		if (answer.isEmpty()) {
 			unsolved.add("no height: full shims of " + work.get().target()
 					+ " are far beyond any instrument; measure again, or correct the unit");
+		} else if (work.get().isOff(answer.get().solution().pieces())) {
+			unsolved.add("not to height: the film left comes no nearer than " + answer.get().solution().error().abs()
+					+ " to " + work.get().target() + "; order film, or fit something else");
+			return Optional.empty();
 		}
 		return answer;
 	}

@@ -14,7 +14,7 @@ import padwright.engine.film.FilmSupply;
 import padwright.engine.length.LengthUnit;
 import padwright.language.ide.facts.Figures;
 import padwright.language.ide.facts.Rows;
-import padwright.language.ide.facts.LengthText;
+import padwright.model.LengthText;
 import padwright.model.Lengths;
 import padwright.model.plan.Plan;
 import padwright.model.plan.PlanPackage;

@@ -11,8 +11,8 @@ import java.util.stream.Stream;
 
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
-import padwright.language.ide.facts.LengthText;
 import padwright.language.ide.facts.Rows;
+import padwright.model.LengthText;
 import padwright.model.Lengths;
 import padwright.model.Measure;
 import padwright.workup.service.KeyJob;
@@ -105,8 +105,7 @@ final class LengthCures {
 		if (site.data().isEmpty() || site.data().get(0).isEmpty()) {
 			return List.of();
 		}
-		boolean thou = Lengths.documentUnit(site.element()) == LengthUnit.THOU;
 		String stack = site.data().get(0);
-		return List.of(site.replace("Use " + stack + " thou", thou ? stack : stack + " thou"));
+		return List.of(site.replace("Use " + stack, stack));
 	}
 }

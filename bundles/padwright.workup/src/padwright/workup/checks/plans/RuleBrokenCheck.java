@@ -4,6 +4,7 @@ import java.util.List;
 
 import padwright.model.plan.PlanPackage;
 import padwright.model.stock.Rule;
+import padwright.model.stock.RuleSeverity;
 import padwright.model.stock.Stock;
 import padwright.workup.checks.Advice;
 import padwright.workup.checks.Check;
@@ -28,10 +29,14 @@ public final class RuleBrokenCheck extends Check<KeyJob> {
 			if (rule.getText() != null && RuleEvaluation.holds(rule.getCondition(), job)) {
 				findings.add(severity(rule), IssueCodes.RULE_BROKEN,
 						Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__KEY),
-						new Advice("Key " + job.name(), rule.getText(),
-								"Fit something else here, or change the rule in the stock"));
+						new Advice("Key " + job.name(), rule.getText(), cure(rule)));
 			}
 		}
+	}
+
+	private static String cure(Rule rule) {
+		return rule.getSeverity() == RuleSeverity.INFO ? "Nothing has to be done"
+				: "Fit something else here, or change the rule in the stock";
 	}
 
 	private static Severity severity(Rule rule) {

@@ -1,10 +1,8 @@
 package padwright.workup.checks.plans;
 
-import java.util.List;
-import java.util.stream.Collectors;
-
 import padwright.engine.height.HeightSolution;
 import padwright.engine.length.Length;
+import padwright.model.LengthText;
 import padwright.model.plan.PlanPackage;
 import padwright.workup.checks.Advice;
 import padwright.workup.checks.Check;
@@ -30,7 +28,7 @@ public final class StackHeightCheck extends Check<KeyJob> {
 				findings.error(IssueCodes.NO_ROOM_FOR_SHIMS, place, noRoom(job, work));
 			} else if (!job.stack().isEmpty() && work.isOff(job.stack())) {
 				findings.add(work.severity(job.stack()), IssueCodes.STACK_HEIGHT, place, off(job, work),
-						cure(work));
+						cure(job, work));
 			}
 		});
 	}
@@ -46,11 +44,12 @@ public final class StackHeightCheck extends Check<KeyJob> {
 		return new Advice("The full shims of " + job.name() + " sum to " + job.stackSum() + ", " + error.abs()
 				+ (error.signum() > 0 ? " too high" : " too low"),
 				work.basis() + " asks for " + work.target(),
-				cure(work).isEmpty() ? "Change the stack" : "Use " + cure(work) + " thou");
+				cure(job, work).isEmpty() ? "No film of the set in stock does better; fit something else, or order film"
+						: "Use " + cure(job, work));
 	}
 
-	private static String cure(HeightWork work) {
-		return work.solution().map(HeightSolution::pieces).orElse(List.of()).stream().map(HeightWork::inThou)
-				.collect(Collectors.joining(" "));
+	private static String cure(KeyJob job, HeightWork work) {
+		return work.solution().map(HeightSolution::pieces).filter(pieces -> !work.isOff(pieces))
+				.map(pieces -> LengthText.row(pieces, job.service())).orElse("");
 	}
 }

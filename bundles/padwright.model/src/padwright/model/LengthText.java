@@ -1,15 +1,16 @@
-package padwright.language.ide.facts;
+package padwright.model;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 import org.eclipse.emf.ecore.EObject;
 
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
-import padwright.model.Lengths;
 
-/** Lengths as they are written in a document. */
+/** Lengths as they are written in a document, exact to the nanometre. */
 public final class LengthText {
 
 	/** A nanometre is the sixth decimal of a millimetre; what needs more decimals in another unit is not written so. */
@@ -26,8 +27,15 @@ public final class LengthText {
 
 	/** With its unit, unless that is the document's; in thou where that is exact, else in millimetres. */
 	public static String measure(Length length, EObject context) {
-		LengthUnit unit = number(length, LengthUnit.THOU).isPresent() ? LengthUnit.THOU : LengthUnit.MILLIMETRE;
-		return length.in(unit, DECIMALS).toPlainString()
+		return row(List.of(length), context);
+	}
+
+	/** Numbers with one unit behind them all, unless that is the document's; in thou where that is exact. */
+	public static String row(List<Length> lengths, EObject context) {
+		LengthUnit unit = lengths.stream().allMatch(length -> number(length, LengthUnit.THOU).isPresent())
+				? LengthUnit.THOU : LengthUnit.MILLIMETRE;
+		return lengths.stream().map(length -> length.in(unit, DECIMALS).toPlainString())
+				.collect(Collectors.joining(" "))
 				+ (unit == Lengths.documentUnit(context) ? "" : " " + unit.symbol());
 	}
 }
