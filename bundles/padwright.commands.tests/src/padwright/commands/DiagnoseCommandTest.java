@@ -54,8 +54,8 @@ class DiagnoseCommandTest {
 	void reportsThatContradictAreExplained() {
 		CommandRun run = CommandRun.padwright("diagnose", plan, "--bad", "F4", "--good", "E4,G4");
 		assertEquals(ExitStatus.FINDINGS, run.status());
-		assertEquals("F4 is bad, but good notes clear all that it closes: F + F♯ by E4. One report is wrong, or the fault "
-				+ "is no leaking pad.", run.line("F4 is bad"));
+		assertEquals("F4 is bad, but good notes clear all that it closes: F + F♯ by E4. One report is wrong, or the "
+				+ "fault is no leaking pad.", run.line("F4 is bad"));
 	}
 
 	@Test

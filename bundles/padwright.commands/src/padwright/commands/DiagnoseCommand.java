@@ -12,9 +12,9 @@ import picocli.CommandLine.Option;
 @Command(name = "diagnose", mixinStandardHelpOptions = true, exitCodeListHeading = "%nExit status:%n",
 		exitCodeList = { "0:told", "1:the reports contradict each other, the plan has errors, or its keys close each "
 				+ "other in a circle", "2:the plan or a note cannot be used at all" },
-		description = "Finds the pads that may leak from notes that speak badly and notes that speak well, and the note to "
-				+ "try next. A note is written D4, F#4, Fs4 or Bb4; D4 means its first fingering, D4/2 its second, D4/side "
-				+ "the one that is labelled side. Pads with open readings in the plan are suspected more.")
+		description = "Finds the pads that may leak from notes that speak badly and notes that speak well, and the "
+				+ "note to try next. A note is written D4, F#4, Fs4 or Bb4; D4 means its first fingering, D4/2 its "
+				+ "second, D4/side the one that is labelled side. Pads with open readings are suspected more.")
 final class DiagnoseCommand extends PlanReport {
 
 	@Option(names = "--bad", paramLabel = "NOTES", split = ",", required = true,

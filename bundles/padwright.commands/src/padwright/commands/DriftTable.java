@@ -41,7 +41,8 @@ final class DriftTable {
 				+ climate(drift.home()) + ", seat within " + tolerance + "; changes in thou, plus toward the rim.");
 		out.println();
 		TextTable table = new TextTable("key", "known change", "most from", "verdict");
-		drift.keys().forEach(key -> table.row(label(key), key.known().map(Drift::total).map(DriftTable::change).orElse("-"),
+		drift.keys().forEach(key -> table.row(label(key),
+				key.known().map(Drift::total).map(DriftTable::change).orElse("-"),
 				key.known().map(known -> known.largest().layer().name()).orElse(""), verdict(key)));
 		table.print(out);
 		cups().forEach(this::printCup);
@@ -74,7 +75,8 @@ final class DriftTable {
 	}
 
 	private static Length magnitude(KeyDrift key) {
-		return key.known().map(Drift::total).map(total -> Collections.max(List.of(total.low().abs(), total.high().abs())))
+		return key.known().map(Drift::total)
+				.map(total -> Collections.max(List.of(total.low().abs(), total.high().abs())))
 				.orElse(Length.ZERO);
 	}
 

@@ -20,8 +20,8 @@ import picocli.CommandLine.Spec;
 /** Looks ahead from the plans of past services. */
 @Command(name = "forecast", mixinStandardHelpOptions = true, exitCodeListHeading = "%nExit status:%n",
 		exitCodeList = { "0:told", "1:a file cannot be read and was left out", "2:there is no plan to tell from" },
-		description = "Tells how many pads each player will tear by the next yearly service, from the pads found torn in "
-				+ "dated plans, and which materials are past their age or will be within a year.")
+		description = "Tells how many pads each player will tear by the next yearly service, from the pads found torn "
+				+ "in dated plans, and which materials are past their age or will be within a year.")
 final class ForecastCommand implements Callable<Integer> {
 
 	@Parameters(paramLabel = "FOLDER", description = "A folder of .plan files, with all folders below.")
@@ -59,7 +59,8 @@ final class ForecastCommand implements Callable<Integer> {
 			spec.commandLine().getErr().println(ShownPath.of(file) + " " + unreadable.get() + ": left out");
 			return ExitStatus.FINDINGS;
 		}
-		shop.document(file).ifPresent(document -> document.getPlans().stream().map(ServicePlan::new).forEach(plans::add));
+		shop.document(file)
+				.ifPresent(document -> document.getPlans().stream().map(ServicePlan::new).forEach(plans::add));
 		return ExitStatus.CLEAN;
 	}
 

@@ -12,8 +12,8 @@ import picocli.CommandLine.Mixin;
 /** Predicts what a leak tester will show. */
 @Command(name = "leak", mixinStandardHelpOptions = true, exitCodeListHeading = "%nExit status:%n",
 		exitCodeList = { "0:told", "1:the plan has errors", "2:the plan cannot be used at all" },
-		description = "Predicts what every key leaks as it was felt, and after the pieces of the plan are placed, the worst "
-				+ "first. A model of a thin slit: the tester decides.")
+		description = "Predicts what every key leaks as it was felt, and after the pieces of the plan are placed, the "
+				+ "worst first. A model of a thin slit: the tester decides.")
 final class LeakCommand extends PlanReport {
 
 	@Mixin

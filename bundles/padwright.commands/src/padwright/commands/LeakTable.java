@@ -27,9 +27,10 @@ final class LeakTable {
 	}
 
 	private void print(PrintWriter out, BigDecimal celsius) {
-		out.println(leak.plan().plan().getName() + ": mL/min at " + Amounts.number(comparison.before().tester().pascals(), 0)
-				+ " Pa and " + celsius.toPlainString() + " °C; hole: the round hole that leaks as much, mm across.");
-		out.println("Before: as felt. After: new pieces placed, their keys at rest on the highest spot; others as felt.");
+		out.println(leak.plan().plan().getName() + ": mL/min at "
+				+ Amounts.number(comparison.before().tester().pascals(), 0) + " Pa and "
+				+ celsius.toPlainString() + " °C; hole: the round hole that leaks as much, mm across.");
+		out.println("Before: as felt. After: new pieces in, their keys at rest on the highest spot; others as felt.");
 		out.println("A model of a thin slit: the tester decides.");
 		out.println();
 		TextTable table = new TextTable("rank", "key", "before", "hole", "share", "after", "hole", "rank after");

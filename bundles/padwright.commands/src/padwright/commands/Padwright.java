@@ -12,9 +12,9 @@ import picocli.CommandLine.Spec;
 /** The command that all others are commands of. */
 @Command(name = "padwright", mixinStandardHelpOptions = true, versionProvider = Padwright.BundleVersion.class,
 		description = "Plans the pads, shims and regulation of flutes.",
-		subcommands = { CheckCommand.class, SolveCommand.class, CardCommand.class, FormatCommand.class,
-				RegulateCommand.class, LeakCommand.class, DriftCommand.class, DiagnoseCommand.class,
-				ForecastCommand.class, ServeCommand.class })
+		subcommands = { CheckCommand.class, SolveCommand.class, CardCommand.class, FilmCommand.class,
+				FormatCommand.class, RegulateCommand.class, LeakCommand.class, DriftCommand.class, DiagnoseCommand.class,
+				ForecastCommand.class, StockCommand.class, QuoteCommand.class, ServeCommand.class })
 final class Padwright implements Runnable {
 
 	static final class BundleVersion implements IVersionProvider {

@@ -12,8 +12,8 @@ import picocli.CommandLine.Mixin;
 @Command(name = "regulate", mixinStandardHelpOptions = true, exitCodeListHeading = "%nExit status:%n",
 		exitCodeList = { "0:told", "1:the plan has errors, or its keys close each other in a circle",
 				"2:the plan cannot be used at all" },
-		description = "Lists the couplings in the order of work with the cure for the light that the plan notes, and what "
-				+ "the pieces and stacks of the plan will upset. The feeler decides: it is a model.")
+		description = "Lists the couplings in the order of work with the cure for the light that the plan notes, and "
+				+ "what the pieces and stacks of the plan will upset. The feeler decides: it is a model.")
 final class RegulateCommand extends PlanReport {
 
 	@Mixin

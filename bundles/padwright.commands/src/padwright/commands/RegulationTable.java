@@ -29,8 +29,8 @@ final class RegulationTable {
 	}
 
 	private void print() {
-		out.println(work.plan().plan().getName() + ": couplings in the order of work, lengths in thou, travel and turns "
-				+ "positive toward the driven key.");
+		out.println(work.plan().plan().getName() + ": couplings in the order of work, lengths in thou, travel and "
+				+ "turns positive toward the driven key.");
 		out.println();
 		printSteps();
 		out.println();

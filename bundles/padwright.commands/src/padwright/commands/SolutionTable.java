@@ -21,11 +21,13 @@ final class SolutionTable {
 		out.println(solution.plan().plan().getName() + ": seat within " + solution.plan().tolerance()
 				+ ", lengths in thou, pieces by the clock. A model: the feeler decides.");
 		out.println();
-		TextTable table = new TextTable("key", "full shims", "sum", "error", "spread", "after", "proof", "partial shims");
+		TextTable table = new TextTable("key", "full shims", "sum", "error", "spread", "after", "proof",
+				"partial shims");
 		solution.keys().forEach(key -> table.row(row(key)));
 		table.print(out);
 		out.println();
-		solution.keys().forEach(key -> SolutionNotes.of(key).forEach(note -> out.println(KeyLabels.of(key.job()) + ": " + note)));
+		solution.keys().forEach(key -> SolutionNotes.of(key)
+				.forEach(note -> out.println(KeyLabels.of(key.job()) + ": " + note)));
 	}
 
 	private static String[] row(KeySolution key) {

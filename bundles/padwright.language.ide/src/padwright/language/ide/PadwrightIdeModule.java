@@ -1,9 +1,15 @@
 package padwright.language.ide;
 
+import org.eclipse.xtext.ide.editor.contentassist.IdeContentProposalProvider;
+import org.eclipse.xtext.ide.editor.contentassist.IdeCrossrefProposalProvider;
 import org.eclipse.xtext.ide.editor.folding.IFoldingRangeProvider;
 import org.eclipse.xtext.ide.editor.syntaxcoloring.ISemanticHighlightingCalculator;
 import org.eclipse.xtext.ide.refactoring.IRenameStrategy2;
+import org.eclipse.xtext.ide.server.codeActions.ICodeActionService2;
+import org.eclipse.xtext.ide.server.codelens.ICodeLensService;
+import org.eclipse.xtext.ide.server.commands.IExecutableCommandService;
 import org.eclipse.xtext.ide.server.formatting.FormattingService;
+import org.eclipse.xtext.ide.server.hover.IHoverService;
 import org.eclipse.xtext.ide.server.symbol.DocumentSymbolMapper.DocumentSymbolDetailsProvider;
 import org.eclipse.xtext.ide.server.symbol.DocumentSymbolMapper.DocumentSymbolKindProvider;
 import org.eclipse.xtext.ide.server.symbol.DocumentSymbolMapper.DocumentSymbolNameProvider;
@@ -13,8 +19,14 @@ import org.eclipse.xtext.resource.IResourceDescription;
 
 import com.google.inject.Binder;
 
+import padwright.language.ide.actions.PlanActions;
+import padwright.language.ide.actions.SolveCommandService;
+import padwright.language.ide.actions.SolveLens;
 import padwright.language.ide.coloring.TokenColours;
+import padwright.language.ide.completion.Proposals;
+import padwright.language.ide.completion.ReferenceProposals;
 import padwright.language.ide.folding.FoldedBlocks;
+import padwright.language.ide.hover.FactsHover;
 import padwright.language.ide.index.AffectedDocuments;
 import padwright.language.ide.index.FingerprintedNames;
 import padwright.language.ide.index.Utf8;
@@ -29,6 +41,30 @@ public class PadwrightIdeModule extends AbstractPadwrightIdeModule {
 
 	public void configureEncoding(Binder binder) {
 		binder.bind(IEncodingProvider.class).to(Utf8.class);
+	}
+
+	public Class<? extends ICodeActionService2> bindICodeActionService2() {
+		return PlanActions.class;
+	}
+
+	public Class<? extends ICodeLensService> bindICodeLensService() {
+		return SolveLens.class;
+	}
+
+	public Class<? extends IExecutableCommandService> bindIExecutableCommandService() {
+		return SolveCommandService.class;
+	}
+
+	public Class<? extends IdeContentProposalProvider> bindIdeContentProposalProvider() {
+		return Proposals.class;
+	}
+
+	public Class<? extends IdeCrossrefProposalProvider> bindIdeCrossrefProposalProvider() {
+		return ReferenceProposals.class;
+	}
+
+	public Class<? extends IHoverService> bindIHoverService() {
+		return FactsHover.class;
 	}
 
 	public Class<? extends FormattingService> bindFormattingService() {

@@ -4,24 +4,22 @@ import java.util.ArrayList;
 import java.util.List;
 
 import padwright.drawing.clock.FilmHatch;
-import padwright.drawing.scene.Anchor;
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
 import padwright.drawing.scene.Face;
 import padwright.drawing.scene.Ink;
-import padwright.drawing.scene.Line;
 import padwright.drawing.scene.Rectangle;
 import padwright.drawing.scene.Stroke;
 import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
 import padwright.paper.page.Column;
-import padwright.paper.page.FixedPart;
+import padwright.paper.page.FootRule;
 import padwright.paper.page.Part;
 
 /** The foot of each page: how to read the clocks, what to beware of, which page it is. */
 final class PageFoot {
 
-	private static final double SIZE = 2.5;
+	private static final double SIZE = FootRule.SIZE;
 	private static final double GUTTER = 4;
 	private static final double SWATCH = 2.6;
 
@@ -47,13 +45,10 @@ final class PageFoot {
 		cautions.space(1.2);
 		cautions.line("Take care", Face.CONDENSED_BOLD, SIZE, 0);
 		card.cautions().forEach(text -> caution(cautions, text));
-		double height = Math.max(reading.y(), cautions.y() + SIZE * 1.3);
 		elements.addAll(reading.elements());
 		elements.addAll(cautions.elements());
-		elements.add(new Drawn(new Line(0, 0, width, 0), Style.stroked(Ink.BLACK, 0.4)));
-		elements.add(Text.of("page " + page + " of " + pages, width, height - SIZE * 0.3, Face.BOLD, SIZE * 1.1)
-				.anchored(Anchor.END));
-		return new FixedPart(height, elements);
+		double height = Math.max(reading.y() - FootRule.NUMBER_HEIGHT, cautions.y());
+		return FootRule.around(elements, height, width, page, pages);
 	}
 
 	private Column column(double left) {

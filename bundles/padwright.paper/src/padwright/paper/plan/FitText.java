@@ -4,6 +4,7 @@ import java.util.Optional;
 
 import padwright.model.Present;
 import padwright.model.plan.Fitting;
+import padwright.workup.parts.Labels;
 
 /** What is fitted, in words. */
 final class FitText {
@@ -14,10 +15,10 @@ final class FitText {
 	/** As in {@code engineered pad on 20 thou disc, polyester film, Shellac}. */
 	static String of(Fitting fitting) {
 		StringBuilder text = new StringBuilder();
-		Present.of(fitting.getPad()).ifPresent(pad -> text.append(PlanBenchCard.label(pad)));
-		Present.of(fitting.getStabiliser()).ifPresent(disc -> text.append(" on ").append(PlanBenchCard.label(disc)));
-		Present.of(fitting.getFilms()).ifPresent(films -> text.append(", ").append(PlanBenchCard.label(films)));
-		Present.of(fitting.getAdhesive()).ifPresent(glue -> text.append(", ").append(PlanBenchCard.label(glue)));
+		Present.of(fitting.getPad()).ifPresent(pad -> text.append(Labels.of(pad)));
+		Present.of(fitting.getStabiliser()).ifPresent(disc -> text.append(" on ").append(Labels.of(disc)));
+		Present.of(fitting.getFilms()).ifPresent(films -> text.append(", ").append(Labels.of(films)));
+		Present.of(fitting.getAdhesive()).ifPresent(glue -> text.append(", ").append(Labels.of(glue)));
 		return text.toString();
 	}
 

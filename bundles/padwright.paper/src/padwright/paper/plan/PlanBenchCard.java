@@ -11,10 +11,8 @@ import padwright.engine.coupling.CouplingGraph;
 import padwright.engine.coupling.Regulation;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
-import padwright.model.Present;
 import padwright.model.keysystem.ClockConvention;
 import padwright.model.keysystem.KeySystem;
-import padwright.model.keysystem.Titled;
 import padwright.model.plan.Plan;
 import padwright.model.systems.EffectiveKey;
 import padwright.model.systems.EffectiveSystem;
@@ -23,6 +21,7 @@ import padwright.paper.page.PageFact;
 import padwright.paper.card.CardKey;
 import padwright.paper.card.CardRegulation;
 import padwright.workup.cautions.Cautions;
+import padwright.workup.parts.Labels;
 import padwright.workup.regulate.FoundLight;
 import padwright.workup.regulate.PlanCouplings;
 import padwright.workup.service.ServicePlan;
@@ -56,8 +55,9 @@ public final class PlanBenchCard {
 
 	private BenchCard card() {
 		Plan source = plan.plan();
-		return new BenchCard(TITLE, Present.of(source.getSystem()).map(PlanBenchCard::label).orElse(""),
-				Optional.ofNullable(source.getSerial()).orElse(""), label(source), Optional.ofNullable(source.getDate()),
+		return new BenchCard(TITLE, PlanHead.instrument(plan),
+				PlanHead.serial(plan), Labels.of(source),
+				Optional.ofNullable(source.getDate()),
 				facts(), twelveLooksAt(), keys(), regulations(), Cautions.of(plan));
 	}
 
@@ -67,7 +67,7 @@ public final class PlanBenchCard {
 		plan.bed().ifPresent(bed -> facts.add(new PageFact("Bed", bed.least() + " to " + bed.most())));
 		Optional.ofNullable(plan.plan().getFitting())
 				.ifPresent(fitting -> facts.add(new PageFact("Fit", FitText.of(fitting))));
-		plan.stock().ifPresent(stock -> facts.add(new PageFact("Stock", label(stock))));
+		plan.stock().ifPresent(stock -> facts.add(new PageFact("Stock", Labels.of(stock))));
 		return facts;
 	}
 
@@ -105,10 +105,6 @@ public final class PlanBenchCard {
 	private String label(String key) {
 		return plan.system().keys().stream().filter(effective -> effective.name().equals(key)).findFirst()
 				.map(EffectiveKey::label).orElse(key);
-	}
-
-	static String label(Titled titled) {
-		return titled.getLabel() == null ? titled.getName() : titled.getLabel();
 	}
 
 	static String thou(Length length) {

@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 
 import padwright.drawing.clock.RimReading;
 import padwright.engine.clock.ClockHour;
-import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
 import padwright.engine.rim.Contradiction;
 import padwright.engine.rim.ProfileSplit;
@@ -21,11 +20,11 @@ import padwright.paper.card.CardHeight;
 import padwright.paper.card.CardKey;
 import padwright.paper.card.CardNote;
 import padwright.paper.card.CardSpread;
+import padwright.workup.parts.RowWork;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.HeightAnswer;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.LevelAnswer;
-import padwright.workup.solve.PlacedPieces;
 
 /** A solved row of a plan as a key of a bench card. */
 final class SolvedKey {
@@ -46,7 +45,7 @@ final class SolvedKey {
 		return new CardKey(job.name(), job.key().map(EffectiveKey::label).orElse(job.name()),
 				FitText.of(Optional.ofNullable(job.service().getFitting())), emptyText(),
 				solution.height().map(SolvedKey::height), readings(),
-				solution.level().map(answer -> answer.rim().profile()), earlierPieces(),
+				solution.level().map(answer -> answer.rim().profile()), RowWork.earlierPieces(job),
 				solution.level().map(answer -> answer.solution().pieces()).orElse(List.of()),
 				solution.level().map(answer -> new CardSpread(answer.solution().spreadBefore(),
 						Optional.of(answer.solution().spreadAfter()))),
@@ -83,12 +82,6 @@ final class SolvedKey {
 		Optional<Length> leaf = reading.free()
 				.flatMap((BigDecimal free) -> Lengths.exact(free, Lengths.unit(round.getUnit(), round)));
 		return leaf.map(free -> RimReading.free(hour, PlanBenchCard.thou(free))).orElseGet(() -> RimReading.drag(hour));
-	}
-
-	private List<PartialShim> earlierPieces() {
-		List<Round> rounds = job.service().getRounds();
-		return rounds.stream().limit(Math.max(0, rounds.size() - 1))
-				.flatMap(round -> PlacedPieces.of(round).stream()).toList();
 	}
 
 	private List<CardNote> notes() {

@@ -89,6 +89,13 @@ class SystemNotesTest {
 	}
 
 	@Test
+	void aNoteWhoseNameCouldNotBeReadIsLeftOut() {
+		demo.note(null, null, e);
+		assertEquals(4, notes().all().size());
+		assertMessage("there is no note G4 in the key system; near are F♯4, E4", "G4");
+	}
+
+	@Test
 	void aSystemWithoutFingeringsSaysSo() {
 		demo.system.getFingerings().clear();
 		assertTrue(assertThrows(UnknownNoteException.class, () -> notes().find("E4")).getMessage()

@@ -115,6 +115,8 @@ class PlanDriftTest {
 		demo.plan.getPlayer().setHome(demo.climate("28", "70"));
 		assertEquals(Optional.of(BENCH), PlanDrift.bench(demo.service()));
 		assertEquals(Optional.of(HOME), PlanDrift.home(demo.service()));
+		demo.stock.getClimate().setHumidity(null);
+		assertEquals(Optional.empty(), PlanDrift.bench(demo.service()), "a part of it could not be read");
 		demo.stock.setClimate(demo.climate("20", "145"));
 		assertThrows(IllegalArgumentException.class, () -> PlanDrift.bench(demo.service()));
 	}

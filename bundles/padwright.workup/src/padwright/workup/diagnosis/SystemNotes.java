@@ -31,7 +31,11 @@ public final class SystemNotes {
 	/** @throws padwright.engine.coupling.CircularCouplingException if keys close each other in a circle */
 	public SystemNotes(ServicePlan plan) {
 		Fingers fingers = new Fingers(plan);
-		plan.system().fingerings().forEach((note, fingerings) -> notes.put(note, fingers.notes(note, fingerings)));
+		plan.system().fingerings().forEach((note, fingerings) -> {
+			if (note != null) {
+				notes.put(note, fingers.notes(note, fingerings));
+			}
+		});
 	}
 
 	/** Every fingering that can be pressed, in the order of the key system. */
@@ -64,8 +68,8 @@ public final class SystemNotes {
 		OptionalInt pitch = pitch(written);
 		return Optional.ofNullable(notes.get(written))
 				.or(() -> notes.entrySet().stream()
-						.filter(note -> pitch.isPresent() && pitch(note.getKey()).equals(pitch)).map(Map.Entry::getValue)
-						.findFirst())
+						.filter(note -> pitch.isPresent() && pitch(note.getKey()).equals(pitch))
+						.map(Map.Entry::getValue).findFirst())
 				.orElseThrow(() -> new UnknownNoteException(
 						"there is no note " + written + " in the key system; near are " + near(written, pitch)));
 	}

@@ -57,7 +57,8 @@ record CupLayers(List<Layer> layers, List<UnknownLayer> unknown) {
 			pad.getLayers().forEach(layer -> add(layer.getRole().getLiteral(), Present.of(layer.getMaterial()),
 					Lengths.of(layer.getThickness(), layer)));
 			Length layered = pad.getLayers().stream()
-					.flatMap(layer -> Lengths.of(layer.getThickness(), layer).stream()).reduce(Length.ZERO, Length::plus);
+					.flatMap(layer -> Lengths.of(layer.getThickness(), layer).stream())
+					.reduce(Length.ZERO, Length::plus);
 			Optional<Length> whole = Lengths.of(pad.getThickness(), pad);
 			whole.map(thickness -> thickness.minus(layered)).filter(rest -> rest.signum() > 0)
 					.ifPresent(rest -> unknown.add(new UnknownLayer(rest + " of the pad", "material")));

@@ -31,7 +31,8 @@ public record PlanDrift(ServicePlan plan, Climate bench, Climate home, List<KeyD
 	private static KeyDrift key(KeyJob job, Climate bench, Climate home) {
 		CupLayers cup = CupLayers.of(job, bench, home);
 		return new KeyDrift(job.name(),
-				Optional.of(cup.layers()).filter(layers -> !layers.isEmpty()).map(layers -> Drift.of(layers, bench, home)),
+				Optional.of(cup.layers()).filter(layers -> !layers.isEmpty())
+						.map(layers -> Drift.of(layers, bench, home)),
 				cup.unknown());
 	}
 
@@ -41,7 +42,7 @@ public record PlanDrift(ServicePlan plan, Climate bench, Climate home, List<KeyD
 	 * @throws IllegalArgumentException if no air is like that
 	 */
 	public static Optional<Climate> bench(ServicePlan plan) {
-		return plan.stock().map(Stock::getClimate).map(PlanDrift::climate);
+		return plan.stock().map(Stock::getClimate).flatMap(PlanDrift::climate);
 	}
 
 	/**
@@ -50,10 +51,12 @@ public record PlanDrift(ServicePlan plan, Climate bench, Climate home, List<KeyD
 	 * @throws IllegalArgumentException if no air is like that
 	 */
 	public static Optional<Climate> home(ServicePlan plan) {
-		return Optional.ofNullable(plan.plan().getPlayer()).map(Player::getHome).map(PlanDrift::climate);
+		return Optional.ofNullable(plan.plan().getPlayer()).map(Player::getHome).flatMap(PlanDrift::climate);
 	}
 
-	private static Climate climate(padwright.model.stock.Climate said) {
-		return new Climate(said.getTemperature(), said.getHumidity());
+	/** Nothing where a part of it could not be read. */
+	private static Optional<Climate> climate(padwright.model.stock.Climate said) {
+		return Optional.ofNullable(said.getTemperature()).flatMap(celsius -> Optional.ofNullable(said.getHumidity())
+				.map(humidity -> new Climate(celsius, humidity)));
 	}
 }

@@ -21,9 +21,9 @@ import padwright.workup.service.EffectiveFitting;
 import padwright.workup.service.KeyJob;
 
 /**
- * What lies in the cups of one instrument, and since when. A row of a plan fits a new pad at its first appearance, where
- * its empty cup was measured, where it names a pad of its own, and where the old pad was found torn, tacky or swollen; a
- * row that only levels a pad leaves it as old as it was. Changes; for one thread.
+ * What lies in the cups of one instrument, and since when. A row of a plan fits a new pad at its first appearance,
+ * where its empty cup was measured, where it names a pad of its own, and where the old pad was found torn, tacky or
+ * swollen; a row that only levels a pad leaves it as old as it was. Changes; for one thread.
  */
 final class FittedPads {
 
@@ -71,7 +71,8 @@ final class FittedPads {
 	/** Each material once, although it may be in several layers. */
 	private static Set<Material> limited(EffectiveFitting fitting) {
 		Set<Material> limited = new LinkedHashSet<>();
-		Stream<Material> layers = fitting.pad().stream().flatMap(pad -> pad.getLayers().stream()).map(Layer::getMaterial);
+		Stream<Material> layers = fitting.pad().stream().flatMap(pad -> pad.getLayers().stream())
+				.map(Layer::getMaterial);
 		Stream<Material> bed = Stream.concat(fitting.stabiliser().map(Stabiliser::getMaterial).stream(),
 				fitting.films().map(FilmSet::getMaterial).stream());
 		Stream.concat(layers, bed).flatMap(material -> Present.of(material).stream())

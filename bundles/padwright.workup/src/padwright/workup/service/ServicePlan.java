@@ -10,6 +10,7 @@ import padwright.model.Present;
 import padwright.model.plan.Plan;
 import padwright.model.stock.Feeler;
 import padwright.model.stock.Stock;
+import padwright.model.systems.EffectiveKey;
 import padwright.model.systems.EffectiveSystem;
 
 /** A plan with all that it takes from its key system and stock, as far as they are there. */
@@ -43,6 +44,12 @@ public final class ServicePlan {
 	/** The rows of the plan, in its order. */
 	public List<KeyJob> jobs() {
 		return jobs;
+	}
+
+	/** The keys of the system for which the plan has no row, in the system's order. */
+	public List<EffectiveKey> missingKeys() {
+		return system.keys().stream()
+				.filter(key -> jobs.stream().noneMatch(job -> job.service().getKey() == key.definition())).toList();
 	}
 
 	/** Widest spread of the gap around a rim that passes. */

@@ -10,6 +10,7 @@ import padwright.model.Lengths;
 import padwright.model.stock.Assortment;
 import padwright.model.stock.FilmSet;
 import padwright.model.stock.StockedSize;
+import padwright.workup.service.ServicePlan;
 
 /** The blanks of one film set that are left while shims are taken from it. Changes; for one thread. */
 public final class FilmStore {
@@ -30,6 +31,13 @@ public final class FilmStore {
 						.ifPresent(thickness -> store.blanks.put(thickness, count(size)));
 			}
 		}
+		return store;
+	}
+
+	/** What a plan has left of what the stock says there is. */
+	public static FilmStore leftBy(ServicePlan plan, FilmSet films) {
+		FilmStore store = of(films);
+		FilmUse.in(plan).stream().filter(use -> use.films() == films).forEach(use -> store.take(use.thickness()));
 		return store;
 	}
 

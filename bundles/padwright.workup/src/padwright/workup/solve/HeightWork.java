@@ -25,12 +25,12 @@ public final class HeightWork {
 
 	private final KeyJob job;
 	private final Length target;
-	private final boolean shortcut;
+	private final Optional<HeightEquation> equation;
 
-	private HeightWork(KeyJob job, Length target, boolean shortcut) {
+	private HeightWork(KeyJob job, Length gap, Optional<HeightEquation> equation) {
 		this.job = job;
-		this.target = target;
-		this.shortcut = shortcut;
+		this.target = equation.map(HeightEquation::fullShims).orElse(gap);
+		this.equation = equation;
 	}
 
 	/** The work of a row; nothing where the empty cup was not measured. */
@@ -40,8 +40,7 @@ public final class HeightWork {
 			return Optional.empty();
 		}
 		Length gap = FlushPad.fullShims(gaps);
-		Optional<Length> byEquation = equation(job, gap).map(HeightEquation::fullShims);
-		return Optional.of(new HeightWork(job, byEquation.orElse(gap), byEquation.isEmpty()));
+		return Optional.of(new HeightWork(job, gap, equation(job, gap)));
 	}
 
 	private static Optional<HeightEquation> equation(KeyJob job, Length gap) {
@@ -60,9 +59,14 @@ public final class HeightWork {
 		return target;
 	}
 
+	/** The parts of the target; nothing where it is the empty-cup gap alone. */
+	public Optional<HeightEquation> equation() {
+		return equation;
+	}
+
 	/** What the target rests on, in words. */
 	public String basis() {
-		return shortcut ? "the empty-cup gap (depth of the cup or thickness of the pad not known)"
+		return equation.isEmpty() ? "the empty-cup gap (depth of the cup or thickness of the pad not known)"
 				: "the height of cup, pad and stabiliser";
 	}
 

@@ -1,6 +1,5 @@
 package padwright.workup.solve;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 
@@ -8,20 +7,13 @@ import padwright.engine.film.FilmSupply;
 import padwright.engine.levelling.Budget;
 import padwright.engine.levelling.Levelling;
 import padwright.engine.levelling.LevellingProblem;
-import padwright.engine.levelling.Stiffness;
 import padwright.engine.rim.RimEstimate;
 import padwright.engine.rim.RimFit;
 import padwright.engine.rim.RimReading;
-import padwright.model.stock.Pad;
-import padwright.model.stock.PadKind;
 import padwright.workup.service.KeyJob;
 
 /** The levelling of one pad after its last round of readings. */
 final class LevelWork {
-
-	/** Bench estimates, unverified: a shop calibrates its own and writes it in the stock. */
-	private static final Stiffness RIGID_BASE = new Stiffness(0.1);
-	private static final Stiffness SOFT = new Stiffness(0.003);
 
 	private final KeyJob job;
 	private final Budget budget;
@@ -38,17 +30,10 @@ final class LevelWork {
 
 	private LevelAnswer level(RimEstimate rim, List<FilmSupply> supply) {
 		List<FilmSupply> films = supply.stream().filter(film -> film.pieces() > 0).toList();
-		Optional<Stiffness> known = job.fitting().pad().map(Pad::getStiffness).map(BigDecimal::doubleValue)
-				.filter(lambda -> lambda <= 1).map(Stiffness::new);
-		LevellingProblem problem = new LevellingProblem(rim.profile(), known.orElseGet(this::assumedStiffness), films,
+		PadStiffness pad = PadStiffness.of(job);
+		LevellingProblem problem = new LevellingProblem(rim.profile(), pad.stiffness(), films,
 				job.plan().tolerance(), LevellingProblem.MOST_PIECES);
-		return new LevelAnswer(rim, problem, Levelling.solve(problem, budget), known.isEmpty());
-	}
-
-	private Stiffness assumedStiffness() {
-		return job.fitting().pad().filter(Pad::isSetKind).map(Pad::getKind)
-				.filter(kind -> kind == PadKind.ENGINEERED || kind == PadKind.METAL)
-				.map(rigid -> RIGID_BASE).orElse(SOFT);
+		return new LevelAnswer(rim, problem, Levelling.solve(problem, budget), pad.assumed());
 	}
 
 	private Optional<List<RimReading>> readings(List<String> unsolved) {

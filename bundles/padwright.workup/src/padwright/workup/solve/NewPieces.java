@@ -12,7 +12,7 @@ import padwright.engine.rim.RimProfile;
 import padwright.model.plan.Round;
 
 /**
- * The pieces behind a pad that its last readings do not show: those noted after these readings, or else the solved ones.
+ * The pieces behind a pad that its last readings do not show: those noted after them, or else the solved ones.
  *
  * @param pieces none where the pad is level, or could not be solved
  */

@@ -18,6 +18,7 @@ import org.eclipse.lsp4j.ExecuteCommandCapabilities;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializeResult;
 import org.eclipse.lsp4j.InitializedParams;
+import org.eclipse.lsp4j.InlayHintWorkspaceCapabilities;
 import org.eclipse.lsp4j.RenameCapabilities;
 import org.eclipse.lsp4j.TextDocumentClientCapabilities;
 import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
@@ -68,6 +69,7 @@ final class Connection implements AutoCloseable {
 	private static ClientCapabilities capabilities() {
 		WorkspaceClientCapabilities workspace = new WorkspaceClientCapabilities();
 		workspace.setWorkspaceFolders(true);
+		workspace.setInlayHint(new InlayHintWorkspaceCapabilities(true));
 		workspace.setExecuteCommand(new ExecuteCommandCapabilities());
 		TextDocumentClientCapabilities text = new TextDocumentClientCapabilities();
 		DocumentSymbolCapabilities symbols = new DocumentSymbolCapabilities();

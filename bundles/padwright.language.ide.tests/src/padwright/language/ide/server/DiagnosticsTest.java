@@ -144,6 +144,19 @@ class DiagnosticsTest {
 	}
 
 	@Test
+	void markThatComesLaterPartsAShop() throws Exception {
+		Path open = Files.createDirectories(folder.resolve("open"));
+		Path part = Files.createDirectories(open.resolve("part"));
+		Files.writeString(part.resolve("mini.keys"), SYSTEM);
+		Path plan = Files.writeString(open.resolve("work.plan"), PLAN);
+		try (Connection editor = Connection.open(open)) {
+			editor.client().diagnostics(Connection.uri(plan), List::isEmpty);
+			tell(editor, TestShop.empty(part).file(ShopFolder.MARKER), FileChangeType.Created);
+			editor.client().diagnostics(Connection.uri(plan), has(IssueCodes.LINK));
+		}
+	}
+
+	@Test
 	void fileWithoutAnOpenFolderFindsItsShop() throws Exception {
 		shop.write("systems/mini.keys", SYSTEM);
 		Path plan = shop.write("plans/work.plan", PLAN);

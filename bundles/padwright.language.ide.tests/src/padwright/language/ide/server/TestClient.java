@@ -28,6 +28,7 @@ final class TestClient implements LanguageClient {
 	private final Map<String, List<Diagnostic>> diagnostics = new HashMap<>();
 	private final List<Expectation> expectations = new ArrayList<>();
 	private final CompletableFuture<WorkspaceEdit> applied = new CompletableFuture<>();
+	private final CompletableFuture<Void> refreshed = new CompletableFuture<>();
 
 	@Override
 	public synchronized void publishDiagnostics(PublishDiagnosticsParams published) {
@@ -61,8 +62,14 @@ final class TestClient implements LanguageClient {
 		return CompletableFuture.completedFuture(new ApplyWorkspaceEditResponse(true));
 	}
 
+	/** Returns when the server has asked to fetch the hints again. */
+	void awaitRefreshedHints() throws Exception {
+		refreshed.get(Connection.PATIENCE_SECONDS, TimeUnit.SECONDS);
+	}
+
 	@Override
 	public CompletableFuture<Void> refreshInlayHints() {
+		refreshed.complete(null);
 		return CompletableFuture.completedFuture(null);
 	}
 

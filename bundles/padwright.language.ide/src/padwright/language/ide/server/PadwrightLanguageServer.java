@@ -1,9 +1,11 @@
 package padwright.language.ide.server;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 
 import org.eclipse.emf.common.util.URI;
+import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DidChangeWatchedFilesParams;
 import org.eclipse.lsp4j.DocumentOnTypeFormattingOptions;
@@ -11,6 +13,10 @@ import org.eclipse.lsp4j.DocumentOnTypeFormattingParams;
 import org.eclipse.lsp4j.FileEvent;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializeResult;
+import org.eclipse.lsp4j.InitializedParams;
+import org.eclipse.lsp4j.InlayHint;
+import org.eclipse.lsp4j.InlayHintParams;
+import org.eclipse.lsp4j.InlayHintWorkspaceCapabilities;
 import org.eclipse.lsp4j.PrepareRenameDefaultBehavior;
 import org.eclipse.lsp4j.PrepareRenameParams;
 import org.eclipse.lsp4j.PrepareRenameResult;
@@ -19,6 +25,7 @@ import org.eclipse.lsp4j.RenameParams;
 import org.eclipse.lsp4j.ServerCapabilities;
 import org.eclipse.lsp4j.ServerInfo;
 import org.eclipse.lsp4j.TextEdit;
+import org.eclipse.lsp4j.WorkspaceClientCapabilities;
 import org.eclipse.lsp4j.WorkspaceEdit;
 import org.eclipse.lsp4j.jsonrpc.messages.Either3;
 import org.eclipse.xtext.ide.server.LanguageServerImpl;
@@ -29,6 +36,7 @@ import org.eclipse.xtext.validation.Issue;
 import com.google.inject.Inject;
 import com.google.inject.Singleton;
 
+import padwright.language.ide.hints.LineHints;
 import padwright.language.ide.layout.LayoutService;
 import padwright.language.shop.ShopFolder;
 
@@ -47,8 +55,32 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 	public CompletableFuture<InitializeResult> initialize(InitializeParams params) {
 		return super.initialize(params).thenApply(result -> {
 			result.setServerInfo(new ServerInfo(NAME));
+			if (asksForHintsAgain(params)) {
+				getLanguageServerAccess().addBuildListener(built -> getLanguageClient().refreshInlayHints());
+			}
 			return result;
 		});
+	}
+
+	/** A plan's figures change with its stock and system too, which only the server knows. */
+	private static boolean asksForHintsAgain(InitializeParams params) {
+		return Optional.ofNullable(params.getCapabilities()).map(ClientCapabilities::getWorkspace)
+				.map(WorkspaceClientCapabilities::getInlayHint)
+				.map(InlayHintWorkspaceCapabilities::getRefreshSupport).orElse(false);
+	}
+
+	@Override
+	public void initialized(InitializedParams params) {
+		super.initialized(params);
+		runToTheEnd(shops::open);
+	}
+
+	/** A change that no later one may cut short. */
+	private void runToTheEnd(Runnable change) {
+		getRequestManager().runWrite(() -> {
+			change.run();
+			return null;
+		}, (cancelled, done) -> null);
 	}
 
 	@Override
@@ -56,6 +88,7 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 		ServerCapabilities capabilities = super.createServerCapabilities(params);
 		capabilities.setSignatureHelpProvider(null);
 		capabilities.setFoldingRangeProvider(true);
+		capabilities.setInlayHintProvider(true);
 		capabilities.setDocumentOnTypeFormattingProvider(
 				new DocumentOnTypeFormattingOptions(LINE_END, List.of(BLOCK_END)));
 		return capabilities;
@@ -71,10 +104,7 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 	@Override
 	public void didChangeWatchedFiles(DidChangeWatchedFilesParams params) {
 		if (params.getChanges().stream().anyMatch(change -> isMarker(change.getUri()))) {
-			getRequestManager().runWrite(() -> {
-				shops.findShopsAnew();
-				return null;
-			}, (cancelled, done) -> null);
+			runToTheEnd(shops::reopen);
 		}
 		List<FileEvent> documents = params.getChanges().stream().filter(change -> isDocument(change.getUri()))
 				.toList();
@@ -87,6 +117,15 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 
 	private boolean isDocument(String uri) {
 		return getResourceServiceProvider(URI.createURI(uri)) != null;
+	}
+
+	@Override
+	public CompletableFuture<List<InlayHint>> inlayHint(InlayHintParams params) {
+		return getRequestManager().runRead(cancelled -> {
+			URI uri = getURI(params.getTextDocument());
+			return shops.doRead(uri, (document, resource) -> getService(uri, LineHints.class)
+					.hints(document, resource, params.getRange(), cancelled));
+		});
 	}
 
 	@Override

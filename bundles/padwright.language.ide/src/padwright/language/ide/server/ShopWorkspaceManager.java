@@ -23,28 +23,36 @@ import com.google.inject.Singleton;
 
 import padwright.language.shop.ShopFolder;
 
-/** Also serves files that no open folder holds, each with the shop around it. */
+/**
+ * Reads the shops only once the client is ready, so that it does not wait for its first answer. Also serves files that
+ * no open folder holds, each with the shop around it.
+ */
 @Singleton
 final class ShopWorkspaceManager extends WorkspaceManager {
 
 	@Inject
 	private ShopWorkspaceFactory shops;
 	private final List<WorkspaceFolder> aroundStrayFiles = new ArrayList<>();
-	private boolean emptied;
+	private boolean open;
 
 	@Override
 	protected IWorkspaceConfig createWorkspaceConfig() {
 		List<WorkspaceFolder> folders = new ArrayList<>(getWorkspaceFolders());
 		folders.addAll(aroundStrayFiles);
-		return shops.getWorkspaceConfig(emptied ? List.of() : folders);
+		return shops.getWorkspaceConfig(open ? folders : List.of());
+	}
+
+	/** Finds the shops and reads all they hold. */
+	void open() {
+		open = true;
+		refreshWorkspaceConfig(CancelIndicator.NullImpl);
 	}
 
 	/** Takes all shops away and finds them anew, after a mark of one came or went. */
-	void findShopsAnew() {
-		emptied = true;
+	void reopen() {
+		open = false;
 		refreshWorkspaceConfig(CancelIndicator.NullImpl);
-		emptied = false;
-		refreshWorkspaceConfig(CancelIndicator.NullImpl);
+		open();
 	}
 
 	@Override

@@ -1,0 +1,45 @@
+package padwright.commands;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+
+import padwright.paper.film.FilmSheet;
+import padwright.paper.film.FilmSheetPages;
+import padwright.paper.page.PaperSize;
+import padwright.paper.plan.PlanFilmSheet;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Draws the film cutting sheet of a plan. */
+@Command(name = "film", mixinStandardHelpOptions = true, exitCodeListHeading = "%nExit status:%n",
+		exitCodeList = { "0:the sheet was drawn", "1:it was drawn, but the plan has errors",
+				"2:the plan cannot be used at all" },
+		description = "Draws every partial piece of a plan at full size, nested on discs, with the counts of film to "
+				+ "cut, as one PDF and an SVG for each page.")
+final class FilmCommand implements Callable<Integer> {
+
+	@Parameters(paramLabel = "PLAN", description = "A .plan file.")
+	private Path file;
+
+	@Option(names = { "-o", "--output" }, paramLabel = "DIR", defaultValue = ".",
+			description = "Folder for the files, made if missing (default: the working directory).")
+	private Path folder;
+
+	@Option(names = "--paper", defaultValue = "A4", description = "A4 or Letter (default ${DEFAULT-VALUE}).")
+	private PaperSize paper;
+
+	@Spec
+	private CommandSpec spec;
+
+	@Override
+	public Integer call() {
+		SolvedPlan plan = SolvedPlan.in(file, spec.commandLine().getErr());
+		FilmSheet sheet = PlanFilmSheet.of(plan.solution());
+		new PageFiles(folder, spec.commandLine().getOut()).write(plan.name() + "-film", sheet.title(),
+				new FilmSheetPages(sheet, paper).pages());
+		return plan.status();
+	}
+}

@@ -1,0 +1,130 @@
+package padwright.language.ide.server;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+import org.eclipse.lsp4j.Hover;
+import org.eclipse.lsp4j.HoverParams;
+import org.eclipse.lsp4j.InlayHint;
+import org.eclipse.lsp4j.InlayHintParams;
+import org.eclipse.lsp4j.Position;
+import org.eclipse.lsp4j.Range;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class HoverTest {
+
+	private static final String PLAN = """
+			plan Work for BoehmC with Bench {
+				fit Engineered on Disc20 with Clear glue ThinGlue
+				read at 12 3 6 9
+				key Fs empty 15 15 14.5 15.5 stack 7.5 felt . 0.5 . 1 shim 0.5 from 8 to 10
+				key F empty 15 15 15 15 felt . . . .
+			}
+			""";
+
+	@TempDir
+	private Path folder;
+	private Path plan;
+	private Path stock;
+	private Connection editor;
+
+	@BeforeEach
+	void openShop() throws Exception {
+		TestShop shop = TestShop.example(folder);
+		plan = shop.write("plans/work.plan", PLAN);
+		stock = shop.file("stock/bench.stock");
+		editor = Connection.open(folder);
+	}
+
+	@AfterEach
+	void close() throws Exception {
+		editor.close();
+	}
+
+	/** Cup 2.96 mm deep, gap 15, seat 2, disc 20, pad 98 thou: 116.535 + 15 + 2 - 20 - 98 = 15.535 thou. */
+	@Test
+	void tellsTheHeightWithItsFigures() throws Exception {
+		String told = told(plan, Texts.start(PLAN, "stack"));
+		assertTrue(told.contains("depth 116.54 + gap 15 + sinks 2 − stabiliser 20 − pad 98 = 15.54 thou"), told);
+		assertTrue(told.contains("sums to 7.5 thou, 8.04 thou too low"), told);
+	}
+
+	@Test
+	void tellsTheProfileInWords() throws Exception {
+		String told = told(plan, Texts.start(PLAN, "felt"));
+		assertTrue(told.contains("Spread ") && told.contains(" → "), told);
+		assertTrue(told.contains("tilt of ") && told.contains("open toward 9 o'clock"), told);
+		assertTrue(told.contains("the feeler decides"), told);
+	}
+
+	@Test
+	void tellsWhatAKeyIsInItsSystem() throws Exception {
+		String told = told(plan, Texts.start(PLAN, "F empty"));
+		assertTrue(told.contains("closes Fs, As"), told);
+		assertTrue(told.contains("cup 17.5 mm deep 2.95 mm"), told);
+	}
+
+	@Test
+	void tellsWhatTheStockSaysOfAnArticle() throws Exception {
+		String told = told(plan, Texts.start(PLAN, "Engineered"));
+		assertTrue(told.contains("98 thou ± 1 thou"), told);
+		assertTrue(told.contains("animal product"), told);
+	}
+
+	@Test
+	void tellsWhatIsLeftOfAFilm() throws Exception {
+		assertTrue(told(plan, Texts.start(PLAN, "Clear")).contains("Left: 0.5 × 79"));
+	}
+
+	@Test
+	void tellsTheWordingOfAHazard() throws Exception {
+		assertTrue(told(plan, Texts.start(PLAN, "ThinGlue")).contains("**EUH202** Cyanoacrylate. Danger."));
+		Position code = Texts.start(Files.readString(stock), "H315");
+		assertEquals("**H315** Causes skin irritation.", told(stock, code));
+	}
+
+	@Test
+	void tellsWhatAWordMeans() throws Exception {
+		assertTrue(told(plan, Texts.start(PLAN, "read")).startsWith("**read**: "));
+	}
+
+	@Test
+	void saysNothingBetweenWords() throws Exception {
+		assertNull(hover(plan, new Position(1, 0)));
+	}
+
+	@Test
+	void figuresStandAtTheEndsOfLines() throws Exception {
+		Range all = new Range(new Position(0, 0), new Position(99, 0));
+		List<InlayHint> hints = editor.get(editor.server().getTextDocumentService()
+				.inlayHint(new InlayHintParams(Connection.document(plan), all)));
+		assertEquals(List.of(3, 4), hints.stream().map(hint -> hint.getPosition().getLine()).toList());
+		String row = hints.get(0).getLabel().getLeft();
+		assertTrue(row.startsWith("Σ 7.5 thou, 8.04 thou too low, spread ") && row.contains(" → "), row);
+		assertEquals("spread 0 thou", hints.get(1).getLabel().getLeft());
+		assertEquals(Texts.end(PLAN, "from 8 to 10"), hints.get(0).getPosition());
+	}
+
+	@Test
+	void figuresAreAskedForAgainWhenTheStockChanges() throws Exception {
+		editor.type(stock, Files.readString(stock).replace("sinks 2 thou", "sinks 3 thou"));
+		editor.client().awaitRefreshedHints();
+	}
+
+	private String told(Path file, Position position) throws Exception {
+		return hover(file, position).getContents().getRight().getValue();
+	}
+
+	private Hover hover(Path file, Position position) throws Exception {
+		return editor.get(editor.server().getTextDocumentService()
+				.hover(new HoverParams(Connection.document(file), position)));
+	}
+}

@@ -1,0 +1,172 @@
+package padwright.language.ide.server;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Predicate;
+
+import org.eclipse.lsp4j.CodeAction;
+import org.eclipse.lsp4j.CodeActionContext;
+import org.eclipse.lsp4j.CodeActionKind;
+import org.eclipse.lsp4j.CodeActionParams;
+import org.eclipse.lsp4j.Diagnostic;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+import padwright.workup.checks.IssueCodes;
+
+/** Every fix takes its finding away. */
+class QuickFixTest {
+
+	private static final String STOCK = """
+			stock Bench {
+				material paper { hazard H315 }
+				pad Soft { thick 121 thou sinks 5 thou diameters 16 mm }
+				pad Big { thick 121 thou diameters 30 mm }
+				pad Hard { thick 98 thou needs stabiliser }
+				stabiliser Disc paper 20 thou
+				film Clear paper { 0.5 1 2 5 7.5 thou }
+				feeler Half 0.5 thou
+				feeler One 1 thou
+				rule "no paper" warn when pad is Big
+			}
+			""";
+	private static final String SYSTEM = """
+			system Mini {
+				key A closes B cup 16 mm deep 2.96 mm
+				key B cup 16 mm
+				key C by R4 cup 16 mm
+				key D by R4 cup 16 mm
+			}
+			system More extends Mini {
+				key E
+			}
+			""";
+	private static final String PLAN = """
+			plan Work for Mini with Bench {
+				bed 13..16 thou
+				fit Soft with Clear
+				read at 12 3 6 9
+				key A
+				key B
+			}
+			""";
+
+	@TempDir
+	private Path folder;
+	private TestShop shop;
+	private Connection editor;
+
+	@BeforeEach
+	void openShop() throws Exception {
+		shop = TestShop.empty(folder.resolve("shop"));
+		shop.write("bench.stock", STOCK);
+		shop.write("mini.keys", SYSTEM);
+		shop.write("work.plan", PLAN);
+		editor = Connection.open(shop.folder());
+	}
+
+	@AfterEach
+	void close() throws Exception {
+		editor.close();
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			link              | key A           | key Aa                    | Change to A                      | key A
+			unit-suspect      | key A           | key A empty 15 15 15 15 mm | Take the whole row for thou      | key A empty 15 15 15 15 thou
+			unit-suspect      | key A           | key A empty 15 15 15 15 mm | Convert 15 thou to 0.381 mm      | key A empty 0.381 15 15 15 mm
+			too-fine          | key A           | key A empty 15 15 15 15.123456789 | Round to 15.12           | key A empty 15 15 15 15.12
+			range-empty       | bed 13..16      | bed 16..13                | Change to 13..16                 | bed 13..16
+			hour-twice        | read at 12 3 6 9 | read at 12 3 6 6 9        | Remove this 6                    | read at 12 3 6 9
+			film-not-stocked  | key A           | key A stack 7.5 2.25      | Use 2 thou                       | key A stack 7.5 2
+			film-not-stocked  | key A           | key A felt . . . . shim 0.7 from 2 to 4 | Use 0.5 thou       | key A felt . . . . shim 0.5 from 2 to 4
+			stack-height      | key A           | key A empty 15 15 15 15 stack 5 | Use 7.5 7.5 0.5 thou       | key A empty 15 15 15 15 stack 7.5 7.5 0.5
+			reading-unknown-leaf | key A        | key A felt . 0.7 . .      | Use 1 thou                       | key A felt . 1 . .
+			duplicate-service | key B           | key B\\n\\tkey A felt . . . . | Move these readings to the first row | key B
+			stabiliser-missing | key A          | key A fit Hard            | Put it on Disc                   | key A fit Hard on Disc
+			pad-diameter      | key A           | key A fit Big             | Fit Soft                         | key A fit Soft
+			pad-diameter      | fit Soft with   | fit Big with              | Fit Hard on Disc                 | fit Big with
+			not-coupled       | key B           | key B\\n\\tregulate A > C : 1 thou light at driven | Change to B | key B\\n\\tregulate A > B : 1 thou light at driven
+			""")
+	void inAPlan(String code, String from, String wrong, String title, String mended) throws Exception {
+		String before = PLAN.replace(from, lines(wrong));
+		String after = cured("work.plan", before, code, title);
+		String expected = PLAN.replace(from, lines(mended));
+		assertEquals(code.equals("duplicate-service") ? expected.replace("key A", "key A felt . . . .")
+				: from.startsWith("fit") ? expected.replace("key A", "key A fit Hard on Disc") : expected, after);
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			link              | closes B  | closes Bb             | Change to B                   | closes B
+			unit-suspect      | A closes B cup 16 mm | A closes B cup 16 thou | Convert to 16 mm   | A closes B cup 16 mm
+			duplicate-key     | key E     | key A \\"again\\" open | Change the inherited key A    | change A open
+			touch-ambiguous   | key E     | note D4 : R4          | Name the key C                | note D4 : C
+			""")
+	void inASystem(String code, String from, String wrong, String title, String mended) throws Exception {
+		String text = cured("mini.keys", SYSTEM.replace(from, wrong.replace("\\", "")), code, title);
+		assertEquals(SYSTEM.replace(from, mended), text);
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			link                  | film Clear paper   | film Clear papers        | Change to paper         | film Clear paper
+			hazard-unknown        | H315               | H316                     | Change to H315          | H315
+			rule-property-unknown | when pad is Big    | when pads is Big         | Change to pad           | when pad is Big
+			rule-value            | when pad is Big    | when pad.kind is foams   | Change to foam          | when pad.kind is foam
+			rule-operator         | when pad is Big    | when pad < Big           | Change to isnt          | when pad isnt Big
+			unit-suspect          | diameters 16 mm    | diameters 16 thou        | Take the whole row for mm | diameters 16 mm
+			""")
+	void inAStock(String code, String from, String wrong, String title, String mended) throws Exception {
+		assertEquals(STOCK.replace(from, mended), cured("bench.stock", STOCK.replace(from, wrong), code, title));
+	}
+
+	@Test
+	void rowOfARemovedKeyGoes() throws Exception {
+		Path keys = shop.file("mini.keys");
+		editor.type(keys, SYSTEM.replace("key E", "remove A"));
+		String before = PLAN.replace("for Mini", "for More");
+		assertEquals(before.replace("\tkey A\n", ""),
+				cured("work.plan", before, IssueCodes.DRIVEN_KEY_MISSING, "Remove this row"));
+	}
+
+	private static String lines(String text) {
+		return text.replace("\\n", "\n").replace("\\t", "\t");
+	}
+
+	/** The text with the fix of a title in it, once the server has told that the finding is gone. */
+	private String cured(String name, String before, String code, String title) throws Exception {
+		Path file = shop.file(name);
+		String uri = Connection.uri(file);
+		editor.type(file, before);
+		List<Diagnostic> found = editor.client().diagnostics(uri, all -> count(all, code) > 0);
+		Diagnostic finding = found.stream().filter(is(code)).findFirst().orElseThrow();
+		CodeAction fix = offered(file, finding).stream().filter(action -> action.getTitle().equals(title)).findFirst()
+				.orElseThrow(() -> new AssertionError(title + " is not offered"));
+		String after = Texts.apply(Texts.of(fix.getEdit(), uri), before);
+		editor.retype(file, after);
+		editor.client().diagnostics(uri, all -> count(all, code) < count(found, code));
+		return after;
+	}
+
+	private List<CodeAction> offered(Path file, Diagnostic finding) throws Exception {
+		CodeActionContext context = new CodeActionContext(List.of(finding), List.of(CodeActionKind.QuickFix));
+		return editor.get(editor.server().getTextDocumentService().codeAction(
+				new CodeActionParams(Connection.document(file), finding.getRange(), context))).stream()
+				.map(action -> action.getRight()).toList();
+	}
+
+	private static long count(List<Diagnostic> findings, String code) {
+		return findings.stream().filter(is(code)).count();
+	}
+
+	private static Predicate<Diagnostic> is(String code) {
+		return diagnostic -> diagnostic.getCode().getLeft().equals(code);
+	}
+}

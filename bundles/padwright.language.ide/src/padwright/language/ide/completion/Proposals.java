@@ -1,0 +1,64 @@
+package padwright.language.ide.completion;
+
+import org.eclipse.xtext.Assignment;
+import org.eclipse.xtext.CrossReference;
+import org.eclipse.xtext.Keyword;
+import org.eclipse.xtext.ide.editor.contentassist.ContentAssistContext;
+import org.eclipse.xtext.ide.editor.contentassist.ContentAssistEntry;
+import org.eclipse.xtext.ide.editor.contentassist.IIdeContentProposalAcceptor;
+import org.eclipse.xtext.ide.editor.contentassist.IdeContentProposalProvider;
+import org.eclipse.xtext.resource.IEObjectDescription;
+
+import com.google.common.base.Predicate;
+import com.google.inject.Inject;
+
+import padwright.language.ide.words.TradeWords;
+
+/** What can be written at a place: values that the model knows first, then names, then words with their meaning. */
+public final class Proposals extends IdeContentProposalProvider {
+
+	@Inject
+	private FittingReferences references;
+
+	@Override
+	protected void _createProposals(Assignment place, ContentAssistContext context,
+			IIdeContentProposalAcceptor acceptor) {
+		if (place.getTerminal() instanceof CrossReference) {
+			super._createProposals(place, context, acceptor);
+			return;
+		}
+		for (Offer offer : Offers.at(place, context)) {
+			accept(offer, ContentAssistEntry.KIND_VALUE, context, acceptor);
+		}
+	}
+
+	@Override
+	protected void _createProposals(Keyword keyword, ContentAssistContext context,
+			IIdeContentProposalAcceptor acceptor) {
+		String word = keyword.getValue();
+		if (Character.isLetter(word.charAt(0))) {
+			ContentAssistEntry entry = entry(new Offer(word, null, TradeWords.meaning(word).orElse(null)),
+					ContentAssistEntry.KIND_KEYWORD, context);
+			acceptor.accept(entry, getProposalPriorities().getKeywordPriority(word, entry));
+		}
+	}
+
+	@Override
+	protected Predicate<IEObjectDescription> getCrossrefFilter(CrossReference reference,
+			ContentAssistContext context) {
+		return candidate -> references.fits(candidate, reference, context);
+	}
+
+	private void accept(Offer offer, String kind, ContentAssistContext context,
+			IIdeContentProposalAcceptor acceptor) {
+		ContentAssistEntry entry = entry(offer, kind, context);
+		acceptor.accept(entry, getProposalPriorities().getDefaultPriority(entry));
+	}
+
+	private ContentAssistEntry entry(Offer offer, String kind, ContentAssistContext context) {
+		return getProposalCreator().createProposal(offer.text(), context, kind, entry -> {
+			entry.setDescription(offer.detail());
+			entry.setDocumentation(offer.documentation());
+		});
+	}
+}

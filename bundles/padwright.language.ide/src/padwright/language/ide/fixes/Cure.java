@@ -1,0 +1,11 @@
+package padwright.language.ide.fixes;
+
+import java.util.List;
+
+/** Knows the fixes for findings of one kind. */
+@FunctionalInterface
+interface Cure {
+
+	/** None where the finding at hand has no cure that text could bring. */
+	List<Fix> fixes(Site site);
+}

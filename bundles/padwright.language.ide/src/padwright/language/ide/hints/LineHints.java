@@ -1,0 +1,85 @@
+package padwright.language.ide.hints;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.lsp4j.InlayHint;
+import org.eclipse.lsp4j.Position;
+import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
+import org.eclipse.xtext.ide.server.Document;
+import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
+import org.eclipse.xtext.resource.XtextResource;
+import org.eclipse.xtext.service.OperationCanceledManager;
+import org.eclipse.xtext.util.CancelIndicator;
+
+import com.google.inject.Inject;
+
+import padwright.language.ide.facts.Figures;
+import padwright.language.ide.facts.HeightFacts;
+import padwright.language.ide.facts.Plans;
+import padwright.language.ide.facts.RoundFacts;
+import padwright.model.plan.Plan;
+import padwright.model.plan.Round;
+import padwright.workup.service.KeyJob;
+import padwright.workup.service.ServicePlan;
+import padwright.workup.solve.HeightWork;
+import padwright.workup.solve.RoundEffect;
+
+/** Figures at the ends of a plan's lines: what full shims sum to, and how even a rim is and is predicted to become. */
+public final class LineHints {
+
+	@Inject
+	private OperationCanceledManager cancellation;
+
+	/** The hints on the lines of {@code range}, in their order. */
+	public List<InlayHint> hints(Document document, XtextResource resource, Range range, CancelIndicator cancelled) {
+		Map<Integer, List<String>> byLine = new TreeMap<>();
+		for (Plan plan : Plans.in(resource)) {
+			for (KeyJob job : new ServicePlan(plan).jobs()) {
+				cancellation.checkCanceled(cancelled);
+				addStack(job, document, range, byLine);
+				job.service().getRounds().forEach(round -> addRound(job, round, document, range, byLine));
+			}
+		}
+		String[] lines = document.getContents().split("\r?\n", -1);
+		List<InlayHint> hints = new ArrayList<>();
+		byLine.forEach((line, figures) -> hints.add(hint(line, lines[line].length(), String.join(", ", figures))));
+		return hints;
+	}
+
+	private static void addStack(KeyJob job, Document document, Range range, Map<Integer, List<String>> byLine) {
+		if (!job.stack().isEmpty()) {
+			lineOf(job.service().getStack(), document, range).ifPresent(line -> add(line, "Σ "
+					+ Figures.thou(job.stackSum())
+					+ HeightWork.of(job).map(work -> HeightFacts.off(job, work)).orElse(""), byLine));
+		}
+	}
+
+	private static void addRound(KeyJob job, Round round, Document document, Range range,
+			Map<Integer, List<String>> byLine) {
+		lineOf(round, document, range).ifPresent(line -> RoundEffect.of(job, round)
+				.ifPresent(effect -> add(line, "spread " + RoundFacts.spread(effect), byLine)));
+	}
+
+	private static Optional<Integer> lineOf(EObject element, Document document, Range range) {
+		var node = NodeModelUtils.findActualNodeFor(element);
+		int line = document.getPosition(node.getEndOffset()).getLine();
+		return line >= range.getStart().getLine() && line <= range.getEnd().getLine() ? Optional.of(line)
+				: Optional.empty();
+	}
+
+	private static void add(int line, String figure, Map<Integer, List<String>> byLine) {
+		byLine.computeIfAbsent(line, none -> new ArrayList<>()).add(figure);
+	}
+
+	private static InlayHint hint(int line, int column, String text) {
+		InlayHint hint = new InlayHint(new Position(line, column), Either.forLeft(text));
+		hint.setPaddingLeft(true);
+		return hint;
+	}
+}

@@ -1,0 +1,97 @@
+package padwright.workup.parts;
+
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.Optional;
+
+import padwright.engine.length.Length;
+import padwright.engine.length.LengthUnit;
+import padwright.model.Lengths;
+import padwright.model.keysystem.Titled;
+import padwright.model.stock.Assortment;
+import padwright.model.stock.FilmSet;
+import padwright.model.stock.Pad;
+import padwright.model.stock.Stabiliser;
+import padwright.model.stock.StockedSize;
+import padwright.workup.service.CupFit;
+import padwright.workup.service.KeyJob;
+
+/**
+ * Something of the stock in one size, as it is counted and ordered.
+ *
+ * @param source a pad, a stabiliser or a film set
+ * @param size diameter of a pad or stabiliser, thickness of film; empty if it is cut to fit or not known
+ */
+public record Article(Titled source, Optional<Length> size) {
+
+	/** Pads, then stabilisers, then film; by name; smallest first. */
+	static final Comparator<Article> ORDER = Comparator
+			.comparing((Article article) -> article.source instanceof Pad ? 0 : article.source instanceof Stabiliser ? 1 : 2)
+			.thenComparing(article -> article.source.getName())
+			.thenComparing(article -> article.size.orElse(Length.ZERO));
+
+	/** One thickness of film. */
+	public static Article film(FilmSet films, Length thickness) {
+		return new Article(films, Optional.of(thickness));
+	}
+
+	/** The pad of a row in the diameter that goes into the cup; in that of the cup where none on hand does. */
+	public static Optional<Article> pad(KeyJob job) {
+		return job.fitting().pad().map(pad -> new Article(pad, diameter(job, pad.getDiameters())));
+	}
+
+	/** The stabiliser of a row, likewise; without a size where the stock cuts it to fit. */
+	public static Optional<Article> stabiliser(KeyJob job) {
+		return job.fitting().stabiliser().map(disc -> new Article(disc,
+				disc.getDiameters() == null ? Optional.empty() : diameter(job, disc.getDiameters())));
+	}
+
+	private static Optional<Length> diameter(KeyJob job, Assortment diameters) {
+		Optional<Length> cup = job.key().flatMap(key -> key.cupDiameter());
+		return diameters == null ? cup : cup.map(width -> CupFit.diameter(diameters, width)
+				.flatMap(size -> Lengths.exact(size.getSize(), unit(diameters))).orElse(width));
+	}
+
+	/** How many the stock has, none of a size that it does not list; empty if it does not count them. */
+	public Optional<Integer> onHand() {
+		if (assortment() == null || size.isEmpty()) {
+			return Optional.empty();
+		}
+		Optional<StockedSize> listed = listed();
+		return listed.isEmpty() ? Optional.of(0)
+				: listed.filter(StockedSize::isSetQuantity).map(StockedSize::getQuantity);
+	}
+
+	/** Whether the stock lists this size. */
+	public boolean isListed() {
+		return listed().isPresent();
+	}
+
+	private Optional<StockedSize> listed() {
+		Assortment assortment = assortment();
+		return assortment == null || size.isEmpty() ? Optional.empty() : assortment.getSizes().stream()
+				.filter(each -> Lengths.exact(each.getSize(), unit(assortment)).equals(size)).findFirst();
+	}
+
+	/** Of one; empty if the stock does not say. */
+	public Optional<BigDecimal> price() {
+		return Optional.ofNullable(source instanceof Pad pad ? pad.getPrice()
+				: source instanceof Stabiliser disc ? disc.getPrice() : ((FilmSet) source).getPrice());
+	}
+
+	/** As in {@code engineered pad 17.5 mm}, {@code polyester film 0.5 thou}. */
+	public String label() {
+		String name = Labels.of(source);
+		LengthUnit unit = source instanceof FilmSet ? LengthUnit.THOU : LengthUnit.MILLIMETRE;
+		return name + size.map(length -> " " + length.in(unit, 4).toPlainString() + " " + unit.symbol()).orElse("");
+	}
+
+	private Assortment assortment() {
+		return source instanceof Pad pad ? pad.getDiameters()
+				: source instanceof Stabiliser disc ? disc.getDiameters() : ((FilmSet) source).getThicknesses();
+	}
+
+	private static LengthUnit unit(Assortment assortment) {
+		return Lengths.unit(assortment.getUnit(), assortment);
+	}
+}

@@ -1,0 +1,59 @@
+package padwright.workup.parts;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+import padwright.engine.quote.Labour;
+import padwright.engine.quote.Quote;
+import padwright.engine.quote.QuoteLine;
+import padwright.workup.service.KeyJob;
+import padwright.workup.solve.PlanSolution;
+
+/** The quote of a solved plan: all that it takes from the stock, noted or not, at the stock's prices. */
+public final class PlanQuote {
+
+	private PlanQuote() {
+	}
+
+	/**
+	 * The quote.
+	 *
+	 * @param taxPercent 0 or more
+	 */
+	public static Quote of(PlanSolution solution, Labour labour, BigDecimal taxPercent) {
+		Map<Article, Integer> counts = new TreeMap<>(Article.ORDER);
+		Take.of(solution).forEach(take -> counts.merge(take.article(), 1, Integer::sum));
+		List<QuoteLine> lines = new ArrayList<>();
+		List<String> unpriced = new ArrayList<>();
+		counts.forEach((article, count) -> article.price().ifPresentOrElse(
+				price -> lines.add(new QuoteLine(article.label(), count, price)),
+				() -> unpriced.add(count + " × " + article.label())));
+		unpriced.addAll(glues(solution));
+		unpriced.addAll(unknown(solution));
+		return new Quote(lines, unpriced, labour, taxPercent);
+	}
+
+	/** The stock language has no price for glue. */
+	private static Set<String> glues(PlanSolution solution) {
+		Set<String> glues = new LinkedHashSet<>();
+		solution.plan().jobs().stream().flatMap(job -> job.fitting().adhesive().stream())
+				.forEach(glue -> glues.add(Labels.of(glue)));
+		return glues;
+	}
+
+	/** Keys that ask for something that cannot be told. */
+	private static List<String> unknown(PlanSolution solution) {
+		return solution.keys().stream().filter(key -> !key.unsolved().isEmpty())
+				.map(key -> "film of " + label(key.job()) + ", which is not solved").distinct().toList();
+	}
+
+	private static String label(KeyJob job) {
+		return Optional.of(job).flatMap(KeyJob::key).map(key -> key.label()).orElse(job.name());
+	}
+}

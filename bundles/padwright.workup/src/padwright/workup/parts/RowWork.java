@@ -1,0 +1,64 @@
+package padwright.workup.parts;
+
+import java.util.List;
+import java.util.Optional;
+
+import padwright.engine.film.PartialShim;
+import padwright.engine.length.Length;
+import padwright.model.plan.Round;
+import padwright.workup.service.KeyJob;
+import padwright.workup.solve.KeySolution;
+import padwright.workup.solve.PlacedPieces;
+import padwright.workup.solve.PlanSolution;
+
+/**
+ * The film of one row of a plan: what the row notes and, where it notes nothing yet, what was solved.
+ *
+ * @param stack the full shims
+ * @param stackNoted whether the plan notes them
+ * @param earlierPieces the partial shims of rounds before the last; always noted
+ * @param pieces the partial shims of the last round
+ * @param piecesNoted whether the plan notes them, none included
+ */
+public record RowWork(KeyJob job, List<Length> stack, boolean stackNoted, List<PartialShim> earlierPieces,
+		List<PartialShim> pieces, boolean piecesNoted) {
+
+	public RowWork {
+		stack = List.copyOf(stack);
+		earlierPieces = List.copyOf(earlierPieces);
+		pieces = List.copyOf(pieces);
+	}
+
+	/** The rows of a solved plan, in its order. */
+	public static List<RowWork> of(PlanSolution solution) {
+		return solution.keys().stream().map(RowWork::of).toList();
+	}
+
+	/** One solved row. */
+	public static RowWork of(KeySolution solution) {
+		KeyJob job = solution.job();
+		List<Length> noted = job.stack();
+		List<Length> stack = noted.isEmpty()
+				? solution.height().map(answer -> answer.solution().pieces()).orElse(List.of()) : noted;
+		boolean piecesNoted = job.lastRound().filter(RowWork::isAnswered).isPresent();
+		List<PartialShim> pieces = piecesNoted ? job.lastRound().map(PlacedPieces::of).orElseThrow()
+				: solution.level().map(answer -> answer.solution().pieces()).orElse(List.of());
+		return new RowWork(job, stack, !noted.isEmpty(), earlierPieces(job), pieces, piecesNoted);
+	}
+
+	private static boolean isAnswered(Round round) {
+		return round.isLevel() || !round.getPieces().isEmpty();
+	}
+
+	/** The partial shims of the rounds before the last. */
+	public static List<PartialShim> earlierPieces(KeyJob job) {
+		List<Round> rounds = job.service().getRounds();
+		return rounds.stream().limit(Math.max(0, rounds.size() - 1)).flatMap(round -> PlacedPieces.of(round).stream())
+				.toList();
+	}
+
+	/** How wide the pad is that goes into the cup, if it is known. */
+	public Optional<Length> padDiameter() {
+		return Article.pad(job).flatMap(Article::size);
+	}
+}

@@ -1,0 +1,65 @@
+package padwright.workup.parts;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+import padwright.engine.film.PartialShim;
+import padwright.engine.length.Length;
+import padwright.model.plan.PadState;
+import padwright.model.stock.FilmSet;
+import padwright.workup.service.KeyJob;
+import padwright.workup.solve.PlanSolution;
+
+/**
+ * One article that a plan takes from the stock for one key.
+ *
+ * @param noted whether the plan notes it as taken; else it would be, once the plan's answers are written
+ */
+public record Take(Article article, KeyJob job, boolean noted) {
+
+	/**
+	 * All that a solved plan takes, in its order: for each key a pad and its stabiliser, a blank of film for each full
+	 * shim and each partial one. A pad that was found sound stays, with its stabiliser. Pad and stabiliser count as taken
+	 * with the full shims, since they go into the cup together. A key that has two rows by mistake gets one pad.
+	 */
+	public static List<Take> of(PlanSolution solution) {
+		List<Take> takes = new ArrayList<>();
+		Set<String> padded = new HashSet<>();
+		for (RowWork row : RowWork.of(solution)) {
+			if (row.job().key().isPresent() && padded.add(row.job().name())) {
+				addPad(row, takes);
+			}
+			row.job().fitting().films().ifPresent(films -> addFilm(row, films, takes));
+		}
+		return takes;
+	}
+
+	private static void addPad(RowWork row, List<Take> takes) {
+		if (keepsPad(row.job())) {
+			return;
+		}
+		Article.pad(row.job()).ifPresent(pad -> takes.add(new Take(pad, row.job(), row.stackNoted())));
+		Article.stabiliser(row.job()).ifPresent(disc -> takes.add(new Take(disc, row.job(), row.stackNoted())));
+	}
+
+	/** Whether a row leaves the pad that is in the cup. */
+	public static boolean keepsPad(KeyJob job) {
+		return job.service().isSetFound() && job.service().getFound() == PadState.SOUND;
+	}
+
+	private static void addFilm(RowWork row, FilmSet films, List<Take> takes) {
+		addFilm(row, films, row.stack(), row.stackNoted(), takes);
+		addFilm(row, films, thicknesses(row.earlierPieces()), true, takes);
+		addFilm(row, films, thicknesses(row.pieces()), row.piecesNoted(), takes);
+	}
+
+	private static List<Length> thicknesses(List<PartialShim> pieces) {
+		return pieces.stream().map(PartialShim::thickness).toList();
+	}
+
+	private static void addFilm(RowWork row, FilmSet films, List<Length> blanks, boolean noted, List<Take> takes) {
+		blanks.forEach(blank -> takes.add(new Take(Article.film(films, blank), row.job(), noted)));
+	}
+}
