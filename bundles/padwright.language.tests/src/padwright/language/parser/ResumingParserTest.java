@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 import padwright.language.Mark;
 import padwright.language.TestShop;
+import padwright.language.formatting2.DocumentFormatter;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Severity;
 
@@ -19,7 +20,7 @@ class ResumingParserTest {
 	private static final String AFTER = "\n\tpad Hard { }\n\tpad Hard { }\n}";
 
 	@ParameterizedTest
-	@ValueSource(ints = { Nesting.DEEPEST + 1, 10_000, 200_000 })
+	@ValueSource(ints = { RuleLimits.DEEPEST + 1, 10_000, 200_000 })
 	void tooDeepNestingIsOneErrorAndTheRestIsChecked(int depth) {
 		for (String open : List.of("(", "not ", "( not ", "not (not (")) {
 			String text = BEFORE + open.repeat(depth) + "key is A" + ")".repeat(depth) + AFTER;
@@ -30,10 +31,30 @@ class ResumingParserTest {
 		}
 	}
 
+	@ParameterizedTest
+	@ValueSource(ints = { RuleLimits.LONGEST + 1, 100_000 })
+	void tooLongRulesAreOneErrorAndTheRestIsChecked(int length) {
+		for (String more : List.of(" or key is A", " and key is A")) {
+			String text = BEFORE + "key is A" + more.repeat(length) + AFTER;
+			assertEquals(List.of(IssueCodes.SYNTAX, IssueCodes.DUPLICATE_ARTICLE),
+					TestShop.of("bench.stock", text).findings("bench.stock").stream().map(Mark::code).toList());
+		}
+	}
+
+	@Test
+	void theLongestRuleIsReadJudgedAndLaidOut() {
+		String text = BEFORE + "key is B" + " or key is B".repeat(RuleLimits.LONGEST) + "\n}\n";
+		TestShop shop = TestShop.of("bench.stock", text).with("flute.keys", "system Flute {\n\tkey A\n\tkey B\n}")
+				.with("spring.plan", "plan Spring for Flute with Bench {\n\tkey A\n\tkey B\n}");
+		assertEquals(List.of(), shop.findings("bench.stock"));
+		assertEquals(List.of(IssueCodes.RULE_BROKEN), shop.findings("spring.plan").stream().map(Mark::code).toList());
+		assertEquals(text, TestShop.LANGUAGE.getInstance(DocumentFormatter.class).format(shop.resource("bench.stock")));
+	}
+
 	@Test
 	void theDeepestNestingIsRead() {
-		String text = BEFORE + "(".repeat(Nesting.DEEPEST) + "key is A" + ")".repeat(Nesting.DEEPEST)
-				+ " or (" + "not ".repeat(Nesting.DEEPEST - 1) + "key is B)" + "\n}";
+		String text = BEFORE + "(".repeat(RuleLimits.DEEPEST) + "key is A" + ")".repeat(RuleLimits.DEEPEST)
+				+ " or (" + "not ".repeat(RuleLimits.DEEPEST - 1) + "key is B)" + "\n}";
 		assertEquals(List.of(), TestShop.of("bench.stock", text).findings("bench.stock"));
 	}
 

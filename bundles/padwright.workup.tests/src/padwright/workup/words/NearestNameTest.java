@@ -11,7 +11,7 @@ class NearestNameTest {
 	@Test
 	void theNameWithTheFewestLettersToChangeIsMeant() {
 		assertEquals("paper", NearestName.among(List.of("acetal", "paper", "polyester"), "papper"));
-		assertEquals("Fs", NearestName.among(List.of("F", "Fs", "G"), "Fz"));
+		assertEquals("Gs", NearestName.among(List.of("F", "Gs", "Fs"), "Es"));
 		assertEquals("kitten", NearestName.among(List.of("mitten", "kitten"), "kitte"));
 	}
 

@@ -1,0 +1,212 @@
+package padwright.workup.solve;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+
+import org.junit.jupiter.api.Test;
+
+import padwright.engine.length.Length;
+import padwright.engine.levelling.Budget;
+import padwright.model.Measure;
+import padwright.model.keysystem.KeySystemFactory;
+import padwright.model.keysystem.PadCup;
+import padwright.model.plan.KeyService;
+import padwright.model.plan.Round;
+import padwright.model.stock.StockedSize;
+import padwright.workup.DemoPlan;
+
+/** Demo film of 0.5, 1 and 2 thou; gaps of 2 thou are made up by one piece of 2, or two of 1, or four of a half. */
+class PlanSolverTest {
+
+	private static final Length HALF = Length.thou("0.5");
+	private static final Length ONE = Length.thou("1");
+	private static final Length TWO = Length.thou("2");
+	private static final String LEANING = "2 1 . 1";
+
+	private final DemoPlan demo = new DemoPlan();
+
+	private PlanSolution solve(WrittenAnswers written) {
+		return PlanSolver.solve(demo.service(), written, Budget.unlimited(), job -> {
+		});
+	}
+
+	private KeyService row(String name, String gaps) {
+		KeyService row = demo.row(demo.key(name));
+		row.setEmpty(demo.thicknesses(gaps));
+		return row;
+	}
+
+	/** How many blanks of 0.5, 1 and 2 thou there are. */
+	private void blanks(int half, int one, int two) {
+		List<StockedSize> sizes = demo.plan.getFitting().getFilms().getThicknesses().getSizes();
+		sizes.get(0).setQuantity(half);
+		sizes.get(1).setQuantity(one);
+		sizes.get(2).setQuantity(two);
+	}
+
+	private static List<Length> stack(PlanSolution solution, int row) {
+		return solution.keys().get(row).height().orElseThrow().solution().pieces();
+	}
+
+	private static List<Length> pieces(PlanSolution solution, int row) {
+		return solution.keys().get(row).level().orElseThrow().films();
+	}
+
+	@Test
+	void rowsShareTheFilmInTheirOrder() {
+		row("A", "2 2 2 2");
+		row("B", "2 2 2 2");
+		row("C", "2 2 2 2");
+		blanks(4, 2, 1);
+		PlanSolution solution = solve(WrittenAnswers.REPLACE);
+		assertEquals(List.of(TWO), stack(solution, 0));
+		assertEquals(List.of(ONE, ONE), stack(solution, 1));
+		assertEquals(List.of(HALF, HALF, HALF, HALF), stack(solution, 2));
+	}
+
+	@Test
+	void heightAndPiecesOfARowShareTheFilm() {
+		demo.felt(row("A", "2 2 2 2"), LEANING);
+		blanks(0, 0, 1);
+		PlanSolution solution = solve(WrittenAnswers.REPLACE);
+		assertEquals(List.of(TWO), stack(solution, 0));
+		assertEquals(List.of(), pieces(solution, 0));
+	}
+
+	@Test
+	void keptAnswersOfLaterRowsKeepTheirFilm() {
+		row("A", "2 2 2 2");
+		row("B", "2 2 2 2").setStack(demo.thicknesses("2"));
+		blanks(0, 2, 1);
+		assertEquals(List.of(ONE, ONE), stack(solve(WrittenAnswers.KEEP), 0));
+		assertEquals(List.of(TWO), stack(solve(WrittenAnswers.KEEP), 1));
+	}
+
+	@Test
+	void replacedAnswersOfEarlierRowsGiveTheirFilmBack() {
+		row("A", "1 1 1 1").setStack(demo.thicknesses("2"));
+		row("B", "2 2 2 2");
+		blanks(0, 1, 1);
+		assertEquals(List.of(TWO), stack(solve(WrittenAnswers.REPLACE), 1));
+		assertEquals(List.of(), stack(solve(WrittenAnswers.KEEP), 1).stream().filter(TWO::equals).toList());
+	}
+
+	@Test
+	void newPiecesBesideAKeptStackTakeTheirFilm() {
+		KeyService first = row("A", "2 2 2 2");
+		first.setStack(demo.thicknesses("2"));
+		demo.felt(first, LEANING);
+		row("B", "2 2 2 2");
+		blanks(0, 0, 3);
+		PlanSolution kept = solve(WrittenAnswers.KEEP);
+		int taken = 1 + pieces(kept, 0).size();
+		assertEquals(Math.min(1, 3 - taken), stack(kept, 1).size());
+		assertTrue(pieces(kept, 0).size() > 0, "the pad leans, so pieces are needed");
+	}
+
+	@Test
+	void aPadNotedAsLevelTakesNoFilm() {
+		KeyService first = row("A", "0 0 0 0");
+		demo.felt(first, LEANING).setLevel(true);
+		row("B", "2 2 2 2");
+		blanks(0, 0, 1);
+		assertEquals(List.of(TWO), stack(solve(WrittenAnswers.KEEP), 1));
+	}
+
+	@Test
+	void filmNotedBeyondTheStockIsNotGivenBack() {
+		row("A", "2 2 2 2").setStack(demo.thicknesses("2 2 2"));
+		row("B", "2 2 2 2");
+		blanks(0, 0, 1);
+		PlanSolution solution = solve(WrittenAnswers.REPLACE);
+		assertEquals(List.of(TWO), stack(solution, 0));
+		assertEquals(List.of(), stack(solution, 1));
+	}
+
+	@Test
+	void piecesOfEarlierRoundsStayTaken() {
+		KeyService first = row("A", "0 0 0 0");
+		demo.shim(demo.felt(first, LEANING), "2", "10", "2");
+		demo.felt(first, ". . . .");
+		row("B", "2 2 2 2");
+		blanks(0, 0, 1);
+		assertEquals(List.of(), stack(solve(WrittenAnswers.REPLACE), 1));
+	}
+
+	@Test
+	void whatCannotBeReplacedStaysTaken() {
+		KeyService first = demo.row(demo.key("A"));
+		first.setStack(demo.thicknesses("2"));
+		row("B", "2 2 2 2");
+		blanks(0, 0, 1);
+		assertEquals(List.of(), stack(solve(WrittenAnswers.REPLACE), 1));
+	}
+
+	@Test
+	void everyPartThatIsNotSolvedHasAReason() {
+		demo.row(demo.key("A"));
+		KeySolution nothingRead = solve(WrittenAnswers.KEEP).keys().get(0);
+		assertTrue(nothingRead.height().isEmpty() && nothingRead.level().isEmpty());
+		assertEquals(2, nothingRead.unsolved().size());
+	}
+
+	@Test
+	void aRowThatIsSolvedHasNone() {
+		demo.felt(row("A", "2 2 2 2"), ". . . .");
+		assertEquals(List.of(), solve(WrittenAnswers.KEEP).keys().get(0).unsolved());
+	}
+
+	@Test
+	void withoutFilmFeelersOrRoomThereIsNoAnswer() {
+		KeyService first = row("A", "2 2 2 2");
+		Round round = demo.felt(first, ". . . .");
+		demo.stock.getFeelers().clear();
+		assertPartsSolved(true, false);
+		PadCup cup = KeySystemFactory.eINSTANCE.createPadCup();
+		cup.setDiameter(Measure.valueOf("17 mm"));
+		cup.setDepth(Measure.valueOf("1 mm"));
+		first.getKey().setCup(cup);
+		demo.pad.setThickness(Measure.valueOf("2 mm"));
+		assertPartsSolved(false, false);
+		first.getRounds().remove(round);
+		demo.plan.getFitting().setFilms(null);
+		assertPartsSolved(false, false);
+	}
+
+	private void assertPartsSolved(boolean height, boolean level) {
+		KeySolution solution = solve(WrittenAnswers.KEEP).keys().get(0);
+		assertEquals(height, solution.height().isPresent());
+		assertEquals(level, solution.level().isPresent());
+		assertFalse(solution.unsolved().isEmpty());
+	}
+
+	@Test
+	void aHeightBeyondAnyInstrumentIsNotSolved() {
+		row("A", "15000000 15000000 15000000 15000000");
+		assertPartsSolved(false, false);
+	}
+
+	@Test
+	void progressIsToldRowByRow() {
+		row("A", "2 2 2 2");
+		row("B", "2 2 2 2");
+		List<String> told = new ArrayList<>();
+		PlanSolver.solve(demo.service(), WrittenAnswers.KEEP, Budget.unlimited(), job -> told.add(job.name()));
+		assertEquals(List.of("A", "B"), told);
+	}
+
+	@Test
+	void theStiffnessOfAPadIsItsOwnOrAssumed() {
+		demo.felt(row("A", "2 2 2 2"), LEANING);
+		assertFalse(solve(WrittenAnswers.KEEP).keys().get(0).level().orElseThrow().assumedStiffness());
+		demo.pad.setStiffness(null);
+		assertTrue(solve(WrittenAnswers.KEEP).keys().get(0).level().orElseThrow().assumedStiffness());
+		demo.pad.setStiffness(new BigDecimal("1.5"));
+		assertTrue(solve(WrittenAnswers.KEEP).keys().get(0).level().orElseThrow().assumedStiffness());
+	}
+}
