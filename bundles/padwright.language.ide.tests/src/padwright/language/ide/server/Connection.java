@@ -54,13 +54,22 @@ final class Connection implements AutoCloseable {
 		server = launcher.getRemoteProxy();
 	}
 
+	/** From an editor that can do next to nothing, and has no folder open. */
+	static Connection plain() throws Exception {
+		return with(new InitializeParams());
+	}
+
 	/** With these folders open. */
 	static Connection open(Path... folders) throws Exception {
-		Connection connection = new Connection();
 		InitializeParams params = new InitializeParams();
 		params.setWorkspaceFolders(Arrays.stream(folders)
 				.map(folder -> new WorkspaceFolder(uri(folder), folder.getFileName().toString())).toList());
 		params.setCapabilities(capabilities());
+		return with(params);
+	}
+
+	private static Connection with(InitializeParams params) throws Exception {
+		Connection connection = new Connection();
 		connection.initialized = connection.get(connection.server.initialize(params));
 		connection.server.initialized(new InitializedParams());
 		return connection;

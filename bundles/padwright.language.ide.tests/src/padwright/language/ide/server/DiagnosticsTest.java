@@ -166,6 +166,16 @@ class DiagnosticsTest {
 		}
 	}
 
+	@Test
+	void plainestEditorIsServedToo() throws Exception {
+		shop.write("mini.keys", SYSTEM);
+		Path plan = shop.write("work.plan", PLAN);
+		try (Connection editor = Connection.plain()) {
+			editor.type(plan, PLAN.replace("key B", "key Z"));
+			editor.client().diagnostics(Connection.uri(plan), has(IssueCodes.LINK));
+		}
+	}
+
 	private static void tell(Connection editor, Path file, FileChangeType change) {
 		editor.server().getWorkspaceService().didChangeWatchedFiles(
 				new DidChangeWatchedFilesParams(List.of(new FileEvent(Connection.uri(file), change))));

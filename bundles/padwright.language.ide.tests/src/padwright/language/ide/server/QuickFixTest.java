@@ -78,36 +78,29 @@ class QuickFixTest {
 
 	@ParameterizedTest
 	@CsvSource(delimiter = '|', textBlock = """
-			link              | key A           | key Aa                    | Change to A                      | key A
-			unit-suspect      | key A           | key A empty 15 15 15 15 mm | Take the whole row for thou      | key A empty 15 15 15 15 thou
-			unit-suspect      | key A           | key A empty 15 15 15 15 mm | Convert 15 thou to 0.381 mm      | key A empty 0.381 15 15 15 mm
-			too-fine          | key A           | key A empty 15 15 15 15.123456789 | Round to 15.12           | key A empty 15 15 15 15.12
-			range-empty       | bed 13..16      | bed 16..13                | Change to 13..16                 | bed 13..16
-			hour-twice        | read at 12 3 6 9 | read at 12 3 6 6 9        | Remove this 6                    | read at 12 3 6 9
-			film-not-stocked  | key A           | key A stack 7.5 2.25      | Use 2 thou                       | key A stack 7.5 2
-			film-not-stocked  | key A           | key A felt . . . . shim 0.7 from 2 to 4 | Use 0.5 thou       | key A felt . . . . shim 0.5 from 2 to 4
-			stack-height      | key A           | key A empty 15 15 15 15 stack 5 | Use 7.5 7.5 0.5 thou       | key A empty 15 15 15 15 stack 7.5 7.5 0.5
-			reading-unknown-leaf | key A        | key A felt . 0.7 . .      | Use 1 thou                       | key A felt . 1 . .
-			duplicate-service | key B           | key B\\n\\tkey A felt . . . . | Move these readings to the first row | key B
-			stabiliser-missing | key A          | key A fit Hard            | Put it on Disc                   | key A fit Hard on Disc
-			pad-diameter      | key A           | key A fit Big             | Fit Soft                         | key A fit Soft
-			pad-diameter      | fit Soft with   | fit Big with              | Fit Hard on Disc                 | fit Big with
-			not-coupled       | key B           | key B\\n\\tregulate A > C : 1 thou light at driven | Change to B | key B\\n\\tregulate A > B : 1 thou light at driven
+			link | key A | key Aa | Change to A | key A
+			unit-suspect | key A | key A empty 15 mm | Take the whole row for thou | key A empty 15 thou
+			unit-suspect | key A | key A empty 15 mm | Convert 15 thou to 0.381 mm | key A empty 0.381 mm
+			too-fine | key A | key A empty 15 15 15 15.123456789 | Round to 15.12 | key A empty 15 15 15 15.12
+			range-empty | bed 13..16 | bed 16..13 | Change to 13..16 | bed 13..16
+			hour-twice | read at 12 3 6 9 | read at 12 3 6 6 9 | Remove this 6 | read at 12 3 6 9
+			film-not-stocked | key A | key A stack 7.5 2.25 | Use 2 thou | key A stack 7.5 2
+			film-not-stocked | key A | key A felt . shim 0.7 from 2 to 4 | Use 0.5 thou | key A felt . shim 0.5 from 2 to 4
+			stack-height | key A | key A empty 15 stack 5 | Use 7.5 7.5 0.5 thou | key A empty 15 stack 7.5 7.5 0.5
+			reading-unknown-leaf | key A | key A felt . 0.7 . . | Use 1 thou | key A felt . 1 . .
+			stabiliser-missing | key A | key A fit Hard | Put it on Disc | key A fit Hard on Disc
+			pad-diameter | key A | key A fit Big | Fit Soft | key A fit Soft
 			""")
 	void inAPlan(String code, String from, String wrong, String title, String mended) throws Exception {
-		String before = PLAN.replace(from, lines(wrong));
-		String after = cured("work.plan", before, code, title);
-		String expected = PLAN.replace(from, lines(mended));
-		assertEquals(code.equals("duplicate-service") ? expected.replace("key A", "key A felt . . . .")
-				: from.startsWith("fit") ? expected.replace("key A", "key A fit Hard on Disc") : expected, after);
+		assertEquals(PLAN.replace(from, mended), cured("work.plan", PLAN.replace(from, wrong), code, title));
 	}
 
 	@ParameterizedTest
 	@CsvSource(delimiter = '|', textBlock = """
-			link              | closes B  | closes Bb             | Change to B                   | closes B
-			unit-suspect      | A closes B cup 16 mm | A closes B cup 16 thou | Convert to 16 mm   | A closes B cup 16 mm
-			duplicate-key     | key E     | key A \\"again\\" open | Change the inherited key A    | change A open
-			touch-ambiguous   | key E     | note D4 : R4          | Name the key C                | note D4 : C
+			link | closes B | closes Bb | Change to B | closes B
+			unit-suspect | A closes B cup 16 mm | A closes B cup 16 thou | Convert to 16 mm | A closes B cup 16 mm
+			duplicate-key | key E | key A \\"again\\" open | Change the inherited key A | change A open
+			touch-ambiguous | key E | note D4 : R4 | Name the key C | note D4 : C
 			""")
 	void inASystem(String code, String from, String wrong, String title, String mended) throws Exception {
 		String text = cured("mini.keys", SYSTEM.replace(from, wrong.replace("\\", "")), code, title);
@@ -116,15 +109,36 @@ class QuickFixTest {
 
 	@ParameterizedTest
 	@CsvSource(delimiter = '|', textBlock = """
-			link                  | film Clear paper   | film Clear papers        | Change to paper         | film Clear paper
-			hazard-unknown        | H315               | H316                     | Change to H315          | H315
-			rule-property-unknown | when pad is Big    | when pads is Big         | Change to pad           | when pad is Big
-			rule-value            | when pad is Big    | when pad.kind is foams   | Change to foam          | when pad.kind is foam
-			rule-operator         | when pad is Big    | when pad < Big           | Change to isnt          | when pad isnt Big
-			unit-suspect          | diameters 16 mm    | diameters 16 thou        | Take the whole row for mm | diameters 16 mm
+			link | film Clear paper | film Clear papers | Change to paper | film Clear paper
+			hazard-unknown | H315 | H316 | Change to H315 | H315
+			rule-property-unknown | when pad is Big | when pads is Big | Change to pad | when pad is Big
+			rule-value | when pad is Big | when pad.kind is foams | Change to foam | when pad.kind is foam
+			rule-operator | when pad is Big | when pad < Big | Change to isnt | when pad isnt Big
+			unit-suspect | diameters 16 mm | diameters 16 thou | Take the whole row for mm | diameters 16 mm
 			""")
 	void inAStock(String code, String from, String wrong, String title, String mended) throws Exception {
 		assertEquals(STOCK.replace(from, mended), cured("bench.stock", STOCK.replace(from, wrong), code, title));
+	}
+
+	@Test
+	void padThatFitsNoCupIsReplacedForTheKeyAtHand() throws Exception {
+		String before = PLAN.replace("fit Soft", "fit Big");
+		assertEquals(before.replace("key A", "key A fit Hard on Disc"),
+				cured("work.plan", before, IssueCodes.PAD_DIAMETER, "Fit Hard on Disc"));
+	}
+
+	@Test
+	void readingsOfASecondRowMoveToTheFirst() throws Exception {
+		String before = PLAN.replace("key B", "key B\n\tkey A felt . . . .");
+		assertEquals(PLAN.replace("key A", "key A felt . . . ."),
+				cured("work.plan", before, IssueCodes.DUPLICATE_SERVICE, "Move these readings to the first row"));
+	}
+
+	@Test
+	void regulationNamesAKeyThatIsDriven() throws Exception {
+		String before = PLAN.replace("key B", "key B\n\tregulate A > C : 1 thou light at driven");
+		assertEquals(before.replace("> C", "> B"),
+				cured("work.plan", before, IssueCodes.NOT_COUPLED, "Change to B"));
 	}
 
 	@Test
@@ -134,10 +148,6 @@ class QuickFixTest {
 		String before = PLAN.replace("for Mini", "for More");
 		assertEquals(before.replace("\tkey A\n", ""),
 				cured("work.plan", before, IssueCodes.DRIVEN_KEY_MISSING, "Remove this row"));
-	}
-
-	private static String lines(String text) {
-		return text.replace("\\n", "\n").replace("\\t", "\t");
 	}
 
 	/** The text with the fix of a title in it, once the server has told that the finding is gone. */

@@ -65,6 +65,7 @@ final class StockOffers {
 		Collection<String> said = context.getCurrentModel() instanceof Material material ? material.getHazards()
 				: context.getCurrentModel() instanceof Adhesive adhesive ? adhesive.getHazards() : Set.of();
 		return HazardStatements.codes().stream().filter(code -> !said.contains(code))
-				.map(code -> new Offer(code, HazardStatements.wording(code).orElse(null), Hazards.worded(code))).toList();
+				.map(code -> new Offer(code, HazardStatements.wording(code).orElse(null), Hazards.worded(code)))
+				.toList();
 	}
 }

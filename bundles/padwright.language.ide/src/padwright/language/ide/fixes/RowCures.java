@@ -120,7 +120,8 @@ final class RowCures {
 		Fitting planned = job.plan().plan().getFitting();
 		Stabiliser first = planned == null ? null : planned.getStabiliser();
 		return Stream.concat(Stream.ofNullable(first), job.plan().stock().stream()
-				.flatMap(stock -> stock.getStabilisers().stream())).distinct().filter(disc -> enters(disc.getDiameters(), job));
+				.flatMap(stock -> stock.getStabilisers().stream())).distinct()
+				.filter(disc -> enters(disc.getDiameters(), job));
 	}
 
 	private static boolean enters(Assortment diameters, KeyJob job) {

@@ -15,8 +15,10 @@ import org.eclipse.xtext.ide.server.Document;
 import org.eclipse.xtext.ide.server.WorkspaceManager;
 import org.eclipse.xtext.resource.XtextResource;
 import org.eclipse.xtext.util.CancelIndicator;
+import org.eclipse.xtext.validation.Issue;
 import org.eclipse.xtext.workspace.IWorkspaceConfig;
 import org.eclipse.xtext.xbase.lib.Functions.Function2;
+import org.eclipse.xtext.xbase.lib.Procedures.Procedure2;
 
 import com.google.inject.Inject;
 import com.google.inject.Singleton;
@@ -40,6 +42,15 @@ final class ShopWorkspaceManager extends WorkspaceManager {
 		List<WorkspaceFolder> folders = new ArrayList<>(getWorkspaceFolders());
 		folders.addAll(aroundStrayFiles);
 		return shops.getWorkspaceConfig(open ? folders : List.of());
+	}
+
+	/** From a client that knows of one folder at most, and may have opened a single file without any. */
+	@Override
+	public void initialize(URI folder, Procedure2<? super URI, ? super Iterable<Issue>> issueAcceptor,
+			CancelIndicator cancelled) {
+		List<WorkspaceFolder> folders = FileUris.path(folder)
+				.map(path -> new WorkspaceFolder(FileUris.text(path), path.toString())).stream().toList();
+		initialize(folders, issueAcceptor, cancelled);
 	}
 
 	/** Finds the shops and reads all they hold. */
