@@ -14,7 +14,8 @@ import picocli.CommandLine.Spec;
 		description = "Plans the pads, shims and regulation of flutes.",
 		subcommands = { CheckCommand.class, SolveCommand.class, CardCommand.class, FilmCommand.class,
 				FormatCommand.class, RegulateCommand.class, LeakCommand.class, DriftCommand.class, DiagnoseCommand.class,
-				ForecastCommand.class, StockCommand.class, QuoteCommand.class, ServeCommand.class })
+				ForecastCommand.class, StockCommand.class, QuoteCommand.class, SheetCommand.class,
+				ServeCommand.class })
 final class Padwright implements Runnable {
 
 	static final class BundleVersion implements IVersionProvider {

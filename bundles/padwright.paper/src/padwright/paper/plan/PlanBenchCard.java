@@ -5,17 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 import padwright.engine.coupling.CouplingGraph;
 import padwright.engine.coupling.Regulation;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
-import padwright.model.keysystem.ClockConvention;
-import padwright.model.keysystem.KeySystem;
 import padwright.model.plan.Plan;
 import padwright.model.systems.EffectiveKey;
-import padwright.model.systems.EffectiveSystem;
 import padwright.paper.card.BenchCard;
 import padwright.paper.page.PageFact;
 import padwright.paper.card.CardKey;
@@ -32,7 +28,6 @@ import padwright.workup.solve.PlanSolution;
 public final class PlanBenchCard {
 
 	private static final String TITLE = "Bench card";
-	private static final String DEFAULT_REFERENCE = "hinge";
 
 	private final ServicePlan plan;
 	private final PlanSolution solution;
@@ -58,7 +53,7 @@ public final class PlanBenchCard {
 		return new BenchCard(TITLE, PlanHead.instrument(plan),
 				PlanHead.serial(plan), Labels.of(source),
 				Optional.ofNullable(source.getDate()),
-				facts(), twelveLooksAt(), keys(), regulations(), Cautions.of(plan));
+				facts(), ClockWords.twelveLooksAt(plan.plan().getSystem()), keys(), regulations(), Cautions.of(plan));
 	}
 
 	private List<PageFact> facts() {
@@ -69,12 +64,6 @@ public final class PlanBenchCard {
 				.ifPresent(fitting -> facts.add(new PageFact("Fit", FitText.of(fitting))));
 		plan.stock().ifPresent(stock -> facts.add(new PageFact("Stock", Labels.of(stock))));
 		return facts;
-	}
-
-	private String twelveLooksAt() {
-		return EffectiveSystem.lineage(plan.plan().getSystem()).stream().map(KeySystem::getClock)
-				.flatMap(Stream::ofNullable).reduce((outer, inner) -> inner).map(ClockConvention::getReference)
-				.map(reference -> reference.getLiteral()).orElse(DEFAULT_REFERENCE);
 	}
 
 	private List<CardKey> keys() {

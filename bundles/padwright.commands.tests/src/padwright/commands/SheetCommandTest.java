@@ -1,0 +1,66 @@
+package padwright.commands;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SheetCommandTest {
+
+	@TempDir
+	private Path folder;
+	private ExampleShop shop;
+
+	@BeforeEach
+	void copyTheShop() throws IOException {
+		shop = ExampleShop.copiedTo(folder);
+	}
+
+	@Test
+	void everyExampleSystemIsDrawnAlikeEveryTime() throws IOException {
+		for (Path file : ExampleShop.files(folder.resolve("systems"))) {
+			assertEquals(ExitStatus.CLEAN, sheet(file, "first").status(), file.toString());
+			assertEquals(ExitStatus.CLEAN, sheet(file, "second").status(), file.toString());
+		}
+		for (Path file : ExampleShop.files(folder.resolve("first"))) {
+			assertArrayEquals(Files.readAllBytes(file),
+					Files.readAllBytes(folder.resolve("second").resolve(file.getFileName())));
+		}
+		assertTrue(Files.readString(folder.resolve("first/QuarterTone-key-layout-1.svg")).contains("revision 7"));
+	}
+
+	private CommandRun sheet(Object system, String to) {
+		return CommandRun.padwright("sheet", system, "-o", folder.resolve(to), "--revision", "7", "--date", "May 2026");
+	}
+
+	@Test
+	void aFileWithSeveralSystemsAsksWhich() throws IOException {
+		Path file = folder.resolve("systems/two.keys");
+		Files.writeString(file, "system One { key X open hole 7 mm cup 9 mm at 10 mm }\nsystem Two { }\n");
+		assertEquals(ExitStatus.CLEAN, sheet(file + "#One", "out").status());
+		assertTrue(sheet(file, "out").err().contains("#One"));
+		for (Object wrong : new Object[] { file, file + "#Three", file + "#Two", folder.resolve("missing.keys"), folder,
+				shop.plan("old-flute") }) {
+			CommandRun run = sheet(wrong, "out");
+			assertEquals(ExitStatus.UNUSABLE, run.status(), wrong.toString());
+			assertFalse(run.showsItsInside(), run.err());
+		}
+	}
+
+	@Test
+	void keysThatCloseEachOtherInACircleAreNamed() throws IOException {
+		Path file = folder.resolve("systems/circle.keys");
+		Files.writeString(file, "system Circle {\n\tkey X open closes Y\n\tkey Y open closes X\n\tnote D4 : X\n}\n");
+		CommandRun run = sheet(file, "out");
+		assertEquals(ExitStatus.UNUSABLE, run.status());
+		assertTrue(run.err().contains("X") && !run.showsItsInside(), run.err());
+	}
+}

@@ -1,0 +1,188 @@
+package padwright.paper.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+import padwright.drawing.scene.Anchor;
+import padwright.drawing.scene.Circle;
+import padwright.drawing.scene.Drawn;
+import padwright.drawing.scene.Element;
+import padwright.drawing.scene.Face;
+import padwright.drawing.scene.Ink;
+import padwright.drawing.scene.Line;
+import padwright.drawing.scene.Path;
+import padwright.drawing.scene.SolidFill;
+import padwright.drawing.scene.Stroke;
+import padwright.drawing.scene.Style;
+import padwright.drawing.scene.Text;
+import padwright.paper.page.Typesetter;
+
+/**
+ * The keys of one joint, its upper end on top, positions and diameters to scale. Keys hinged on the far side stand in a
+ * second row beside the first; how far around the tube they lie is not in the model.
+ */
+final class JointMap {
+
+	private static final double RULE_WIDTH = 13;
+	private static final double LANE = 3.4;
+	private static final double HEADING = 4;
+	private static final double TOP = 8;
+	private static final double LABEL = 2.9;
+	private static final double LABEL_WIDTH = 27;
+	private static final double GAP = 2.5;
+	private static final double TICKS_EVERY = 50;
+
+	private final Typesetter typesetter;
+	private final LayoutSheet sheet;
+	private final String joint;
+	private final DrawingScale scale;
+	private final List<Integer> keys;
+	private final List<Integer> couplings;
+	private final List<Integer> lanes;
+	private final double widestCup;
+
+	JointMap(Typesetter typesetter, LayoutSheet sheet, String joint, DrawingScale scale) {
+		this.typesetter = typesetter;
+		this.sheet = sheet;
+		this.joint = joint;
+		this.scale = scale;
+		this.keys = IntStream.range(0, sheet.keys().size()).filter(this::isHere).boxed()
+				.sorted(Comparator.comparing((Integer key) -> sheet.keys().get(key).position().orElseThrow())).toList();
+		this.couplings = IntStream.range(0, sheet.couplings().size())
+				.filter(index -> keys.contains(sheet.couplings().get(index).driver())
+						&& keys.contains(sheet.couplings().get(index).driven())).boxed().toList();
+		this.lanes = Lanes.of(couplings.stream().map(index -> Lanes.Stretch.between(
+				y(sheet.couplings().get(index).driver()), y(sheet.couplings().get(index).driven()))).toList());
+		this.widestCup = keys.stream().mapToDouble(this::diameter).max().orElse(0);
+	}
+
+	private boolean isHere(int key) {
+		return sheet.keys().get(key).joint().equals(joint) && sheet.keys().get(key).position().isPresent();
+	}
+
+	boolean isEmpty() {
+		return keys.isEmpty();
+	}
+
+	/** What reaches furthest down the joint, mm on paper. */
+	double height() {
+		double lowest = keys.stream().mapToDouble(key -> y(key) + diameter(key) / 2).max().orElse(TOP);
+		List<Double> labels = labelPlaces();
+		return Math.max(lowest, labels.isEmpty() ? 0 : labels.get(labels.size() - 1) + LABEL) + GAP;
+	}
+
+	double width() {
+		return labelsLeft() + LABEL_WIDTH;
+	}
+
+	private double nearX() {
+		return RULE_WIDTH + (lanes.stream().mapToInt(lane -> lane + 1).max().orElse(0) + 1) * LANE + widestCup / 2;
+	}
+
+	private double x(int key) {
+		return sheet.keys().get(key).isFar() ? nearX() + widestCup + GAP : nearX();
+	}
+
+	private double labelsLeft() {
+		double right = keys.stream().mapToDouble(key -> x(key) + widestCup / 2).max().orElse(nearX());
+		return right + 3 * GAP;
+	}
+
+	private double y(int key) {
+		return TOP + scale.onPaper(Millimetres.value(sheet.keys().get(key).position().orElseThrow()));
+	}
+
+	/** A key whose cup is not known is drawn as wide as its hole, or as a dot. */
+	private double diameter(int key) {
+		SheetKey drawn = sheet.keys().get(key);
+		return scale.onPaper(drawn.cup().or(drawn::hole).map(Millimetres::value).orElse(2.0));
+	}
+
+	/** Lines first, so that cups lie over them. */
+	List<Element> draw() {
+		List<Element> elements = new ArrayList<>();
+		elements.add(Text.of(joint + " joint", 0, HEADING, Face.BOLD, HEADING));
+		elements.addAll(rule());
+		for (int index = 0; index < couplings.size(); index++) {
+			elements.addAll(coupling(index));
+		}
+		elements.addAll(labels());
+		keys.forEach(key -> elements.addAll(cup(key)));
+		return elements;
+	}
+
+	/** Distances from the upper end. */
+	private List<Element> rule() {
+		double end = keys.stream().mapToDouble(this::y).max().orElse(TOP);
+		List<Element> elements = new ArrayList<>();
+		elements.add(line(RULE_WIDTH - 3, TOP, RULE_WIDTH - 3, end, 0.2));
+		for (double mm = 0; TOP + scale.onPaper(mm) <= end; mm += TICKS_EVERY) {
+			double y = TOP + scale.onPaper(mm);
+			elements.add(line(RULE_WIDTH - 4.5, y, RULE_WIDTH - 1.5, y, 0.2));
+			elements.add(Text.of(String.valueOf(Math.round(mm)), RULE_WIDTH - 5, y + 0.9, Face.CONDENSED, 2.5)
+					.anchored(Anchor.END));
+		}
+		return elements;
+	}
+
+	/** From the driver's dot along a lane to an arrow at the driven key, with its number. */
+	private List<Element> coupling(int index) {
+		SheetCoupling coupling = sheet.couplings().get(couplings.get(index));
+		double lane = nearX() - widestCup / 2 - (lanes.get(index) + 1) * LANE;
+		double from = y(coupling.driver());
+		double to = y(coupling.driven());
+		double fromEdge = x(coupling.driver()) - diameter(coupling.driver()) / 2;
+		double toEdge = x(coupling.driven()) - diameter(coupling.driven()) / 2;
+		Path.Recorder arrow = new Path.Recorder();
+		arrow.moveTo(toEdge, to);
+		arrow.lineTo(toEdge - 1.8, to - 0.8);
+		arrow.lineTo(toEdge - 1.8, to + 0.8);
+		arrow.close();
+		String number = String.valueOf(couplings.get(index) + 1);
+		return List.of(line(fromEdge, from, lane, from, 0.25), line(lane, from, lane, to, 0.25),
+				line(lane, to, toEdge - 1, to, 0.25), new Drawn(arrow.path(), Style.filled(Ink.BLACK)),
+				new Drawn(new Circle(fromEdge - 0.6, from, 0.6), Style.filled(Ink.BLACK)),
+				Text.of(number, lane - 0.4, (from + to) / 2 + 0.9, Face.CONDENSED_BOLD, 2.4).anchored(Anchor.END));
+	}
+
+	private List<Element> cup(int key) {
+		SheetKey drawn = sheet.keys().get(key);
+		double radius = diameter(key) / 2;
+		List<Element> elements = new ArrayList<>();
+		elements.add(new Drawn(new Circle(x(key), y(key), radius),
+				Style.of(new SolidFill(Ink.WHITE), Stroke.of(Ink.BLACK, drawn.closedAtRest() ? 0.7 : 0.3))));
+		drawn.hole().ifPresent(hole -> elements.add(new Drawn(
+				new Circle(x(key), y(key), scale.onPaper(Millimetres.value(hole)) / 2),
+				Style.stroked(Stroke.of(Ink.BLACK, 0.12).dashed(0.5, 0.4)))));
+		elements.add(Text.centred(String.valueOf(key + 1), x(key), y(key), Face.CONDENSED_BOLD,
+				Math.min(2.8, radius * 1.1)));
+		return elements;
+	}
+
+	private List<Element> labels() {
+		List<Element> elements = new ArrayList<>();
+		List<Double> places = labelPlaces();
+		for (int index = 0; index < keys.size(); index++) {
+			int key = keys.get(index);
+			SheetKey drawn = sheet.keys().get(key);
+			double y = places.get(index);
+			double left = labelsLeft();
+			elements.add(line(x(key) + diameter(key) / 2, y(key), left - 2 * GAP, y(key), 0.1));
+			elements.add(line(left - 2 * GAP, y(key), left - 0.6, y, 0.1));
+			String text = (key + 1) + " " + drawn.label() + (drawn.touch().isEmpty() ? "" : " · " + drawn.touch());
+			elements.add(typesetter.line(text, left, y + LABEL * 0.36,
+					drawn.touch().isEmpty() ? Face.CONDENSED : Face.CONDENSED_BOLD, LABEL, LABEL_WIDTH));
+		}
+		return elements;
+	}
+
+	private List<Double> labelPlaces() {
+		return Lanes.spread(keys.stream().map(this::y).toList(), LABEL * 1.25);
+	}
+
+	private static Element line(double x1, double y1, double x2, double y2, double width) {
+		return new Drawn(new Line(x1, y1, x2, y2), Style.stroked(Ink.BLACK, width));
+	}
+}

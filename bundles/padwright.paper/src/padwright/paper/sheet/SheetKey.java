@@ -1,0 +1,32 @@
+package padwright.paper.sheet;
+
+import java.util.Optional;
+
+import padwright.engine.length.Length;
+
+/**
+ * A key of a layout.
+ *
+ * @param name in its system
+ * @param label as the trade calls it
+ * @param closedAtRest how it stands when no finger is on it
+ * @param touch the finger that works it, as in {@code R1}; empty for none
+ * @param hole diameter of the tone hole
+ * @param rim width of the hole's rim
+ * @param make how the hole was made; empty if not said
+ * @param cup inside diameter
+ * @param depth of the cup
+ * @param cupStyle empty if not said
+ * @param hinge near or far side; empty if not said
+ * @param joint it sits on
+ * @param position of the hole's centre from the upper end of the joint
+ */
+public record SheetKey(String name, String label, boolean closedAtRest, String touch, Optional<Length> hole,
+		Optional<Length> rim, String make, Optional<Length> cup, Optional<Length> depth, String cupStyle, String hinge,
+		String joint, Optional<Length> position) {
+
+	/** Whether it hinges on the side away from the player's fingers, where the map draws it aside. */
+	boolean isFar() {
+		return "far".equals(hinge);
+	}
+}
