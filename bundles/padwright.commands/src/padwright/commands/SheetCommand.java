@@ -54,11 +54,11 @@ final class SheetCommand implements Callable<Integer> {
 		Path file = Path.of(mark < 0 ? system : system.substring(0, mark));
 		LoadedShop shop = LoadedShop.around(file);
 		KeySystem chosen = choose(shop, mark < 0 ? Optional.empty() : Optional.of(system.substring(mark + 1)));
-		FindingLines.printErrors(spec.commandLine().getErr(), shop.shop().findings(shop.file()));
+		FindingLines.print(spec.commandLine().getErr(), shop.errors(shop.file()));
 		LayoutSheet sheet = sheet(chosen, file);
 		new PageFiles(folder, spec.commandLine().getOut()).write(chosen.getName() + "-key-layout", sheet.title(),
 				new LayoutSheetPages(sheet, paper).pages());
-		return shop.hasErrors(shop.file()) ? ExitStatus.FINDINGS : ExitStatus.CLEAN;
+		return shop.errors(shop.file()).isEmpty() ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
 	}
 
 	private static KeySystem choose(LoadedShop shop, Optional<String> name) {
