@@ -15,7 +15,8 @@ import com.google.gson.JsonParser;
 class CompareCommandTest {
 
 	private static final String HEAD = "fit Felt on Disc with Clear read at 12 3 6 9\n";
-	private static final String FS = "key Fs found worn empty 15 15 15 15 stack 7.5 7.5 felt . 0.5 . . shim 0.5 from 2 to 4\n";
+	private static final String FS =
+			"key Fs found worn empty 15 15 15 15 stack 7.5 7.5 felt . 0.5 . . shim 0.5 from 2 to 4\n";
 	private static final String F = "key F found sound empty 15 15 15 15 stack 5 7.5 3 felt . . . . shim none\n";
 
 	@TempDir

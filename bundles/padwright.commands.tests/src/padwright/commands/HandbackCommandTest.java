@@ -16,8 +16,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 class HandbackCommandTest {
 
-	private static final List<String> JARGON = List.of("thou", "shim", "seat", "feeler", "spread", "stabiliser", "coupl",
-			"regulat", "saddle", "tilt", "rim ", "cup", " film", "H315");
+	private static final List<String> JARGON = List.of("thou", "shim", "seat", "feeler", "spread", "stabiliser",
+			"coupl", "regulat", "saddle", "tilt", "rim ", "cup", " film", "H315");
 
 	@TempDir
 	private Path folder;

@@ -89,8 +89,8 @@ public final class PlanHandBack {
 		if (words.isEmpty()) {
 			words.add("The pads that were in it.");
 		}
-		List<String> glues = rows.stream().flatMap(row -> row.job().fitting().adhesive().stream()).map(Labels::of).distinct()
-				.toList();
+		List<String> glues = rows.stream().flatMap(row -> row.job().fitting().adhesive().stream()).map(Labels::of)
+				.distinct().toList();
 		if (!glues.isEmpty()) {
 			words.add("Set in: " + String.join(", ", glues) + ".");
 		}
@@ -99,7 +99,8 @@ public final class PlanHandBack {
 			words.add("Made from animals: " + String.join(", ", animal)
 					+ ". Tell us if you are allergic, and ask about the rules before you travel across borders.");
 		}
-		words.add("Ask us for the suppliers' safety data sheets if you are sensitive to something: they come before this page.");
+		words.add("Ask us for the suppliers' safety data sheets if you are sensitive to something: they come before this "
+				+ "page.");
 		return words;
 	}
 

@@ -40,7 +40,8 @@ final class KeyAspects {
 		add("fit", then.fit(), now.fit(), "", changes);
 		add("empty cup, mean", then.emptyText(), now.emptyText(), by(then.empty(), now.empty(), "wider", "narrower"),
 				changes);
-		add("full shims", then.stackText(), now.stackText(), by(then.stackSum(), now.stackSum(), "more", "less"), changes);
+		add("full shims", then.stackText(), now.stackText(), by(then.stackSum(), now.stackSum(), "more", "less"),
+				changes);
 		add("pieces", then.pieces(), now.pieces(), "", changes);
 		add("spread as found", text(then.spreadBefore()), text(now.spreadBefore()),
 				by(then.spreadBefore(), now.spreadBefore(), "more", "less"), changes);
