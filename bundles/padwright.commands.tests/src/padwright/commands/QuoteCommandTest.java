@@ -31,8 +31,8 @@ class QuoteCommandTest {
 	@Test
 	void costsWhatTheSolutionTakes() {
 		int blanks = 0;
-		for (JsonElement key : JsonParser.parseString(CommandRun.padwright("solve", "--json", shop.plan("spring-service")).out())
-				.getAsJsonObject().getAsJsonArray("keys")) {
+		CommandRun solved = CommandRun.padwright("solve", "--json", shop.plan("spring-service"));
+		for (JsonElement key : JsonParser.parseString(solved.out()).getAsJsonObject().getAsJsonArray("keys")) {
 			blanks += key.getAsJsonObject().getAsJsonArray("pieces").size()
 					+ key.getAsJsonObject().getAsJsonObject("height").getAsJsonArray("pieces").size();
 		}

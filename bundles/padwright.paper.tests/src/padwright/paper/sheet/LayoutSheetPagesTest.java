@@ -35,9 +35,13 @@ class LayoutSheetPagesTest {
 				.filter(circle -> circle.shape().radius() == 17.5 / 2 / 2).toList();
 		assertEquals(10, cups.size(), "cups of 17.5 mm at 1 : 2");
 		for (int key = 1; key < cups.size(); key++) {
-			double apart = cups.get(key).y(0, cups.get(key).shape().y()) - cups.get(key - 1).y(0, cups.get(key - 1).shape().y());
+			double apart = centreY(cups.get(key)) - centreY(cups.get(key - 1));
 			assertEquals(33.0 / 2, apart, 1e-9, "keys are 33 mm apart");
 		}
+	}
+
+	private static double centreY(Placed<Circle> cup) {
+		return cup.y(0, cup.shape().y());
 	}
 
 	@Test
@@ -81,7 +85,8 @@ class LayoutSheetPagesTest {
 		}
 		List<SheetCoupling> couplings =
 				List.of(new SheetCoupling(0, 1, "screw UNM 1.00, ratio 1.5"), new SheetCoupling(0, 2, ""));
-		List<SheetNote> notes = List.of(new SheetNote("D4", Set.of("T", "R1"), List.of("low C"), Optional.of(Set.of("K1"))),
+		List<SheetNote> notes = List.of(
+				new SheetNote("D4", Set.of("T", "R1"), List.of("low C"), Optional.of(Set.of("K1"))),
 				new SheetNote("E4", Set.of("L2"), List.of(), Optional.empty()));
 		return new LayoutSheet(new HeadText("Invented flute", "revision C", "Key layout", List.of()), "Key layout",
 				"hinge", keys, couplings, notes);

@@ -71,7 +71,8 @@ record DiscCell(Typesetter typesetter, FilmDisc disc) {
 
 	private List<Element> legend() {
 		Column column = new Column(typesetter, diameter() + LEGEND_GAP, 0, LEGEND_WIDTH);
-		column.line("⌀ " + disc.diameter().in(LengthUnit.MILLIMETRE, 2).toPlainString() + " mm", Face.CONDENSED, SIZE, 0);
+		String diameter = disc.diameter().in(LengthUnit.MILLIMETRE, 2).toPlainString();
+		column.line("⌀ " + diameter + " mm", Face.CONDENSED, SIZE, 0);
 		for (int number = 1; number <= disc.cuts().size(); number++) {
 			column.line(number + "  " + disc.cuts().get(number - 1).piece().label(), Face.CONDENSED_BOLD, SIZE, 0);
 		}

@@ -34,7 +34,7 @@ record PageFrame(PaperSize paper, double margin, double footHeight) {
 		return paper.height() - 2 * margin - headHeight - footHeight - ABOVE_FOOT;
 	}
 
-	/** One page; what is left of it is filled by stretching its rows, or by lines to write on if there are to be notes. */
+	/** One page; its rows are stretched to fill it, or lines to write on do if there are to be notes. */
 	Scene compose(String title, Part head, List<Part> body, Part foot, boolean notes) {
 		List<Element> elements = new ArrayList<>();
 		elements.add(place(head, head.height(), margin));

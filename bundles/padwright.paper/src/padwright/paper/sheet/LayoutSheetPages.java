@@ -71,7 +71,8 @@ public final class LayoutSheetPages {
 	private List<Part> maps(DrawingScale scale) {
 		List<JointMap> maps = JOINTS.stream().map(joint -> new JointMap(typesetter, sheet, joint, scale))
 				.filter(map -> !map.isEmpty()).toList();
-		List<Bounds> sizes = maps.stream().map(map -> new Bounds(0, 0, Math.min(width, map.width()), map.height())).toList();
+		List<Bounds> sizes = maps.stream()
+				.map(map -> new Bounds(0, 0, Math.min(width, map.width()), map.height())).toList();
 		List<Part> parts = new ArrayList<>();
 		int next = 0;
 		for (List<Bounds> shelf : Shelves.of(sizes, width, GAP)) {

@@ -63,7 +63,8 @@ public final class SystemSheet {
 
 	private LayoutSheet sheet(Optional<String> revision, Optional<String> date) {
 		String subline = TITLE + " · " + system.getName() + date.map(day -> " · " + day).orElse("");
-		HeadText head = new HeadText(Labels.of(system), revision.map(text -> "revision " + text).orElse(""), subline, facts());
+		String right = revision.map(text -> "revision " + text).orElse("");
+		HeadText head = new HeadText(Labels.of(system), right, subline, facts());
 		return new LayoutSheet(head, TITLE + ", " + Labels.of(system), ClockWords.twelveLooksAt(system),
 				keys.stream().map(SystemSheet::key).toList(), couplings(), notes());
 	}

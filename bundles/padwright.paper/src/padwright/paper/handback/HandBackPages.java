@@ -1,0 +1,69 @@
+package padwright.paper.handback;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import padwright.drawing.font.DejaVuMetrics;
+import padwright.drawing.scene.Face;
+import padwright.drawing.scene.Scene;
+import padwright.drawing.scene.Text;
+import padwright.paper.page.Column;
+import padwright.paper.page.FixedPart;
+import padwright.paper.page.FootRule;
+import padwright.paper.page.PageHead;
+import padwright.paper.page.PageSeries;
+import padwright.paper.page.PaperSize;
+import padwright.paper.page.Part;
+import padwright.paper.page.Typesetter;
+
+/** Lays a hand-back page out in type that is easy to read. */
+public final class HandBackPages {
+
+	private static final double HEADING = 4.8;
+	private static final double TEXT = 3.7;
+	private static final double INDENT = 4;
+	private static final double BETWEEN = 1;
+
+	private final HandBack handBack;
+	private final PaperSize paper;
+	private final double width;
+	private final Typesetter typesetter = new Typesetter(new DejaVuMetrics());
+
+	public HandBackPages(HandBack handBack, PaperSize paper) {
+		this.handBack = handBack;
+		this.paper = paper;
+		this.width = PageSeries.width(paper);
+	}
+
+	/** One page, or as many as the words take. */
+	public List<Scene> pages() {
+		PageSeries series = new PageSeries(paper, new PageHead(handBack.head(), typesetter, width), this::foot);
+		List<Part> parts = new ArrayList<>();
+		handBack.sections().forEach(section -> parts.addAll(parts(section)));
+		return series.pages(handBack.title(), parts, false);
+	}
+
+	/** The heading stays with the first paragraph. */
+	private List<Part> parts(HandBack.Section section) {
+		List<Part> parts = new ArrayList<>();
+		for (int paragraph = 0; paragraph < section.paragraphs().size(); paragraph++) {
+			Column column = new Column(typesetter, 0, 0, width);
+			if (paragraph == 0) {
+				column.space(HEADING * 0.6);
+				column.line(section.heading(), Face.BOLD, HEADING, 0);
+				column.space(BETWEEN);
+			}
+			column.add(Text.of("•", 0.5, column.baseline(TEXT), Face.REGULAR, TEXT));
+			column.paragraph(section.paragraphs().get(paragraph), Face.REGULAR, TEXT, INDENT, Integer.MAX_VALUE);
+			parts.add(new FixedPart(column.y() + BETWEEN, column.elements()));
+		}
+		return parts;
+	}
+
+	private Part foot(int page, int pages) {
+		Column column = new Column(typesetter, 0, 1.2, width);
+		column.paragraph("If something does not feel right, bring the instrument back rather than adjust or glue anything "
+				+ "yourself.", Face.CONDENSED, FootRule.SIZE * 1.1);
+		return FootRule.around(column.elements(), column.y(), width, page, pages);
+	}
+}

@@ -1,0 +1,151 @@
+package padwright.paper.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
+import padwright.model.Present;
+import padwright.model.plan.PadState;
+import padwright.model.plan.Player;
+import padwright.model.plan.Saliva;
+import padwright.model.stock.Material;
+import padwright.model.stock.Pad;
+import padwright.paper.handback.HandBack;
+import padwright.paper.handback.HandBack.Section;
+import padwright.workup.parts.Labels;
+import padwright.workup.parts.RowWork;
+import padwright.workup.parts.Take;
+import padwright.workup.service.KeyJob;
+import padwright.workup.service.ServicePlan;
+import padwright.workup.solve.PlanSolution;
+
+/**
+ * The hand-back page of a plan. What it says of care is common practice, no source, as is the yearly service. It names
+ * no customer, and uses no word of the shop that a player would have to look up.
+ */
+public final class PlanHandBack {
+
+	private static final String TITLE = "Your instrument is back";
+
+	private final ServicePlan plan;
+	private final List<RowWork> rows;
+	private final Set<Pad> newPads = new LinkedHashSet<>();
+
+	private PlanHandBack(PlanSolution solution) {
+		this.plan = solution.plan();
+		this.rows = RowWork.of(solution).stream().filter(row -> row.job().key().isPresent()).toList();
+		rows.stream().map(RowWork::job).filter(job -> !Take.keepsPad(job)).flatMap(job -> job.fitting().pad().stream())
+				.forEach(newPads::add);
+	}
+
+	public static HandBack of(PlanSolution solution) {
+		PlanHandBack page = new PlanHandBack(solution);
+		return new HandBack(PlanHead.of(TITLE, page.plan, List.of()), PlanHead.title(TITLE, page.plan),
+				List.of(new Section("What was done", page.done()), new Section("What is in it now", page.materials()),
+						new Section("Care", page.care()), new Section("What to expect", page.expect()),
+						new Section("When to come back", page.back())));
+	}
+
+	private List<String> done() {
+		List<String> done = new ArrayList<>();
+		long fresh = rows.stream().filter(row -> !Take.keepsPad(row.job())).count();
+		if (fresh > 0) {
+			done.add(fresh == 1 ? "One pad was replaced." : fresh + " pads were replaced.");
+		}
+		if (fresh < rows.size()) {
+			done.add(counted(rows.size() - fresh, "pad was", "pads were") + " sound and stayed.");
+		}
+		addFound(PadState.TORN, "torn", done);
+		addFound(PadState.TACKY, "sticky", done);
+		done.add("Each pad we worked on was checked all around, so that it closes under a light touch.");
+		if (!plan.plan().getRegulations().isEmpty()) {
+			done.add("Keys that move together were adjusted to close at the same moment.");
+		}
+		return done;
+	}
+
+	private void addFound(PadState state, String word, List<String> done) {
+		List<String> keys = labels(job -> job.service().isSetFound() && job.service().getFound() == state);
+		if (!keys.isEmpty()) {
+			done.add("We found " + counted(keys.size(), word + " pad", word + " pads") + ": " + String.join(", ", keys)
+					+ ".");
+		}
+	}
+
+	private List<String> labels(Predicate<KeyJob> chosen) {
+		return rows.stream().map(RowWork::job).filter(chosen).map(job -> job.key().orElseThrow().label()).toList();
+	}
+
+	private static String counted(long count, String one, String more) {
+		return count + " " + (count == 1 ? one : more);
+	}
+
+	private List<String> materials() {
+		List<String> words = new ArrayList<>();
+		newPads.forEach(pad -> words.add("New: " + Labels.of(pad) + made(pad) + "."));
+		if (words.isEmpty()) {
+			words.add("The pads that were in it.");
+		}
+		List<String> glues = rows.stream().flatMap(row -> row.job().fitting().adhesive().stream()).map(Labels::of)
+				.distinct().toList();
+		if (!glues.isEmpty()) {
+			words.add("Set in: " + String.join(", ", glues) + ".");
+		}
+		List<String> animal = materialsOfNewPads().filter(Material::isAnimal).map(Labels::of).distinct().toList();
+		if (!animal.isEmpty()) {
+			words.add("Made from animals: " + String.join(", ", animal)
+					+ ". Tell us if you are allergic, and ask about the rules before you travel across borders.");
+		}
+		words.add("Ask us for the suppliers' safety data sheets if you are sensitive to something: they come before this "
+				+ "page.");
+		return words;
+	}
+
+	private static String made(Pad pad) {
+		List<String> layers = pad.getLayers().stream().flatMap(layer -> Present.of(layer.getMaterial()).stream())
+				.map(Labels::of).toList();
+		return layers.isEmpty() ? "" : ", made of " + String.join(", ", layers);
+	}
+
+	private Stream<Material> materialsOfNewPads() {
+		return newPads.stream().flatMap(pad -> pad.getLayers().stream())
+				.flatMap(layer -> Present.of(layer.getMaterial()).stream());
+	}
+
+	private List<String> care() {
+		List<String> care = new ArrayList<>(List.of(
+				"Swab the instrument dry after playing, and let it dry before you close the case.",
+				"Play with clean hands and a clean mouth: sugar and saliva age pads.",
+				"Blot a damp or sticky pad with clean paper laid under it. Do not pull the paper out under pressure, "
+						+ "and use no powder.",
+				"Keep it from heat, strong sun and cold cars. Use no polish, alcohol or solvent near the pads.",
+				"Put it together by the parts without keys, and never turn a screw to make a pad close."));
+		if (hasAcidicPlayer()) {
+			care.add("Your saliva is hard on pads: rinse your mouth before playing, and dry the pads more often.");
+		}
+		return care;
+	}
+
+	private boolean hasAcidicPlayer() {
+		Player player = plan.plan().getPlayer();
+		return player != null && player.isSetSaliva() && player.getSaliva() == Saliva.ACIDIC;
+	}
+
+	private List<String> expect() {
+		List<String> words = new ArrayList<>();
+		words.add("It is right as it leaves us; it needs no playing in, and does not get better by waiting.");
+		words.add("Weather moves pads. If your home is much damper, drier, warmer or colder than our shop, a note may "
+				+ "answer less easily at first: let us know if it stays so.");
+		words.add("Wipe what touches your lips before you play: it was handled at the bench.");
+		return words;
+	}
+
+	private List<String> back() {
+		return List.of("In a year, for cleaning, oil and adjustment, even if all seems well: oil dries.",
+				"Sooner, if a note needs more pressure than it did, a key clicks, a pad sticks, or you see a tear in one.",
+				"At once after a fall: do not play it until it was looked at.");
+	}
+}
