@@ -54,7 +54,7 @@ final class Directions {
 		return weights;
 	}
 
-	/** A wave in whole numbers, which sum to zero because StrictMath's cosine is odd about a quarter turn once rounded. */
+	/** A wave in whole numbers; crests and troughs round alike, so they sum to zero. */
 	static int[] wave(int crests, int crestAt) {
 		int[] weights = new int[STATIONS];
 		for (int station = 0; station < STATIONS; station++) {

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 import com.google.ortools.Loader;
@@ -35,6 +36,34 @@ public final class ConstraintSolver implements GeneralSolver {
 	@Override
 	public Answer leastSpread(LevellingProblem problem, Duration limit) {
 		CpModel model = new CpModel();
+		model.minimize(addSpread(model, problem, problem.gap().spread().nanometres()));
+		CpSolver solver = solver(limit);
+		CpSolverStatus status = solver.solve(model);
+		return new Answer(isFound(status) ? Math.round(solver.objectiveValue()) : Long.MAX_VALUE,
+				Math.round(solver.bestObjectiveBound()), status == CpSolverStatus.OPTIMAL);
+	}
+
+	/** Whether any choice has a spread of at most {@code most} nm; empty if the time does not suffice to tell. */
+	public Optional<Boolean> canReach(LevellingProblem problem, long most, Duration limit) {
+		CpModel model = new CpModel();
+		addSpread(model, problem, most);
+		CpSolverStatus status = solver(limit).solve(model);
+		return isFound(status) ? Optional.of(true)
+				: Optional.of(false).filter(none -> status == CpSolverStatus.INFEASIBLE);
+	}
+
+	private static boolean isFound(CpSolverStatus status) {
+		return status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
+	}
+
+	private static CpSolver solver(Duration limit) {
+		CpSolver solver = new CpSolver();
+		solver.getParameters().setNumWorkers(1).setRandomSeed(1).setMaxTimeInSeconds(limit.toMillis() / 1e3);
+		return solver;
+	}
+
+	/** Adds the problem and gives the variable of its spread. */
+	private static IntVar addSpread(CpModel model, LevellingProblem problem, long most) {
 		List<IntVar> counts = new ArrayList<>();
 		List<long[]> lifts = new ArrayList<>();
 		for (FilmSupply film : problem.films()) {
@@ -44,14 +73,13 @@ public final class ConstraintSolver implements GeneralSolver {
 		model.addLessOrEqual(LinearExpr.sum(used), problem.maxPieces());
 		long reach = reach(problem, lifts);
 		IntVar low = model.newIntVar(-reach, reach, "low");
-		IntVar spread = model.newIntVar(0, problem.gap().spread().nanometres(), "spread");
+		IntVar spread = model.newIntVar(0, most, "spread");
 		for (int station = 0; station < ClockHour.STATIONS; station++) {
 			LinearExpr residual = residual(problem, station, used, lifts);
 			model.addGreaterOrEqual(residual, low);
 			model.addLessOrEqual(residual, LinearExpr.sum(new IntVar[] {low, spread}));
 		}
-		model.minimize(spread);
-		return solve(model, limit);
+		return spread;
 	}
 
 	private static void addFilm(CpModel model, LevellingProblem problem, FilmSupply film, List<IntVar> counts,
@@ -76,14 +104,5 @@ public final class ConstraintSolver implements GeneralSolver {
 		long gap = problem.gap().stream().map(Math::abs).max().getAsLong();
 		long lift = lifts.stream().flatMapToLong(Arrays::stream).map(Math::abs).max().orElse(0);
 		return gap + problem.maxPieces() * lift;
-	}
-
-	private static Answer solve(CpModel model, Duration limit) {
-		CpSolver solver = new CpSolver();
-		solver.getParameters().setNumWorkers(1).setRandomSeed(1).setMaxTimeInSeconds(limit.toMillis() / 1e3);
-		CpSolverStatus status = solver.solve(model);
-		boolean found = status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
-		return new Answer(found ? Math.round(solver.objectiveValue()) : Long.MAX_VALUE,
-				Math.round(solver.bestObjectiveBound()), status == CpSolverStatus.OPTIMAL);
 	}
 }

@@ -33,6 +33,7 @@ public final class Report {
 				Runtime.getRuntime().availableProcessors());
 		printPads(quick);
 		printInstrument();
+		HeightComparison.print(quick ? 50 : 500);
 		Growth.print(quick ? 2 : 15);
 		System.out.println();
 		double ratio = new Comparison(Duration.ofSeconds(quick ? 4 : 60)).run(Pads.USUAL, quick ? 3 : 9);
