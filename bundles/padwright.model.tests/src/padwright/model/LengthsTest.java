@@ -37,7 +37,8 @@ class LengthsTest {
 
 	@Test
 	void lengthsAreWholeNanometres() {
-		assertEquals(Optional.of(Length.ofNanometres(1)), Lengths.exact(new BigDecimal("0.001"), LengthUnit.MICROMETRE));
+		assertEquals(Optional.of(Length.ofNanometres(1)),
+				Lengths.exact(new BigDecimal("0.001"), LengthUnit.MICROMETRE));
 		assertEquals(Optional.empty(), Lengths.exact(new BigDecimal("0.0001"), LengthUnit.MICROMETRE));
 		assertEquals(Optional.empty(), Lengths.exact(new BigDecimal("0.00001"), LengthUnit.THOU));
 		assertEquals(Optional.empty(), Lengths.exact(null, LengthUnit.THOU));

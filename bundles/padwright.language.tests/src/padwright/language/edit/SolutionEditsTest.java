@@ -62,7 +62,8 @@ class SolutionEditsTest {
 	private static String solved(String row, WrittenAnswers written) {
 		String text = SHOP + "plan P for Flute with Bench {\n\tfit Soft with Clear\n\tread at 12 6\n" + row + "\n}\n";
 		String edited = solvedText(text, written);
-		return edited.substring(edited.indexOf("read at 12 6\n") + "read at 12 6\n".length(), edited.length() - "\n}\n".length());
+		String before = "read at 12 6\n";
+		return edited.substring(edited.indexOf(before) + before.length(), edited.length() - "\n}\n".length());
 	}
 
 	private static String solvedText(String text, WrittenAnswers written) {
@@ -133,7 +134,8 @@ class SolutionEditsTest {
 
 	@Test
 	void figuresAreExactInAnyUnit() {
-		String plan = "\nplan P for Flute with Bench {\n\tfit Soft with Metric\n\tread at 12 6\n\tkey A empty 0.223457 0.223457 mm\n}\n";
+		String plan = "\nplan P for Flute with Bench {\n\tfit Soft with Metric\n\tread at 12 6\n"
+				+ "\tkey A empty 0.223457 0.223457 mm\n}\n";
 		assertEquals(SHOP + plan.replace("mm\n}", "mm stack 0.123457 0.1 mm\n}"),
 				solvedText(SHOP + plan, WrittenAnswers.KEEP));
 		assertEquals("unit mm\n" + SHOP + plan.replace("mm\n}", "mm stack 0.123457 0.1\n}"),
@@ -161,7 +163,8 @@ class SolutionEditsTest {
 	/** Examples are laid out in one way and have no remarks inside rows, so patterns find their clauses. */
 	private static String withoutAnswers(String text) {
 		String piece = "[0-9.]+( mm)? from [0-9.]+ to [0-9.]+";
-		return text.replaceAll(" stack( [0-9.]+)+( mm)?", "").replaceAll(" shim (none|" + piece + "(, " + piece + ")*)", "");
+		return text.replaceAll(" stack( [0-9.]+)+( mm)?", "")
+				.replaceAll(" shim (none|" + piece + "(, " + piece + ")*)", "");
 	}
 
 	private static void assertReadsAs(PlanSolution solution, Document reread, WrittenAnswers written) {

@@ -120,7 +120,7 @@ class SafeFileTest {
 		assumeTrue(Files.getFileStore(folder).supportsFileAttributeView("posix"));
 	}
 
-	/** What stands in the way is a folder, since even the administrator cannot move a file over one that is not empty. */
+	/** In the way stands a folder with something in it, which not even the administrator can move a file over. */
 	@Test
 	void aFailedMoveLeavesNothingBehind() throws IOException {
 		Path inTheWay = Files.createDirectory(file);

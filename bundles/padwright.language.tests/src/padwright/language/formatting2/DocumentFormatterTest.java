@@ -32,14 +32,14 @@ class DocumentFormatterTest {
 					player "P" { tone bright saliva mild home 24 °C 60 %RH }
 					fit Hard on Disc with Clear glue Shellac
 					read at 12 3 6 9
-					key A found worn fit Soft empty 15 15 thou stack 7.5 7.5 felt . 0.5 shim 1 from 2 to 4, 2 from 5 to 6 remark "r"
+					key A found worn fit Soft empty 15 15 thou stack 7.5 felt . 1 shim 1 from 2 to 4, 2 from 5 to 6 remark "r"
 					key B
 					regulate A > B : 1 thou light at driven
 				}
 				""", """
 				unit   mm plan Spring"Spring service"for Flute serial "A-1" with Bench{date 2026-03-02 seat within
 				0.5    thou bed 13..16 thou player "P"{tone bright saliva mild home 24 °C 60 %RH}fit Hard on Disc with
-				Clear glue Shellac read at 12 3 6 9 key A found worn fit Soft empty 15 15 thou stack 7.5 7.5 felt . 0.5
+				Clear glue Shellac read at 12 3 6 9 key A found worn fit Soft empty 15 15 thou stack 7.5 felt . 1
 				shim 1 from 2 to 4,2 from 5 to 6 remark "r" key B regulate A>B:1 thou light at driven}""");
 	}
 
@@ -80,9 +80,9 @@ class DocumentFormatterTest {
 					rule "x" warn when not (key is A or pad is Hard) and stack.sum >= 3 thou
 				}
 				""", """
-				stock Bench "Main bench" { bench - 5 °C 45 %RH material paper { expands 1..2 ppm/K animal hazard H317 , H315
-				source "a" } pad Hard { kind felt base paper 2 thou thick 98 thou +- 1 thou diameters 16 16.5 * 8 mm needs
-				stabiliser price 3 } film Clear paper {1 *3 2 thou} price 0.1 rule "x" warn when not ( key is A or pad
+				stock Bench "Main bench" { bench - 5 °C 45 %RH material paper { expands 1..2 ppm/K animal hazard H317
+				, H315 source "a" } pad Hard { kind felt base paper 2 thou thick 98 thou +- 1 thou diameters 16 16.5 * 8
+				mm needs stabiliser price 3 } film Clear paper {1 *3 2 thou} price 0.1 rule "x" warn when not ( key is A or pad
 				is Hard ) and stack . sum >= 3 thou }
 				""");
 	}

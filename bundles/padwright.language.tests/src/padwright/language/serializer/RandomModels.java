@@ -31,8 +31,8 @@ final class RandomModels {
 	/** What the grammar does not let be left out. */
 	private static final Set<String> MANDATORY = Set.of("name", "note", "key", "driven", "driver", "hour", "reference",
 			"diameter", "temperature", "humidity", "role", "size", "sizes", "text", "severity", "condition", "left",
-			"right", "operand", "property", "operator", "value", "number", "system", "pad", "values", "readings", "from",
-			"to", "light", "side", "systems", "stocks", "plans", "materials", "pads");
+			"right", "operand", "property", "operator", "value", "number", "system", "pad", "values", "readings",
+			"from", "to", "light", "side", "systems", "stocks", "plans", "materials", "pads");
 	private static final Map<EClass, Set<String>> MANDATORY_IN = Map.of(
 			KeySystemPackage.Literals.ADJUSTER, Set.of("kind"),
 			StockPackage.Literals.LAYER, Set.of("material", "thickness"),

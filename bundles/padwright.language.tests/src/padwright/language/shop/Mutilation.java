@@ -121,7 +121,8 @@ enum Mutilation {
 	DEEPLY_NESTED {
 		@Override
 		byte[] of(String text, Random random) {
-			String rule = "\nrule \"deep\" warn when " + (random.nextBoolean() ? "(" : "not ").repeat(10_000) + "key is A";
+			String deep = (random.nextBoolean() ? "(" : "not ").repeat(10_000);
+			String rule = "\nrule \"deep\" warn when " + deep + "key is A";
 			return utf8(insertedAtALine(text, rule, random));
 		}
 	},

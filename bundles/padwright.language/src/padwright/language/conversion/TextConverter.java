@@ -41,7 +41,8 @@ final class TextConverter<T> implements IValueConverter<T> {
 			return null;
 		}
 		if (text.length() > LONGEST) {
-			throw new ValueConverterException("\"" + text.substring(0, LONGEST) + "…\" is no " + what, node, NO_CAUSE);
+			String beginning = text.substring(0, LONGEST) + "…";
+			throw new ValueConverterException("\"" + beginning + "\" is no " + what, node, NO_CAUSE);
 		}
 		try {
 			return fromText.apply(text);

@@ -12,7 +12,7 @@ import org.eclipse.xtext.RuleCall;
 import org.eclipse.xtext.conversion.IValueConverter;
 import org.eclipse.xtext.nodemodel.INode;
 
-/** Converts a rule that is one word: a name, or one of the keywords it lists. Other keywords are written {@code ^word}. */
+/** Converts a rule that is one word: a name, or a keyword it lists. Other keywords are written {@code ^word}. */
 final class WordConverter implements IValueConverter<String> {
 
 	private static final String ESCAPE = "^";

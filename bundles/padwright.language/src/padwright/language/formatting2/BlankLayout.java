@@ -31,8 +31,11 @@ final class BlankLayout implements ITextReplacer {
 	static ITextReplacer merged(List<? extends ITextReplacer> layouts, IMerger<IHiddenRegionFormatting> merger) {
 		List<BlankLayout> blanks = layouts.stream().filter(BlankLayout.class::isInstance).map(BlankLayout.class::cast)
 				.toList();
-		return blanks.size() < layouts.size() ? null
-				: new BlankLayout(blanks.get(0).region, merger.merge(blanks.stream().map(layout -> layout.wanted).toList()));
+		if (blanks.size() < layouts.size()) {
+			return null;
+		}
+		List<IHiddenRegionFormatting> wanted = blanks.stream().map(layout -> layout.wanted).toList();
+		return new BlankLayout(blanks.get(0).region, merger.merge(wanted));
 	}
 
 	@Override
@@ -43,8 +46,10 @@ final class BlankLayout implements ITextReplacer {
 	@Override
 	public ITextReplacerContext createReplacements(ITextReplacerContext context) {
 		int before = context.getIndentation();
-		int after = Math.max(0, before + number(wanted.getIndentationIncrease()) - number(wanted.getIndentationDecrease()));
-		context.addReplacement(region.replaceWith(isLast() ? ending(context, before) : laidOut(context, before, after)));
+		int change = number(wanted.getIndentationIncrease()) - number(wanted.getIndentationDecrease());
+		int after = Math.max(0, before + change);
+		String laidOut = isLast() ? ending(context, before) : laidOut(context, before, after);
+		context.addReplacement(region.replaceWith(laidOut));
 		return context.withIndentation(after);
 	}
 
@@ -68,8 +73,8 @@ final class BlankLayout implements ITextReplacer {
 			return Objects.requireNonNullElse(isFirst() ? "" : wanted.getSpace(), "");
 		}
 		boolean goesOn = wanted.getNewLineMin() == null && !isFirst();
-		text.append(context.getNewLinesString(wantedEnds)).append(context.getIndentationString(goesOn ? after + 1 : after));
-		return text.toString();
+		String indentation = context.getIndentationString(goesOn ? after + 1 : after);
+		return text.append(context.getNewLinesString(wantedEnds)).append(indentation).toString();
 	}
 
 	/** Adds the remarks without their line ends; how many line ends follow the last. */

@@ -48,7 +48,8 @@ public class SyntaxMessages extends SyntaxErrorMessageProvider {
 					"A plan holds, in this order: date, seat, bed, player, fit, read, key rows, regulate lines"),
 			Map.entry(PlanPackage.Literals.KEY_SERVICE,
 					"A row is written: key Name found … fit … empty … stack … felt … shim … remark …"),
-			Map.entry(PlanPackage.Literals.ROUND, "A round is written: felt . 0.5 . 1 shim 0.5 from 2 to 4, 1 from 8 to 10"),
+			Map.entry(PlanPackage.Literals.ROUND,
+					"A round is written: felt . 0.5 . 1 shim 0.5 from 2 to 4, 1 from 8 to 10"),
 			Map.entry(PlanPackage.Literals.PIECE, "A piece is written: 0.5 from 2 to 4"));
 
 	@Override
@@ -60,8 +61,8 @@ public class SyntaxMessages extends SyntaxErrorMessageProvider {
 		String found = problem == null ? "This" : quoted(problem.token);
 		String expected = problem instanceof MismatchedTokenException mismatch
 				? expected(context, mismatch.expecting) : "";
-		return new SyntaxErrorMessage(found + " cannot stand here" + expected + "." + order(context.getCurrentContext()),
-				IssueCodes.SYNTAX);
+		String message = found + " cannot stand here" + expected + "." + order(context.getCurrentContext());
+		return new SyntaxErrorMessage(message, IssueCodes.SYNTAX);
 	}
 
 	@Override

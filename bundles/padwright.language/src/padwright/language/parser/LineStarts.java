@@ -9,7 +9,8 @@ import java.util.regex.Pattern;
  */
 final class LineStarts {
 
-	private static final Pattern STATEMENT = Pattern.compile("(?m)^[ \\t\\u00A0]*(?:\\}|(?:system|clock|key|change|remove|note"
+	private static final Pattern STATEMENT = Pattern.compile("(?m)^[ \\t\\u00A0]*(?:\\}|"
+			+ "(?:system|clock|key|change|remove|note"
 			+ "|stock|bench|material|pad|kind|base|face|skin|thick|sinks|diameters|stiffness|needs|price"
 			+ "|stabiliser|film|feeler|adhesive|rule"
 			+ "|plan|date|seat|bed|player|fit|read|felt|regulate)\\b)");

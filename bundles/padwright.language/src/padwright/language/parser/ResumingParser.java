@@ -27,7 +27,8 @@ public class ResumingParser extends PadwrightParser {
 	@Override
 	protected IParseResult parse(String rule, CharStream in) {
 		String text = in.size() == 0 ? "" : in.substring(0, in.size() - 1);
-		List<Passage> passages = new ArrayList<>(RuleLimits.beyond(text, super.createLexer(new ANTLRStringStream(text))));
+		TokenSource tokens = super.createLexer(new ANTLRStringStream(text));
+		List<Passage> passages = new ArrayList<>(RuleLimits.beyond(text, tokens));
 		IParseResult result = super.parse(rule, new PassingOver(text, passages));
 		int readings = Math.min(MOST_READINGS, MOST_CHARACTERS / Math.max(1, text.length()));
 		for (int reading = 0; reading < readings && result.hasSyntaxErrors(); reading++) {

@@ -28,8 +28,9 @@ import padwright.model.systems.EffectiveSystem;
 
 /**
  * What a name in a document may refer to. Keys are those of the system at hand and of all it extends, the nearest of
- * one name first, but those of the extended ones before its own where a key is changed or removed; articles are those of the plan's stock by name, and of every stock by qualified name; systems,
- * stocks and plans are those of the whole shop.
+ * one name first, but those of the extended ones before its own where a key is changed or removed; articles are those
+ * of the plan's stock by name, and of every stock by qualified name; systems, stocks and plans are those of the whole
+ * shop.
  */
 public class PadwrightScopeProvider extends AbstractPadwrightScopeProvider {
 

@@ -35,7 +35,8 @@ public final class StackHeightCheck extends Check<KeyJob> {
 
 	private static Advice noRoom(KeyJob job, HeightWork work) {
 		return new Advice("Pad and stabiliser fill the cup of " + job.name() + " by " + work.target().abs()
-				+ " more than it holds", "with no shim at all the pad stands too high and closes at the hinge side first",
+				+ " more than it holds",
+				"with no shim at all the pad stands too high and closes at the hinge side first",
 				"Choose a thinner pad or stabiliser, or measure depth and empty gap again");
 	}
 
