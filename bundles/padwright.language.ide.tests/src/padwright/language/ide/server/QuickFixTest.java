@@ -86,7 +86,7 @@ class QuickFixTest {
 			hour-twice | read at 12 3 6 9 | read at 12 3 6 6 9 | Remove this 6 | read at 12 3 6 9
 			film-not-stocked | key A | key A stack 7.5 2.25 | Use 2 thou | key A stack 7.5 2
 			film-not-stocked | key A | key A felt . shim 0.7 from 2 to 4 | Use 0.5 thou | key A felt . shim 0.5 from 2 to 4
-			stack-height | key A | key A empty 15 stack 5 | Use 7.5 7.5 0.5 thou | key A empty 15 stack 7.5 7.5 0.5
+			stack-height | key A | key A empty 15 stack 5 | Use 7.5 7.5 0.5 | key A empty 15 stack 7.5 7.5 0.5
 			reading-unknown-leaf | key A | key A felt . 0.7 . . | Use 1 thou | key A felt . 1 . .
 			stabiliser-missing | key A | key A fit Hard | Put it on Disc | key A fit Hard on Disc
 			pad-diameter | key A | key A fit Big | Fit Soft | key A fit Soft
