@@ -69,10 +69,13 @@ class MutilatedFilesTest {
 		return copies;
 	}
 
+	/** Opens a spoilt file among the systems and stock that it names, and with a plan that may name it. */
 	private static void use(Mutilation mutilation, List<Path> files, Path spoilt) {
-		Shop shop = Shop.open(TestShop.LANGUAGE, files);
-		files.stream().filter(file -> file.equals(spoilt) || file.toString().endsWith(".plan"))
-				.forEach(file -> shop.findings(file).forEach(MutilatedFilesTest::assertComplete));
+		Path plan = files.stream().filter(MutilatedFilesTest::isPlan).findFirst().orElseThrow();
+		List<Path> opened = files.stream().filter(file -> !isPlan(file) || file.equals(spoilt) || file.equals(plan))
+				.toList();
+		Shop shop = Shop.open(TestShop.LANGUAGE, opened);
+		List.of(spoilt, plan).forEach(file -> shop.findings(file).forEach(MutilatedFilesTest::assertComplete));
 		if (UNREADABLE.contains(mutilation)) {
 			assertEquals(List.of(IssueCodes.UNREADABLE),
 					shop.findings(spoilt).stream().map(ShopFinding::code).toList());
@@ -82,6 +85,10 @@ class MutilatedFilesTest {
 			assertEquals(letters(shop.text(spoilt)), letters(laidOut));
 			shop.document(spoilt).ifPresent(MutilatedFilesTest::work);
 		}
+	}
+
+	private static boolean isPlan(Path file) {
+		return file.toString().endsWith(".plan");
 	}
 
 	private static String letters(String text) {
