@@ -8,7 +8,7 @@ import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
 import padwright.workup.service.KeyJob;
 
-/** Readings are made with feelers that are known. */
+/** Where a pad is to be levelled with film, the feelers of its readings are known. */
 public final class FeelersCheck extends Check<KeyJob> {
 
 	public FeelersCheck() {
@@ -17,7 +17,8 @@ public final class FeelersCheck extends Check<KeyJob> {
 
 	@Override
 	protected void check(KeyJob job, Findings findings) {
-		if (!job.service().getRounds().isEmpty() && job.plan().feelers().isEmpty()) {
+		boolean isToBeLevelled = !job.service().getRounds().isEmpty() && job.fitting().films().isPresent();
+		if (isToBeLevelled && job.plan().feelers().isEmpty()) {
 			findings.warning(IssueCodes.FEELERS_MISSING,
 					Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__ROUNDS),
 					new Advice("These readings have no feelers", "without their thicknesses no pad can be levelled",
