@@ -43,7 +43,7 @@ public final class SolutionEdits {
 	private Stream<TextEdit> of(KeySolution key) {
 		KeyService service = key.job().service();
 		List<TextEdit> edits = new ArrayList<>();
-		key.height().flatMap(answer -> stack(service, answer)).ifPresent(edits::add);
+		key.height().filter(HeightAnswer::reachesHeight).flatMap(answer -> stack(service, answer)).ifPresent(edits::add);
 		key.level().flatMap(answer -> shims(key.job().lastRound().orElseThrow(), answer)).ifPresent(edits::add);
 		return edits.stream();
 	}

@@ -9,4 +9,9 @@ import padwright.engine.height.HeightSolution;
  * @param solution the best from the film that is left
  */
 public record HeightAnswer(HeightWork work, HeightSolution solution) {
+
+	/** Whether the best film there is comes within the seat tolerance; if not, it is no answer to work from. */
+	public boolean reachesHeight() {
+		return !work.isOff(solution.pieces());
+	}
 }

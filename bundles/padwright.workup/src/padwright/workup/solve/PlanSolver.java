@@ -109,10 +109,9 @@ public final class PlanSolver {
 		if (answer.isEmpty()) {
 			unsolved.add("no height: full shims of " + work.get().target()
 					+ " are far beyond any instrument; measure again, or correct the unit");
-		} else if (work.get().isOff(answer.get().solution().pieces())) {
+		} else if (!answer.get().reachesHeight()) {
 			unsolved.add("not to height: the film left comes no nearer than " + answer.get().solution().error().abs()
 					+ " to " + work.get().target() + "; order film, or fit something else");
-			return Optional.empty();
 		}
 		return answer;
 	}
