@@ -1,5 +1,6 @@
 package padwright.language.ide;
 
+import org.eclipse.xtext.ide.editor.contentassist.IProposalConflictHelper;
 import org.eclipse.xtext.ide.editor.contentassist.IdeContentProposalProvider;
 import org.eclipse.xtext.ide.editor.contentassist.IdeCrossrefProposalProvider;
 import org.eclipse.xtext.ide.editor.folding.IFoldingRangeProvider;
@@ -23,6 +24,7 @@ import padwright.language.ide.actions.PlanActions;
 import padwright.language.ide.actions.SolveCommandService;
 import padwright.language.ide.actions.SolveLens;
 import padwright.language.ide.coloring.TokenColours;
+import padwright.language.ide.completion.OneConflictAtATime;
 import padwright.language.ide.completion.Proposals;
 import padwright.language.ide.completion.ReferenceProposals;
 import padwright.language.ide.folding.FoldedBlocks;
@@ -57,6 +59,11 @@ public class PadwrightIdeModule extends AbstractPadwrightIdeModule {
 
 	public Class<? extends IdeContentProposalProvider> bindIdeContentProposalProvider() {
 		return Proposals.class;
+	}
+
+	@Override
+	public Class<? extends IProposalConflictHelper> bindIProposalConflictHelper() {
+		return OneConflictAtATime.class;
 	}
 
 	public Class<? extends IdeCrossrefProposalProvider> bindIdeCrossrefProposalProvider() {
