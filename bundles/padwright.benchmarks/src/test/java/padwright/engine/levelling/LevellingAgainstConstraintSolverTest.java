@@ -20,7 +20,7 @@ import padwright.engine.length.Length;
  */
 class LevellingAgainstConstraintSolverTest {
 
-	private static final Duration LIMIT = Duration.ofMinutes(2);
+	private static final Duration LIMIT = Duration.ofSeconds(30);
 
 	private final ConstraintSolver outside = new ConstraintSolver();
 
@@ -31,12 +31,12 @@ class LevellingAgainstConstraintSolverTest {
 
 	@Test
 	void threePiecesOfTwoFilms() {
-		assertTrue(proved(new Pads(32), new int[] {1, 2}, 3, 12) >= 8);
+		assertTrue(proved(new Pads(32), new int[] {1, 2}, 3, 12) >= 4);
 	}
 
 	@Test
 	void fourPieces() {
-		assertTrue(proved(new Pads(33), new int[] {1}, 4, 130) >= 120);
+		assertTrue(proved(new Pads(33), new int[] {1}, 4, 130) >= 115);
 	}
 
 	/** How many of the pads the outside solver came to an end with; it must never contradict. */
