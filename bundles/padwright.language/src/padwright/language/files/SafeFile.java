@@ -43,15 +43,25 @@ public final class SafeFile {
 	 * @throws IOException if it holds something else by now, or cannot be written; the file is as it was then
 	 */
 	public static Path replace(Path file, byte[] expected, byte[] content) throws IOException {
+		if (!Arrays.equals(Files.readAllBytes(file), expected)) {
+			throw new IOException("it was changed by somebody else meanwhile");
+		}
+		return replace(file, content);
+	}
+
+	/**
+	 * Replaces the content of an existing file, whatever it is, and keeps the old beside it.
+	 *
+	 * @return the backup
+	 * @throws IOException if it cannot be written; the file is as it was then
+	 */
+	public static Path replace(Path file, byte[] content) throws IOException {
 		Path target = file.toRealPath();
 		if (!Files.isWritable(target)) {
 			throw new IOException("it is write-protected");
 		}
-		if (!Arrays.equals(Files.readAllBytes(target), expected)) {
-			throw new IOException("it was changed by somebody else meanwhile");
-		}
 		Path backup = target.resolveSibling(target.getFileName() + BACKUP);
-		write(backup, expected);
+		write(backup, Files.readAllBytes(target));
 		write(target, content);
 		return backup;
 	}

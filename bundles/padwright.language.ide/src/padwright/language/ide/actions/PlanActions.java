@@ -72,8 +72,11 @@ public final class PlanActions implements ICodeActionService2 {
 		}).toList();
 	}
 
-	/** Gone through JSON, the data of a finding is an array of texts. */
+	/** Gone through JSON, the data of a finding is an array of texts of another kind. */
 	private static List<String> data(Diagnostic finding) {
+		if (finding.getData() instanceof String[] texts) {
+			return List.of(texts);
+		}
 		return finding.getData() instanceof JsonArray array
 				? array.asList().stream().map(JsonElement::getAsString).toList() : List.of();
 	}

@@ -28,6 +28,7 @@ import org.eclipse.lsp4j.TextEdit;
 import org.eclipse.lsp4j.WorkspaceClientCapabilities;
 import org.eclipse.lsp4j.WorkspaceEdit;
 import org.eclipse.lsp4j.jsonrpc.messages.Either3;
+import org.eclipse.xtext.ide.server.ILanguageServerAccess;
 import org.eclipse.xtext.ide.server.LanguageServerImpl;
 import org.eclipse.xtext.ide.server.rename.IRenameService2;
 import org.eclipse.xtext.util.CancelIndicator;
@@ -50,6 +51,12 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 
 	@Inject
 	private ShopWorkspaceManager shops;
+
+	/** Also for the workbench, which reads documents in this program. */
+	@Override
+	protected ILanguageServerAccess getLanguageServerAccess() {
+		return super.getLanguageServerAccess();
+	}
 
 	@Override
 	public CompletableFuture<InitializeResult> initialize(InitializeParams params) {

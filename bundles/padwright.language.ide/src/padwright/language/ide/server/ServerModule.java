@@ -13,22 +13,33 @@ import org.eclipse.xtext.resource.IResourceFactory;
 import org.eclipse.xtext.resource.IResourceServiceProvider;
 import org.eclipse.xtext.resource.XtextResourceSet;
 import org.eclipse.xtext.resource.impl.ResourceServiceProviderRegistryImpl;
+import org.eclipse.xtext.util.Modules2;
 
 import com.google.inject.AbstractModule;
+import com.google.inject.Guice;
 import com.google.inject.Injector;
 import com.google.inject.Provides;
+
+import padwright.language.ide.PadwrightIdeSetup;
 
 /** What a server of our one language needs beyond the common services: nothing is looked up in global registries. */
 final class ServerModule extends AbstractModule {
 
 	private final Injector language;
-	private final ClientSession session;
+	private final ILanguageServerShutdownAndExitHandler session;
 	private final Collection<String> extensions;
 
-	ServerModule(Injector language, ClientSession session) {
+	ServerModule(Injector language, ILanguageServerShutdownAndExitHandler session) {
 		this.language = language;
 		this.session = session;
 		this.extensions = language.getInstance(FileExtensionProvider.class).getFileExtensions();
+	}
+
+	/** A server that is connected to no client yet. */
+	static PadwrightLanguageServer newServer(ILanguageServerShutdownAndExitHandler session) {
+		Injector language = new PadwrightIdeSetup().createInjectorAndDoEMFRegistration();
+		return Guice.createInjector(Modules2.mixin(new org.eclipse.xtext.ide.server.ServerModule(),
+				new ServerModule(language, session))).getInstance(PadwrightLanguageServer.class);
 	}
 
 	@Override

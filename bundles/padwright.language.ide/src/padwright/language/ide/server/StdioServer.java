@@ -8,13 +8,6 @@ import java.util.concurrent.Future;
 
 import org.eclipse.lsp4j.launch.LSPLauncher;
 import org.eclipse.lsp4j.services.LanguageClient;
-import org.eclipse.xtext.ide.server.LanguageServerImpl;
-import org.eclipse.xtext.util.Modules2;
-
-import com.google.inject.Guice;
-import com.google.inject.Injector;
-
-import padwright.language.ide.PadwrightIdeSetup;
 
 /** The language over a pair of streams, for any editor that speaks the Language Server Protocol. */
 public final class StdioServer {
@@ -28,11 +21,8 @@ public final class StdioServer {
 	 * @return whether the client asked to shut down before it went
 	 */
 	public static boolean serve(InputStream in, OutputStream out) {
-		Injector language = new PadwrightIdeSetup().createInjectorAndDoEMFRegistration();
 		ClientSession session = new ClientSession();
-		LanguageServerImpl server = Guice.createInjector(Modules2.mixin(
-				new org.eclipse.xtext.ide.server.ServerModule(), new ServerModule(language, session)))
-				.getInstance(LanguageServerImpl.class);
+		PadwrightLanguageServer server = ServerModule.newServer(session);
 		ExecutorService readers = Executors.newCachedThreadPool(StdioServer::daemon);
 		try {
 			var launcher = new LSPLauncher.Builder<LanguageClient>().setLocalService(server)

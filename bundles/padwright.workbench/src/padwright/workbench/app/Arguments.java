@@ -1,0 +1,59 @@
+package padwright.workbench.app;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.equinox.app.IApplicationContext;
+
+import padwright.language.ide.server.LocalServer;
+import padwright.language.shop.ShopFolder;
+import padwright.workbench.editor.Places;
+import padwright.workbench.session.Documents;
+import padwright.workbench.shops.OpenShops;
+
+/** The shops and documents that the workbench was started with. */
+final class Arguments {
+
+	private final List<Path> paths;
+
+	private Arguments(List<Path> paths) {
+		this.paths = paths;
+	}
+
+	/** What is not an option of the platform and is there on disk. */
+	static Arguments of(IApplicationContext context) {
+		Map<?, ?> all = context.getArguments();
+		String[] given = (String[]) all.get(IApplicationContext.APPLICATION_ARGS);
+		return new Arguments(Arrays.stream(given).filter(Arguments::isThere).map(Path::of).toList());
+	}
+
+	private static boolean isThere(String argument) {
+		try {
+			return Files.exists(Path.of(argument));
+		} catch (InvalidPathException otherwiseMeant) {
+			return false;
+		}
+	}
+
+	/** Opens them; called when the window is there. */
+	void open() {
+		for (Path path : paths) {
+			try {
+				OpenShops.open(path, null);
+			} catch (CoreException unopened) {
+				ILog.of(Arguments.class).log(unopened.getStatus());
+			}
+			if (Files.isRegularFile(path)) {
+				Documents.file(LocalServer.uri(ShopFolder.real(path))).filter(IFile::exists)
+						.ifPresent(Places::editor);
+			}
+		}
+	}
+}

@@ -1,0 +1,23 @@
+package padwright.workbench.app;
+
+import org.eclipse.ui.IFolderLayout;
+import org.eclipse.ui.IPageLayout;
+import org.eclipse.ui.IPerspectiveFactory;
+
+/** The layout that the window starts with: files left, text in the middle, drawings right, tables below. */
+public final class BenchPerspective implements IPerspectiveFactory {
+
+	public static final String ID = "padwright.workbench.bench";
+
+	@Override
+	public void createInitialLayout(IPageLayout layout) {
+		String text = layout.getEditorArea();
+		IFolderLayout left = layout.createFolder("left", IPageLayout.LEFT, 0.18f, text);
+		left.addView("padwright.workbench.shops");
+		IFolderLayout leftBelow = layout.createFolder("leftBelow", IPageLayout.BOTTOM, 0.5f, "left");
+		leftBelow.addView(IPageLayout.ID_OUTLINE);
+		IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.66f, text);
+		below.addView(IPageLayout.ID_PROBLEM_VIEW);
+		below.addView(IPageLayout.ID_PROGRESS_VIEW);
+	}
+}

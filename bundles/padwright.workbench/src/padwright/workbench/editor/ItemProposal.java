@@ -1,0 +1,123 @@
+package padwright.workbench.editor;
+
+import org.eclipse.jface.text.BadLocationException;
+import org.eclipse.jface.text.DocumentEvent;
+import org.eclipse.jface.text.IDocument;
+import org.eclipse.jface.text.IRegion;
+import org.eclipse.jface.text.ITextViewer;
+import org.eclipse.jface.text.contentassist.ICompletionProposal;
+import org.eclipse.jface.text.contentassist.ICompletionProposalExtension2;
+import org.eclipse.jface.text.contentassist.ICompletionProposalExtension6;
+import org.eclipse.jface.text.contentassist.IContextInformation;
+import org.eclipse.jface.viewers.StyledString;
+import org.eclipse.lsp4j.CompletionItem;
+import org.eclipse.lsp4j.TextEdit;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.Point;
+
+import padwright.workbench.session.Positions;
+
+/** One offer of the server; it stays right while what it begins with is being typed. */
+final class ItemProposal implements ICompletionProposal, ICompletionProposalExtension6,
+		ICompletionProposalExtension2 {
+
+	private final CompletionItem item;
+	private final String text;
+	private final int start;
+	private final int replacedTo;
+	private final int askedAt;
+
+	private ItemProposal(CompletionItem item, String text, int start, int replacedTo, int askedAt) {
+		this.item = item;
+		this.text = text;
+		this.start = start;
+		this.replacedTo = replacedTo;
+		this.askedAt = askedAt;
+	}
+
+	static ItemProposal of(CompletionItem item, IDocument document, int offset) {
+		if (item.getTextEdit() != null && item.getTextEdit().isLeft()) {
+			TextEdit edit = item.getTextEdit().getLeft();
+			IRegion region = Positions.region(document, edit.getRange());
+			return new ItemProposal(item, edit.getNewText(), region.getOffset(),
+					region.getOffset() + region.getLength(), offset);
+		}
+		return new ItemProposal(item, item.getInsertText() == null ? item.getLabel() : item.getInsertText(), offset,
+				offset, offset);
+	}
+
+	@Override
+	public void apply(IDocument document) {
+		replace(document, askedAt);
+	}
+
+	@Override
+	public void apply(ITextViewer viewer, char trigger, int stateMask, int offset) {
+		replace(viewer.getDocument(), offset);
+	}
+
+	private void replace(IDocument document, int caret) {
+		try {
+			document.replace(start, replacedTo - start + caret - askedAt, text);
+		} catch (BadLocationException goneMeanwhile) {
+			// Nothing is left to complete.
+		}
+	}
+
+	@Override
+	public boolean validate(IDocument document, int offset, DocumentEvent event) {
+		try {
+			return offset >= start && text.toLowerCase().startsWith(document.get(start, offset - start).toLowerCase());
+		} catch (BadLocationException goneMeanwhile) {
+			return false;
+		}
+	}
+
+	@Override
+	public void selected(ITextViewer viewer, boolean smartToggle) {
+		// Nothing to prepare.
+	}
+
+	@Override
+	public void unselected(ITextViewer viewer) {
+		// Nothing to undo.
+	}
+
+	@Override
+	public Point getSelection(IDocument document) {
+		return new Point(start + text.length(), 0);
+	}
+
+	@Override
+	public String getDisplayString() {
+		return getStyledDisplayString().getString();
+	}
+
+	@Override
+	public StyledString getStyledDisplayString() {
+		StyledString shown = new StyledString(item.getLabel());
+		if (item.getDetail() != null && !item.getDetail().isEmpty()) {
+			shown.append("  " + item.getDetail(), StyledString.QUALIFIER_STYLER);
+		}
+		return shown;
+	}
+
+	@Override
+	public String getAdditionalProposalInfo() {
+		if (item.getDocumentation() == null) {
+			return null;
+		}
+		return item.getDocumentation().isLeft() ? item.getDocumentation().getLeft()
+				: PlainText.of(item.getDocumentation().getRight().getValue());
+	}
+
+	@Override
+	public Image getImage() {
+		return null;
+	}
+
+	@Override
+	public IContextInformation getContextInformation() {
+		return null;
+	}
+}

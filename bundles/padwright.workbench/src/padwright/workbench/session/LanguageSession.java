@@ -1,0 +1,115 @@
+package padwright.workbench.session;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.core.runtime.ICoreRunnable;
+import org.eclipse.lsp4j.ClientCapabilities;
+import org.eclipse.lsp4j.DidChangeWorkspaceFoldersParams;
+import org.eclipse.lsp4j.DocumentSymbolCapabilities;
+import org.eclipse.lsp4j.InitializeParams;
+import org.eclipse.lsp4j.InlayHintWorkspaceCapabilities;
+import org.eclipse.lsp4j.RenameCapabilities;
+import org.eclipse.lsp4j.TextDocumentClientCapabilities;
+import org.eclipse.lsp4j.WorkspaceClientCapabilities;
+import org.eclipse.lsp4j.WorkspaceFolder;
+import org.eclipse.lsp4j.WorkspaceFoldersChangeEvent;
+
+import padwright.language.ide.server.LocalServer;
+import padwright.workbench.Messages;
+import padwright.workbench.shops.OpenShops;
+
+/** The one language server of the workbench, and what keeps it informed of texts and files. */
+public final class LanguageSession implements AutoCloseable {
+
+	private static final LanguageSession ONLY = new LanguageSession();
+
+	private final CompletableFuture<LocalServer> server = new CompletableFuture<>();
+	private final FindingMarkers markers = new FindingMarkers();
+	private final Builds builds = new Builds();
+	private BufferWatcher buffers;
+	private DiskWatcher disk;
+
+	private LanguageSession() {
+	}
+
+	public static LanguageSession get() {
+		return ONLY;
+	}
+
+	/** Starts the server in the background, so that the window does not wait for it. */
+	public void start() {
+		Job start = Job.createSystem(Messages.get("session.start"), (ICoreRunnable) monitor -> {
+			LocalServer started = LocalServer.start(initializeParams(), new EditorClient(markers));
+			started.addBuildListener(builds);
+			buffers = new BufferWatcher(started);
+			disk = new DiskWatcher(started);
+			buffers.start();
+			disk.start();
+			server.complete(started);
+		});
+		start.setPriority(Job.SHORT);
+		start.schedule();
+	}
+
+	/** The server once it runs. */
+	public CompletableFuture<LocalServer> server() {
+		return server;
+	}
+
+	/** The server, if it runs already. */
+	public Optional<LocalServer> running() {
+		return Optional.ofNullable(server.getNow(null));
+	}
+
+	/** Who is told when documents were read anew. */
+	public Builds builds() {
+		return builds;
+	}
+
+	/** Tells the server of a shop folder that is open from now on. */
+	public void opened(Path shop) {
+		foldersChanged(List.of(folder(shop)), List.of());
+	}
+
+	/** Tells the server that a shop folder is no longer open. */
+	public void closed(Path shop) {
+		foldersChanged(List.of(), List.of(folder(shop)));
+	}
+
+	private void foldersChanged(List<WorkspaceFolder> opened, List<WorkspaceFolder> closed) {
+		server.thenAccept(running -> running.workspace().didChangeWorkspaceFolders(
+				new DidChangeWorkspaceFoldersParams(new WorkspaceFoldersChangeEvent(opened, closed))));
+	}
+
+	private static WorkspaceFolder folder(Path shop) {
+		return new WorkspaceFolder(LocalServer.uri(shop), shop.getFileName().toString());
+	}
+
+	private static InitializeParams initializeParams() {
+		InitializeParams params = new InitializeParams();
+		params.setWorkspaceFolders(OpenShops.folders().stream().map(LanguageSession::folder).toList());
+		WorkspaceClientCapabilities workspace = new WorkspaceClientCapabilities();
+		workspace.setWorkspaceFolders(true);
+		workspace.setInlayHint(new InlayHintWorkspaceCapabilities(true));
+		TextDocumentClientCapabilities text = new TextDocumentClientCapabilities();
+		DocumentSymbolCapabilities symbols = new DocumentSymbolCapabilities();
+		symbols.setHierarchicalDocumentSymbolSupport(true);
+		text.setDocumentSymbol(symbols);
+		text.setRename(new RenameCapabilities(true, false));
+		params.setCapabilities(new ClientCapabilities(workspace, text, null));
+		return params;
+	}
+
+	@Override
+	public void close() {
+		running().ifPresent(started -> {
+			buffers.stop();
+			disk.stop();
+			started.close();
+		});
+	}
+}

@@ -1,0 +1,87 @@
+package padwright.workbench.shops;
+
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IResource;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.jface.action.MenuManager;
+import org.eclipse.jface.action.Separator;
+import org.eclipse.jface.viewers.DecoratingLabelProvider;
+import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.jface.viewers.TreeViewer;
+import org.eclipse.jface.viewers.Viewer;
+import org.eclipse.jface.viewers.ViewerComparator;
+import org.eclipse.jface.viewers.ViewerFilter;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.IWorkbenchActionConstants;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.model.WorkbenchContentProvider;
+import org.eclipse.ui.model.WorkbenchLabelProvider;
+import org.eclipse.ui.part.ViewPart;
+
+import padwright.workbench.editor.Places;
+
+/** The open shops and their files, with what is wrong in each. */
+public final class ShopView extends ViewPart {
+
+	public static final String ID = "padwright.workbench.shops";
+
+	private static final String BACKUP_END = ".bak";
+
+	private TreeViewer tree;
+
+	@Override
+	public void createPartControl(Composite parent) {
+		tree = new TreeViewer(parent, SWT.MULTI | SWT.H_SCROLL | SWT.V_SCROLL);
+		tree.setContentProvider(new WorkbenchContentProvider());
+		tree.setLabelProvider(new DecoratingLabelProvider(new WorkbenchLabelProvider(),
+				PlatformUI.getWorkbench().getDecoratorManager().getLabelDecorator()));
+		tree.setComparator(new FoldersFirst());
+		tree.addFilter(new DocumentsOnly());
+		tree.addDoubleClickListener(click -> open());
+		try {
+			tree.setInput(OpenShops.project());
+		} catch (CoreException unreadable) {
+			ILog.of(ShopView.class).log(unreadable.getStatus());
+		}
+		tree.expandToLevel(2);
+		getSite().setSelectionProvider(tree);
+		MenuManager menu = new MenuManager();
+		menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
+		tree.getControl().setMenu(menu.createContextMenu(tree.getControl()));
+		getSite().registerContextMenu(menu, tree);
+	}
+
+	private void open() {
+		Object chosen = ((IStructuredSelection) tree.getSelection()).getFirstElement();
+		if (chosen instanceof IFile file) {
+			Places.editor(file);
+		} else if (chosen != null) {
+			tree.setExpandedState(chosen, !tree.getExpandedState(chosen));
+		}
+	}
+
+	@Override
+	public void setFocus() {
+		tree.getControl().setFocus();
+	}
+
+	private static final class FoldersFirst extends ViewerComparator {
+
+		@Override
+		public int category(Object element) {
+			return element instanceof IFile ? 1 : 0;
+		}
+	}
+
+	/** Hides what is not for the eye: hidden files, backups and what autosave keeps. */
+	private static final class DocumentsOnly extends ViewerFilter {
+
+		@Override
+		public boolean select(Viewer viewer, Object parent, Object element) {
+			return element instanceof IResource resource && !resource.getName().startsWith(".")
+					&& !resource.getName().endsWith(BACKUP_END);
+		}
+	}
+}
