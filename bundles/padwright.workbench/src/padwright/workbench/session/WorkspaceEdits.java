@@ -43,6 +43,7 @@ public final class WorkspaceEdits {
 	}
 
 	private static boolean perform(CompositeChange change) {
+		change.initializeValidationData(new NullProgressMonitor());
 		PerformChangeOperation operation = new PerformChangeOperation(change);
 		operation.setUndoManager(RefactoringCore.getUndoManager(), change.getName());
 		try {

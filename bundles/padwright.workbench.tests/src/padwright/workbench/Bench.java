@@ -1,0 +1,163 @@
+package padwright.workbench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.concurrent.locks.LockSupport;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
+
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IFolder;
+import org.eclipse.core.resources.IMarker;
+import org.eclipse.core.resources.IResource;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.jface.text.IDocument;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.IViewPart;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.handlers.IHandlerService;
+
+import padwright.workbench.editor.Places;
+import padwright.workbench.editor.PlanEditor;
+import padwright.workbench.session.Finding;
+import padwright.workbench.session.LanguageSession;
+import padwright.workbench.shops.OpenShops;
+
+/** Drives the workbench from the thread of a test, as a technician would: with a shop of its own, open in the window. */
+final class Bench implements AutoCloseable {
+
+	/** Far longer than anything takes, so that only what never happens fails. */
+	private static final Duration PATIENCE = Duration.ofSeconds(30);
+	private static final long GLANCE_NANOS = Duration.ofMillis(10).toNanos();
+	private static final Path EXAMPLE = Path.of("../../examples/shop");
+
+	private final IFolder shop;
+
+	private Bench(IFolder shop) {
+		this.shop = shop;
+	}
+
+	/** With a copy of the example shop in {@code folder}. */
+	static Bench withExampleShop(Path folder) throws Exception {
+		Path copy = folder.resolve("shop");
+		copy(EXAMPLE, copy);
+		IFolder shop = ui(() -> OpenShops.open(copy, null));
+		waitFor("the server", () -> LanguageSession.get().running().isPresent());
+		return new Bench(shop);
+	}
+
+	private static void copy(Path from, Path to) throws IOException {
+		try (Stream<Path> all = Files.walk(from)) {
+			for (Path path : (Iterable<Path>) all::iterator) {
+				Files.copy(path, to.resolve(from.relativize(path).toString()));
+			}
+		}
+	}
+
+	/** Does something in the UI thread. */
+	static <T> T ui(Callable<T> work) throws Exception {
+		AtomicReference<T> result = new AtomicReference<>();
+		AtomicReference<Exception> failure = new AtomicReference<>();
+		display().syncExec(() -> {
+			try {
+				result.set(work.call());
+			} catch (Exception failed) {
+				failure.set(failed);
+			}
+		});
+		if (failure.get() != null) {
+			throw failure.get();
+		}
+		return result.get();
+	}
+
+	static Display display() {
+		return PlatformUI.getWorkbench().getDisplay();
+	}
+
+	/** Waits until something is so, looked at in the UI thread. */
+	static void waitFor(String what, BooleanSupplier so) throws Exception {
+		long end = System.nanoTime() + PATIENCE.toNanos();
+		while (!ui(so::getAsBoolean)) {
+			if (System.nanoTime() > end) {
+				throw new AssertionError("never seen: " + what);
+			}
+			LockSupport.parkNanos(GLANCE_NANOS);
+		}
+	}
+
+	static IWorkbenchPage page() {
+		return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
+	}
+
+	IFile file(String path) {
+		return shop.getFile(path);
+	}
+
+	Path path(String path) {
+		return file(path).getLocation().toPath();
+	}
+
+	PlanEditor open(String path) throws Exception {
+		return ui(() -> (PlanEditor) Places.editor(file(path)).orElseThrow());
+	}
+
+	static IDocument document(PlanEditor editor) {
+		return editor.getDocumentProvider().getDocument(editor.getEditorInput());
+	}
+
+	/** Replaces the first {@code old} in an open text, as typing would. */
+	static void replace(PlanEditor editor, String old, String anew) throws Exception {
+		ui(() -> {
+			IDocument document = document(editor);
+			int offset = document.get().indexOf(old);
+			document.replace(offset, old.length(), anew);
+			editor.selectAndReveal(offset + anew.length(), 0);
+			return null;
+		});
+	}
+
+	static String text(PlanEditor editor) throws Exception {
+		return ui(() -> document(editor).get());
+	}
+
+	/** The messages of the findings in a file. */
+	List<String> findings(String path) {
+		return markers(path).stream().map(marker -> marker.getAttribute(IMarker.MESSAGE, "")).toList();
+	}
+
+	List<IMarker> markers(String path) {
+		try {
+			return Arrays.asList(file(path).findMarkers(Finding.MARKER, true, IResource.DEPTH_ZERO));
+		} catch (CoreException gone) {
+			return List.of();
+		}
+	}
+
+	static IViewPart view(String id) throws Exception {
+		return ui(() -> page().showView(id));
+	}
+
+	/** Carries out a command of the active editor, as its key does. */
+	static void command(String id) throws Exception {
+		ui(() -> PlatformUI.getWorkbench().getService(IHandlerService.class)
+				.executeCommand(id, null));
+	}
+
+	/** Closes the editors without saving and takes the shop away. */
+	@Override
+	public void close() throws Exception {
+		ui(() -> {
+			page().closeAllEditors(false);
+			OpenShops.close(shop, null);
+			return null;
+		});
+	}
+}

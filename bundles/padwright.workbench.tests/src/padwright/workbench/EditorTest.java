@@ -1,0 +1,136 @@
+package padwright.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.eclipse.jface.text.ITextViewer;
+import org.eclipse.jface.text.Region;
+import org.eclipse.jface.text.contentassist.ICompletionProposal;
+import org.eclipse.swt.custom.StyleRange;
+import org.eclipse.ui.IMarkerResolution;
+import org.eclipse.ui.ide.IDE;
+import org.eclipse.ui.texteditor.ITextEditorActionConstants;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import padwright.workbench.editor.Completion;
+import padwright.workbench.editor.Hover;
+import padwright.workbench.editor.PlanEditor;
+
+/** The text of a plan in the window: what is said of it while it is typed, and what is offered. */
+class EditorTest {
+
+	private static final String PLAN = "plans/first.plan";
+
+	@TempDir
+	private Path folder;
+	private Bench bench;
+
+	@BeforeEach
+	void openShop() throws Exception {
+		bench = Bench.withExampleShop(folder);
+	}
+
+	@AfterEach
+	void closeShop() throws Exception {
+		bench.close();
+	}
+
+	@Test
+	void aBrokenNameIsFoundCuredAndBroughtBackInOneStep() throws Exception {
+		PlanEditor editor = bench.open(PLAN);
+		String sound = Bench.text(editor);
+		Bench.replace(editor, "with Bench", "with Bnech");
+		Bench.waitFor("a finding", () -> bench.findings(PLAN).stream().anyMatch(found -> found.contains("Bnech")));
+		Bench.waitFor("a cure", () -> cure("Bench").isPresent());
+		String broken = Bench.text(editor);
+		Bench.ui(() -> {
+			cure("Bench").orElseThrow().run(bench.markers(PLAN).get(0));
+			return null;
+		});
+		assertEquals(sound, Bench.text(editor));
+		Bench.waitFor("no finding", () -> bench.findings(PLAN).stream().noneMatch(found -> found.contains("Bnech")));
+		undo(editor);
+		assertEquals(broken, Bench.text(editor));
+	}
+
+	private Optional<IMarkerResolution> cure(String name) {
+		return bench.markers(PLAN).stream()
+				.flatMap(marker -> Arrays.stream(IDE.getMarkerHelpRegistry().getResolutions(marker)))
+				.filter(cure -> cure.getLabel().contains(name)).findFirst();
+	}
+
+	private static void undo(PlanEditor editor) throws Exception {
+		Bench.ui(() -> {
+			editor.getAction(ITextEditorActionConstants.UNDO).run();
+			return null;
+		});
+	}
+
+	@Test
+	void wordsAreColouredByWhatTheyAre() throws Exception {
+		PlanEditor editor = bench.open(PLAN);
+		Bench.waitFor("a bold name", () -> Arrays.stream(viewer(editor).getTextWidget().getStyleRanges())
+				.anyMatch(range -> isOn(range, editor, "Bench")));
+	}
+
+	private static boolean isOn(StyleRange range, PlanEditor editor, String word) {
+		String shown = viewer(editor).getTextWidget().getText();
+		return range.foreground != null && shown.startsWith(word, range.start) && range.length == word.length();
+	}
+
+	private static ITextViewer viewer(PlanEditor editor) {
+		return editor.getAdapter(ITextViewer.class);
+	}
+
+	@Test
+	void completionKnowsTheKeysOfTheSystem() throws Exception {
+		PlanEditor editor = bench.open(PLAN);
+		Bench.replace(editor, "\tkey F ", "\tkey \n\tkey F ");
+		int offset = Bench.text(editor).indexOf("key \n\tkey F ") + "key ".length();
+		ICompletionProposal[] offers = new Completion().computeCompletionProposals(viewer(editor), offset);
+		List<String> names = Arrays.stream(offers).map(ICompletionProposal::getDisplayString).toList();
+		assertTrue(names.stream().anyMatch(name -> name.startsWith("LowC") || name.startsWith("Ds")),
+				names.toString());
+	}
+
+	@Test
+	void aHoverGivesTheNumbers() throws Exception {
+		PlanEditor editor = bench.open(PLAN);
+		Bench.waitFor("an answer", () -> hover(editor, "key F").contains("cup"));
+	}
+
+	private static String hover(PlanEditor editor, String place) {
+		int offset = Bench.document(editor).get().indexOf(place) + place.length() - 1;
+		String info = new Hover().getHoverInfo(viewer(editor), new Region(offset, 0));
+		return info == null ? "" : info;
+	}
+
+	@Test
+	void savingKeepsTheOldTextBesideTheNewOneAndUndoGoesOn() throws Exception {
+		PlanEditor editor = bench.open(PLAN);
+		String old = Bench.text(editor);
+		Bench.replace(editor, "with Bench", "with  Bench");
+		String anew = Bench.text(editor);
+		Bench.ui(() -> {
+			editor.doSave(new NullProgressMonitor());
+			return null;
+		});
+		assertFalse(Bench.ui(editor::isDirty));
+		assertEquals(anew, Files.readString(bench.path(PLAN)));
+		assertEquals(old, Files.readString(bench.path(PLAN + ".bak")));
+		undo(editor);
+		assertEquals(old, Bench.text(editor));
+		assertTrue(Bench.ui(editor::isDirty));
+	}
+}
