@@ -31,6 +31,7 @@ public final class Bar {
 		layout.center = true;
 		layout.spacing = 6;
 		layout.marginLeft = 8;
+		layout.marginRight = 8;
 		row.setLayout(layout);
 	}
 
@@ -71,7 +72,7 @@ public final class Bar {
 	public void setPalette(Palette palette) {
 		paint(row, palette);
 		for (Control child : row.getChildren()) {
-			if (child instanceof Label) {
+			if (!(child instanceof Button)) {
 				paint(child, palette);
 			}
 		}

@@ -28,6 +28,10 @@ import padwright.views.scenes.Viewport;
 /** Paints scenes in a window. All is outlines, text too, so that it is as sharp as the window's pixels allow. */
 final class ScenePainter implements ElementVisitor {
 
+	/** Lines up to this many points wide are drawn to scale. */
+	private static final double FULL_WIDTH = 1.5;
+	private static final double BEYOND_FULL_WIDTH = 0.25;
+
 	private final GC gc;
 	private final Palette palette;
 	private Transform map;
@@ -78,7 +82,7 @@ final class ScenePainter implements ElementVisitor {
 
 	private void stroke(Stroke stroke, Path path) {
 		double scale = Math.sqrt(Math.abs(map.xx() * map.yy() - map.xy() * map.yx()));
-		LineAttributes line = new LineAttributes((float) (stroke.width() * scale), SWT.CAP_FLAT, SWT.JOIN_ROUND);
+		LineAttributes line = new LineAttributes(width(stroke.width() * scale), SWT.CAP_FLAT, SWT.JOIN_ROUND);
 		if (!stroke.dash().isEmpty()) {
 			line.style = SWT.LINE_CUSTOM;
 			line.dash = stroke.dashArray();
@@ -89,6 +93,11 @@ final class ScenePainter implements ElementVisitor {
 		gc.setLineAttributes(line);
 		gc.setForeground(Colours.of(palette.shown(stroke.ink())));
 		gc.drawPath(path);
+	}
+
+	/** Lines that are drawn for paper become clumsy when they are enlarged as much as all else. */
+	private static float width(double points) {
+		return (float) (points <= FULL_WIDTH ? points : FULL_WIDTH + (points - FULL_WIDTH) * BEYOND_FULL_WIDTH);
 	}
 
 	@Override
