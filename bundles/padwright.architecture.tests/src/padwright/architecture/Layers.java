@@ -13,11 +13,14 @@ final class Layers {
 	private static final List<String> ABOVE_WORKUP = and(WORKUP, "padwright.workup");
 	private static final List<String> IDE = and(ABOVE_WORKUP, "padwright.language");
 	private static final List<String> PAPER = and(ABOVE_WORKUP, "padwright.drawing");
+	private static final List<String> VIEWS = and(PAPER, "padwright.language", "padwright.paper");
 	private static final List<String> COMMANDS = and(PAPER, "padwright.language", "padwright.language.ide",
 			"padwright.paper");
 
-	/** The only bundle that may know a window. */
+	/** The only bundles that may know a window. */
 	static final String WORKBENCH = "padwright.workbench";
+	/** Knows how to draw in a window, but not what a workbench is. */
+	static final String VIEWS_BUNDLE = "padwright.views";
 
 	static final Map<String, List<String>> MAY_KNOW = new TreeMap<>(Map.ofEntries(
 			Map.entry("padwright.engine", List.of()),
@@ -29,7 +32,8 @@ final class Layers {
 			Map.entry("padwright.drawing", ABOVE_WORKUP),
 			Map.entry("padwright.paper", PAPER),
 			Map.entry("padwright.commands", COMMANDS),
-			Map.entry(WORKBENCH, and(COMMANDS, "padwright.commands"))));
+			Map.entry(VIEWS_BUNDLE, VIEWS),
+			Map.entry(WORKBENCH, and(COMMANDS, "padwright.commands", VIEWS_BUNDLE))));
 
 	private Layers() {
 	}

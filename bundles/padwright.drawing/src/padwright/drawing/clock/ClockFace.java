@@ -6,32 +6,33 @@ import padwright.engine.clock.ClockHour;
  * Where things are on the dial. Radii are multiples of a unit, 1/26 of the diameter, so that a clock of 26 mm has a
  * unit of 1 mm.
  */
-record ClockFace(double diameter, ClockHour atTop) {
+public record ClockFace(double diameter, ClockHour atTop) {
 
 	/** Film lies between these. */
 	static final double FILM_INNER = 1.6;
-	static final double FILM_OUTER = 6.75;
+	public static final double FILM_OUTER = 6.75;
 	/** The rim itself; the gap is drawn outward from it. */
-	static final double RIM = 7.15;
+	public static final double RIM = 7.15;
 	static final double BAND_OUTER = 8.8;
 	/** Middle of the words above and below. */
 	static final double WORDS = 12.35;
 
 	private static final double UNITS = 26;
 
-	ClockFace {
+	/** @throws IllegalArgumentException if the diameter is not positive */
+	public ClockFace {
 		if (!(diameter > 0)) {
 			throw new IllegalArgumentException("a clock cannot be " + diameter + " mm across");
 		}
 	}
 
 	/** Millimetres of {@code units}. */
-	double mm(double units) {
+	public double mm(double units) {
 		return units * diameter / UNITS;
 	}
 
 	/** Direction on the paper of an hour in radians clockwise from straight up. */
-	double angle(ClockHour hour) {
+	public double angle(ClockHour hour) {
 		return angle(hour.station());
 	}
 
@@ -41,11 +42,23 @@ record ClockFace(double diameter, ClockHour atTop) {
 	}
 
 	/** X of the point this many units out in a direction. */
-	double x(double units, double angle) {
+	public double x(double units, double angle) {
 		return mm(units) * StrictMath.sin(angle);
 	}
 
-	double y(double units, double angle) {
+	/** Y of the point this many units out in a direction. */
+	public double y(double units, double angle) {
 		return -mm(units) * StrictMath.cos(angle);
+	}
+
+	/** The half hour that lies nearest to the direction of a point about the middle. */
+	public ClockHour hourAt(double x, double y) {
+		double turn = StrictMath.atan2(x, -y) / (2 * Math.PI);
+		return atTop.plusHalfHours((int) Math.round(turn * ClockHour.STATIONS));
+	}
+
+	/** How far a point is from the middle, in units. */
+	public double unitsOut(double x, double y) {
+		return StrictMath.hypot(x, y) * UNITS / diameter;
 	}
 }

@@ -31,6 +31,11 @@ record GapBand(ClockFace face, RimProfile gap, double fullGapThou) {
 				new Drawn(curve, Style.stroked(Stroke.of(Ink.BLACK, face.mm(0.16)))));
 	}
 
+	Element drawDashed(Ink ink) {
+		return new Drawn(curve(),
+				Style.stroked(Stroke.of(ink, face.mm(0.34)).dashed(face.mm(0.9), face.mm(0.5))));
+	}
+
 	private Path curve() {
 		Path.Recorder curve = new Path.Recorder();
 		curve.moveTo(x(0), y(0));

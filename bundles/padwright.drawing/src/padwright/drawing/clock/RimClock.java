@@ -7,6 +7,7 @@ import java.util.Optional;
 import padwright.drawing.scene.Element;
 import padwright.drawing.scene.FontMetrics;
 import padwright.drawing.scene.Group;
+import padwright.drawing.scene.Ink;
 import padwright.engine.clock.ClockHour;
 import padwright.engine.film.PartialShim;
 import padwright.engine.rim.RimProfile;
@@ -33,6 +34,15 @@ public record RimClock(String twelveLooksAt, ClockHour atTop, List<RimReading> r
 		if (!(fullGapThou > 0)) {
 			throw new IllegalArgumentException("a band cannot be full at a gap of " + fullGapThou + " thou");
 		}
+	}
+
+	/**
+	 * What is predicted to stay of the gap once the pieces lie, as a dashed line over the drawing.
+	 *
+	 * @param diameter as of the drawing
+	 */
+	public Element drawPredicted(RimProfile left, double diameter, Ink ink) {
+		return new GapBand(new ClockFace(diameter, atTop), left, fullGapThou).drawDashed(ink);
 	}
 
 	/**

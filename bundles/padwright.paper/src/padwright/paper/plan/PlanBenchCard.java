@@ -23,6 +23,7 @@ import padwright.workup.regulate.PlanCouplings;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.PlanSolution;
+import padwright.workup.words.ClockWords;
 
 /** The bench card of a solved plan. */
 public final class PlanBenchCard {

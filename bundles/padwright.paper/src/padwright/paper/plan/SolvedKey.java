@@ -1,20 +1,14 @@
 package padwright.paper.plan;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-import padwright.drawing.clock.RimReading;
-import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
 import padwright.engine.rim.Contradiction;
 import padwright.engine.rim.ProfileSplit;
 import padwright.engine.rim.ProfileWords;
-import padwright.model.FeelerReading;
-import padwright.model.Lengths;
-import padwright.model.plan.Round;
 import padwright.model.systems.EffectiveKey;
 import padwright.paper.card.CardHeight;
 import padwright.paper.card.CardKey;
@@ -47,7 +41,7 @@ final class SolvedKey {
 	private CardKey card(List<String> closes) {
 		return new CardKey(job.name(), job.key().map(EffectiveKey::label).orElse(job.name()),
 				FitText.of(Optional.ofNullable(job.service().getFitting())), emptyText(),
-				height(), readings(), solution.level().map(answer -> answer.rim().profile()), work.earlierPieces(),
+				height(), RowReadings.of(job), solution.level().map(answer -> answer.rim().profile()), work.earlierPieces(),
 				work.pieces(), spread(), proof(), notes(), closes);
 	}
 
@@ -77,26 +71,6 @@ final class SolvedKey {
 		}
 		return solution.level().map(answer -> answer.solution().proof())
 				.map(proof -> proof.optimal() ? "best possible" : proof.toString()).orElse("");
-	}
-
-	private List<RimReading> readings() {
-		return job.lastRound().map(this::readings)
-				.orElseGet(() -> job.plan().plan().getHours().stream().map(RimReading::blank).toList());
-	}
-
-	private List<RimReading> readings(Round round) {
-		List<ClockHour> hours = job.hours(round);
-		List<RimReading> readings = new ArrayList<>();
-		for (int index = 0; index < Math.min(hours.size(), round.getReadings().size()); index++) {
-			readings.add(reading(hours.get(index), round.getReadings().get(index), round));
-		}
-		return readings;
-	}
-
-	private static RimReading reading(ClockHour hour, FeelerReading reading, Round round) {
-		Optional<Length> leaf = reading.free()
-				.flatMap((BigDecimal free) -> Lengths.exact(free, Lengths.unit(round.getUnit(), round)));
-		return leaf.map(free -> RimReading.free(hour, PlanBenchCard.thou(free))).orElseGet(() -> RimReading.drag(hour));
 	}
 
 	private List<CardNote> notes() {

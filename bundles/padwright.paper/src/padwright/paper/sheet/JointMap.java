@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
+import padwright.drawing.layout.Lanes;
 import padwright.drawing.scene.Anchor;
 import padwright.drawing.scene.Circle;
 import padwright.drawing.scene.Drawn;

@@ -24,7 +24,6 @@ import padwright.model.plan.PlanFactory;
 import padwright.model.systems.EffectiveKey;
 import padwright.paper.page.HeadText;
 import padwright.paper.page.PageFact;
-import padwright.paper.plan.ClockWords;
 import padwright.paper.sheet.LayoutSheet;
 import padwright.paper.sheet.SheetCoupling;
 import padwright.paper.sheet.SheetKey;
@@ -32,6 +31,7 @@ import padwright.paper.sheet.SheetNote;
 import padwright.workup.diagnosis.SystemNotes;
 import padwright.workup.parts.Labels;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.words.ClockWords;
 
 /** The key-layout sheet of a key system, with all that it inherits. */
 public final class SystemSheet {

@@ -1,4 +1,4 @@
-package padwright.paper.plan;
+package padwright.workup.words;
 
 import java.util.stream.Stream;
 

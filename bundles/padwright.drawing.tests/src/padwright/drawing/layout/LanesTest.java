@@ -1,4 +1,4 @@
-package padwright.paper.sheet;
+package padwright.drawing.layout;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -35,14 +35,5 @@ class LanesTest {
 	@Test
 	void labelsStayInOrderAndApartAndWhereTheyCanBe() {
 		assertEquals(List.of(0.0, 3.0, 6.0, 20.0), Lanes.spread(List.of(0.0, 1.0, 2.0, 20.0), 3));
-	}
-
-	@Test
-	void theLargestUsualScaleIsTaken() {
-		assertEquals("1 : 1", DrawingScale.fitting(200, 200).toString());
-		assertEquals("1 : 2", DrawingScale.fitting(201, 200).toString());
-		assertEquals("1 : 2.5", DrawingScale.fitting(500, 200).toString());
-		assertEquals("1 : 100", DrawingScale.fitting(20_000, 200).toString());
-		assertEquals(20, DrawingScale.fitting(500, 200).onPaper(50));
 	}
 }

@@ -1,15 +1,15 @@
-package padwright.paper.sheet;
+package padwright.drawing.layout;
 
 import java.util.ArrayList;
 import java.util.List;
 
 /** Side-by-side lanes for stretches of a line, so that no two that overlap or touch share one. */
-final class Lanes {
+public final class Lanes {
 
 	/** From one place to another on the line, mm. */
-	record Stretch(double from, double to) {
+	public record Stretch(double from, double to) {
 
-		static Stretch between(double one, double other) {
+		public static Stretch between(double one, double other) {
 			return new Stretch(Math.min(one, other), Math.max(one, other));
 		}
 
@@ -22,7 +22,7 @@ final class Lanes {
 	}
 
 	/** The lane of each stretch, from 0: the lowest that is free, in the order given. */
-	static List<Integer> of(List<Stretch> stretches) {
+	public static List<Integer> of(List<Stretch> stretches) {
 		List<Integer> lanes = new ArrayList<>();
 		for (int index = 0; index < stretches.size(); index++) {
 			int lane = 0;
@@ -44,7 +44,7 @@ final class Lanes {
 	}
 
 	/** Places as near to those wished as they can be {@code apart}, in the same order; pushed on only. */
-	static List<Double> spread(List<Double> wishedInOrder, double apart) {
+	public static List<Double> spread(List<Double> wishedInOrder, double apart) {
 		List<Double> placed = new ArrayList<>();
 		for (double wish : wishedInOrder) {
 			placed.add(placed.isEmpty() ? wish : Math.max(wish, placed.get(placed.size() - 1) + apart));

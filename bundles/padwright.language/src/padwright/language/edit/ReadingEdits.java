@@ -1,0 +1,93 @@
+package padwright.language.edit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+import org.eclipse.xtext.nodemodel.INode;
+
+import padwright.engine.length.Length;
+import padwright.engine.length.LengthUnit;
+import padwright.model.FeelerReading;
+import padwright.model.LengthText;
+import padwright.model.Lengths;
+import padwright.model.plan.KeyService;
+import padwright.model.plan.PlanPackage;
+import padwright.model.plan.Round;
+
+/**
+ * Puts the readings of a feeler into the text of a row. A reading is the thickest leaf that slides free, or nothing
+ * where the finest drags. The rest of the text stays as it is, remarks included.
+ */
+public final class ReadingEdits {
+
+	private static final String FELT = " felt ";
+
+	private ReadingEdits() {
+	}
+
+	/**
+	 * Makes {@code readings} those of the row's last round, in the order of its hours; only figures that change are
+	 * written. Begins a round where there is none.
+	 *
+	 * @throws IllegalArgumentException if there are none, or one cannot be said in the unit of the round
+	 */
+	public static List<TextEdit> latest(KeyService service, List<Optional<Length>> readings) {
+		List<Round> rounds = service.getRounds();
+		return rounds.isEmpty() ? another(service, readings) : change(rounds.get(rounds.size() - 1), readings);
+	}
+
+	/**
+	 * Adds another round with these readings.
+	 *
+	 * @throws IllegalArgumentException if there are none
+	 */
+	public static List<TextEdit> another(KeyService service, List<Optional<Length>> readings) {
+		requireSome(readings);
+		LengthUnit document = Lengths.documentUnit(service);
+		LengthUnit unit = readings.stream().flatMap(Optional::stream)
+				.allMatch(leaf -> LengthText.number(leaf, LengthUnit.THOU).isPresent()) ? LengthUnit.THOU
+						: LengthUnit.MILLIMETRE;
+		String figures = readings.stream().map(reading -> figure(reading, unit)).collect(Collectors.joining(" "));
+		return List.of(Clauses.insertion(Clauses.beforeRemark(service),
+				FELT + figures + (unit == document ? "" : " " + unit.symbol())));
+	}
+
+	private static List<TextEdit> change(Round round, List<Optional<Length>> readings) {
+		requireSome(readings);
+		LengthUnit unit = Lengths.unit(round.getUnit(), round);
+		List<INode> nodes = Clauses.nodes(round, PlanPackage.Literals.ROUND__READINGS);
+		List<TextEdit> edits = new ArrayList<>();
+		for (int index = 0; index < Math.min(nodes.size(), readings.size()); index++) {
+			if (!same(round.getReadings().get(index), readings.get(index), unit)) {
+				edits.add(Clauses.replaced(nodes.get(index), figure(readings.get(index), unit)));
+			}
+		}
+		if (readings.size() > nodes.size()) {
+			edits.add(Clauses.insertion(nodes.get(nodes.size() - 1), readings.stream().skip(nodes.size())
+					.map(reading -> " " + figure(reading, unit)).collect(Collectors.joining())));
+		} else if (readings.size() < nodes.size()) {
+			edits.add(Clauses.removal(Clauses.node(round), Clauses.end(nodes.get(readings.size() - 1)),
+					Clauses.end(nodes.get(nodes.size() - 1))));
+		}
+		return edits;
+	}
+
+	private static boolean same(FeelerReading old, Optional<Length> reading, LengthUnit unit) {
+		return old.free().flatMap(free -> Lengths.exact(free, unit)).equals(reading)
+				&& old.free().isPresent() == reading.isPresent();
+	}
+
+	private static String figure(Optional<Length> reading, LengthUnit unit) {
+		return reading.map(leaf -> LengthText.number(leaf, unit).orElseThrow(() -> new IllegalArgumentException(
+				leaf + " cannot be written exactly in " + unit.symbol() + ", the unit of its row")))
+				.orElse(FeelerReading.DRAGS.toString());
+	}
+
+	private static void requireSome(List<Optional<Length>> readings) {
+		if (readings.isEmpty()) {
+			throw new IllegalArgumentException("a round needs at least one reading");
+		}
+	}
+}

@@ -1,0 +1,83 @@
+package padwright.language.edit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.xtext.nodemodel.INode;
+
+import padwright.engine.film.PartialShim;
+import padwright.engine.length.Length;
+import padwright.model.LengthText;
+import padwright.model.Lengths;
+import padwright.model.plan.KeyService;
+import padwright.model.plan.Piece;
+import padwright.model.plan.PlanPackage;
+import padwright.model.plan.Round;
+
+/** Puts full and partial shims into the text of a row. The rest of the text stays as it is, remarks included. */
+public final class ShimEdits {
+
+	private static final String STACK = "stack";
+	private static final String SHIM = "shim";
+
+	private ShimEdits() {
+	}
+
+	/** Makes {@code pieces} the full shims of a row, in this order; none takes the clause away. */
+	public static List<TextEdit> stack(KeyService service, List<Length> pieces) {
+		String clause = pieces.isEmpty() ? "" : STACK + " " + LengthText.row(pieces, service);
+		if (service.getStack() != null) {
+			return Lengths.of(service.getStack()).equals(pieces) ? List.of()
+					: List.of(Clauses.replacement(Clauses.node(service), STACK, Clauses.node(service.getStack()),
+							clause));
+		}
+		return pieces.isEmpty() ? List.of() : List.of(Clauses.insertion(Clauses.beforeStack(service), " " + clause));
+	}
+
+	/**
+	 * Makes {@code pieces} the partial shims after the readings of a round; none says that the pad is level. Where only
+	 * arcs or thicknesses change, only their figures do.
+	 */
+	public static List<TextEdit> pieces(Round round, List<PartialShim> pieces) {
+		INode node = Clauses.node(round);
+		if (!round.isLevel() && round.getPieces().isEmpty()) {
+			return List.of(Clauses.insertion(node, " " + clause(round, pieces)));
+		}
+		if (!pieces.isEmpty() && round.getPieces().size() == pieces.size()) {
+			return changes(round, pieces);
+		}
+		return round.isLevel() && pieces.isEmpty() ? List.of()
+				: List.of(Clauses.replacement(node, SHIM, node, clause(round, pieces)));
+	}
+
+	private static String clause(Round round, List<PartialShim> pieces) {
+		return SHIM + " " + (pieces.isEmpty() ? "none" : pieces.stream()
+				.map(piece -> LengthText.measure(piece.thickness(), round) + " " + piece.arc())
+				.collect(Collectors.joining(", ")));
+	}
+
+	private static List<TextEdit> changes(Round round, List<PartialShim> pieces) {
+		List<TextEdit> edits = new ArrayList<>();
+		for (int index = 0; index < pieces.size(); index++) {
+			Piece old = round.getPieces().get(index);
+			PartialShim piece = pieces.get(index);
+			if (!Lengths.of(old.getThickness(), old).filter(piece.thickness()::equals).isPresent()) {
+				edits.add(change(old, PlanPackage.Literals.PIECE__THICKNESS,
+						LengthText.measure(piece.thickness(), round)));
+			}
+			if (!piece.arc().from().equals(old.getFrom())) {
+				edits.add(change(old, PlanPackage.Literals.PIECE__FROM, piece.arc().from().toString()));
+			}
+			if (!piece.arc().to().equals(old.getTo())) {
+				edits.add(change(old, PlanPackage.Literals.PIECE__TO, piece.arc().to().toString()));
+			}
+		}
+		return edits;
+	}
+
+	private static TextEdit change(Piece piece, EStructuralFeature feature, String text) {
+		return Clauses.replaced(Clauses.nodes(piece, feature).get(0), text);
+	}
+}

@@ -1,0 +1,106 @@
+package padwright.views.clock;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+import padwright.drawing.clock.RimReading;
+import padwright.engine.clock.ClockHour;
+import padwright.engine.film.PartialShim;
+import padwright.engine.length.Length;
+import padwright.engine.rim.RimProfile;
+import padwright.model.Lengths;
+import padwright.model.plan.Round;
+import padwright.views.Figures;
+import padwright.workup.parts.RowWork;
+import padwright.workup.service.KeyJob;
+import padwright.workup.solve.FilmStore;
+import padwright.workup.solve.NewPieces;
+import padwright.workup.solve.PadStiffness;
+import padwright.workup.solve.PlacedPieces;
+import padwright.workup.solve.RoundEffect;
+import padwright.workup.words.ClockWords;
+
+/**
+ * All that the rim clock shows of a row: its last round, with the pieces of the rounds before.
+ *
+ * @param job the row, for the edits of its text; nothing where no key is chosen
+ * @param label of the key, as the trade calls it
+ * @param twelveLooksAt what 12 o'clock looks at
+ * @param hours to be read, in turn
+ * @param readings the thickest leaf that slides free at each hour read, or nothing where the finest drags; those of the
+ *     hours still to be read are missing at the end
+ * @param gap fitted to the readings, if they can be used
+ * @param earlier pieces of the rounds before
+ * @param pieces noted after the readings
+ * @param doubtful hours whose readings do not go with the others
+ * @param leaves thicknesses of the stock's feelers, finest first
+ * @param films thicknesses of film in the row's set, thinnest first
+ */
+public record ClockState(Optional<KeyJob> job, String label, String twelveLooksAt, List<ClockHour> hours,
+		List<Optional<Length>> readings, Optional<RimProfile> gap, List<PartialShim> earlier,
+		List<PartialShim> pieces, Set<ClockHour> doubtful, List<Length> leaves, List<Length> films) {
+
+	public ClockState {
+		hours = List.copyOf(hours);
+		readings = List.copyOf(readings);
+		earlier = List.copyOf(earlier);
+		pieces = List.copyOf(pieces);
+		doubtful = Set.copyOf(doubtful);
+		leaves = List.copyOf(leaves);
+		films = List.copyOf(films);
+	}
+
+	/** No key is chosen. */
+	public static ClockState empty() {
+		return new ClockState(Optional.empty(), "", "", List.of(), List.of(), Optional.empty(), List.of(), List.of(),
+				Set.of(), List.of(), List.of());
+	}
+
+	/** The clock of a row. Fits the round: not for the window's thread. */
+	public static ClockState of(KeyJob job) {
+		Optional<Round> round = job.lastRound();
+		Optional<RoundEffect> effect = round.flatMap(last -> RoundEffect.of(job, last));
+		return new ClockState(Optional.of(job), job.key().map(key -> key.label()).orElse(job.name()),
+				ClockWords.twelveLooksAt(job.plan().plan().getSystem()),
+				round.map(job::hours).orElse(job.plan().plan().getHours()), readings(job, round),
+				effect.map(known -> known.rim().profile()), RowWork.earlierPieces(job),
+				round.map(PlacedPieces::of).orElse(List.of()),
+				effect.map(known -> known.rim().contradictions().stream().map(wrong -> wrong.reading().hour())
+						.collect(Collectors.toSet())).orElse(Set.of()),
+				job.plan().feelers(),
+				job.fitting().films().map(films -> FilmStore.of(films).thicknesses()).orElse(List.of()));
+	}
+
+	private static List<Optional<Length>> readings(KeyJob job, Optional<Round> round) {
+		return round.map(last -> last.getReadings().stream().limit(job.hours(last).size())
+				.map(reading -> reading.free()
+						.flatMap(free -> Lengths.exact(free, Lengths.unit(last.getUnit(), last))))
+				.toList()).orElse(List.of());
+	}
+
+	/** The readings as they are drawn, boxes for those to come. */
+	List<RimReading> marks(List<Optional<Length>> shown) {
+		List<RimReading> marks = new ArrayList<>();
+		for (int index = 0; index < hours.size(); index++) {
+			ClockHour hour = hours.get(index);
+			marks.add(index >= shown.size() ? RimReading.blank(hour)
+					: shown.get(index).map(leaf -> RimReading.free(hour, Figures.thou(leaf)))
+							.orElseGet(() -> RimReading.drag(hour)));
+		}
+		return marks;
+	}
+
+	/** What pieces would leave of the gap, if there is a gap to tell. A model: the feeler decides. */
+	public Optional<RimProfile> left(List<PartialShim> placed) {
+		return gap.flatMap(felt -> job.filter(row -> !placed.isEmpty())
+				.map(row -> new NewPieces(placed).residual(felt, PadStiffness.of(row).stiffness())));
+	}
+
+	/** Widest spread that passes. */
+	public Optional<Length> tolerance() {
+		return job.map(row -> row.plan().tolerance());
+	}
+}

@@ -1,0 +1,50 @@
+package padwright.views.clock;
+
+/**
+ * Where the next reading goes and what is typed of it so far.
+ *
+ * @param cursor which of the hours, from 0; as many as are read where the next is to be read
+ * @param typed so far
+ */
+record ReadingEntry(int cursor, String typed) {
+
+	private static final int LONGEST = 8;
+
+	ReadingEntry {
+		if (cursor < 0) {
+			throw new IllegalArgumentException("there is no hour " + cursor);
+		}
+	}
+
+	/** At the first hour that is not read; at the first where all are. */
+	static ReadingEntry start(int read, int hours) {
+		return new ReadingEntry(read < hours ? read : 0, "");
+	}
+
+	static boolean takes(char character) {
+		return character >= '0' && character <= '9' || character == '.' || character == ',';
+	}
+
+	ReadingEntry with(char character) {
+		return typed.length() < LONGEST ? new ReadingEntry(cursor, typed + character) : this;
+	}
+
+	/** Takes back the last character; where there is none, goes back an hour. */
+	ReadingEntry back() {
+		return typed.isEmpty() ? up() : new ReadingEntry(cursor, typed.substring(0, typed.length() - 1));
+	}
+
+	ReadingEntry up() {
+		return new ReadingEntry(Math.max(0, cursor - 1), "");
+	}
+
+	/** To the next hour, but not past the first that is not read, nor past the last. */
+	ReadingEntry down(int read, int hours) {
+		return new ReadingEntry(Math.max(0, Math.min(cursor + 1, Math.min(read, hours - 1))), "");
+	}
+
+	/** Nothing typed. */
+	ReadingEntry cleared() {
+		return new ReadingEntry(cursor, "");
+	}
+}

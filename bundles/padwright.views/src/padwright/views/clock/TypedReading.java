@@ -1,0 +1,43 @@
+package padwright.views.clock;
+
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+import padwright.engine.length.Length;
+import padwright.engine.length.LengthUnit;
+
+/**
+ * A reading as it was typed, by hand or by an indicator, in thou.
+ *
+ * @param leaf the thickest feeler that slides free; nothing where the finest drags
+ * @param asTyped whether it says what was typed; if not, it is the thickest leaf of the stock that is not thicker
+ */
+record TypedReading(Optional<Length> leaf, boolean asTyped) {
+
+	/**
+	 * What was typed: a number with a point or comma, or a point alone where the finest leaf drags.
+	 *
+	 * @param leaves of the stock; where there are none, every thickness is a leaf
+	 * @return nothing for what is no number, or cannot be a length
+	 */
+	static Optional<TypedReading> of(String typed, List<Length> leaves) {
+		String text = typed.replace(',', '.');
+		if (text.equals(".")) {
+			return Optional.of(new TypedReading(Optional.empty(), true));
+		}
+		try {
+			Length gap = Length.of(new BigDecimal(text), LengthUnit.THOU);
+			return gap.signum() < 0 ? Optional.empty() : Optional.of(of(gap, leaves));
+		} catch (NumberFormatException | ArithmeticException noLength) {
+			return Optional.empty();
+		}
+	}
+
+	private static TypedReading of(Length gap, List<Length> leaves) {
+		Optional<Length> leaf = leaves.isEmpty() ? Optional.of(gap).filter(length -> length.signum() > 0)
+				: leaves.stream().filter(each -> !each.isLongerThan(gap)).max(Comparator.naturalOrder());
+		return new TypedReading(leaf, leaf.orElse(Length.ZERO).equals(gap));
+	}
+}

@@ -1,0 +1,101 @@
+package padwright.views.map;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+import padwright.model.Present;
+import padwright.model.keysystem.HingeSide;
+import padwright.model.keysystem.Posture;
+import padwright.model.systems.EffectiveKey;
+import padwright.views.Figures;
+import padwright.views.Messages;
+import padwright.workup.checks.Advice;
+import padwright.workup.checks.Finding;
+import padwright.workup.service.KeyJob;
+import padwright.workup.service.ServicePlan;
+import padwright.workup.solve.RoundEffect;
+
+/**
+ * All that the key map shows of a plan.
+ *
+ * @param title the plan's name
+ * @param keys in the order of the system
+ * @param couplings that have both ends among the keys
+ */
+public record KeyMapState(String title, List<MapKey> keys, List<MapCoupling> couplings) {
+
+	/** Drawn for a cup whose size is not known: as wide as a small one. */
+	private static final double UNKNOWN_CUP = 9;
+
+	public KeyMapState {
+		keys = List.copyOf(keys);
+		couplings = List.copyOf(couplings);
+	}
+
+	/** A map without a key. */
+	public static KeyMapState empty() {
+		return new KeyMapState("", List.of(), List.of());
+	}
+
+	/**
+	 * The map of a plan. Fits every round: not for the window's thread.
+	 *
+	 * @param findings of all checks on the plan
+	 */
+	public static KeyMapState of(ServicePlan plan, List<Finding> findings) {
+		Map<String, KeyJob> jobs = plan.jobs().stream().filter(job -> job.key().isPresent())
+				.collect(Collectors.toMap(KeyJob::name, Function.identity(), (first, again) -> first));
+		List<MapKey> keys = plan.system().keys().stream()
+				.map(key -> key(key, Optional.ofNullable(jobs.get(key.name())), findings)).toList();
+		return new KeyMapState(plan.plan().getName() == null ? "" : plan.plan().getName(), keys, couplings(plan));
+	}
+
+	private static List<MapCoupling> couplings(ServicePlan plan) {
+		Set<MapCoupling> couplings = new LinkedHashSet<>();
+		for (EffectiveKey driver : plan.system().keys()) {
+			driver.couplings().stream().flatMap(coupling -> Present.of(coupling.getDriven()).stream())
+					.filter(driven -> plan.system().key(driven).isPresent())
+					.map(driven -> new MapCoupling(driver.name(), driven.getName()))
+					.filter(coupling -> !coupling.driver().equals(coupling.driven())).forEach(couplings::add);
+		}
+		return List.copyOf(couplings);
+	}
+
+	private static MapKey key(EffectiveKey key, Optional<KeyJob> job, List<Finding> findings) {
+		List<Finding> own = job.map(row -> RowFindings.of(row, findings)).orElse(List.of());
+		KeyState state = job.map(row -> KeyState.of(row, own)).orElse(KeyState.ABSENT);
+		Optional<Double> hole = key.holeDiameter().map(Figures::mm);
+		return new MapKey(key.name(), key.label(), key.joint().getLiteral(), key.position().map(Figures::mm),
+				key.cupDiameter().map(Figures::mm).filter(cup -> cup > 0).or(() -> hole).filter(cup -> cup > 0)
+						.orElse(UNKNOWN_CUP),
+				hole.filter(diameter -> diameter > 0), key.hinge().map(KeyMapState::side),
+				key.posture() == Posture.CLOSED, key.touch().map(touch -> touch.getLiteral()).orElse(""), state,
+				detail(key, state, job, own));
+	}
+
+	private static MapKey.Side side(HingeSide side) {
+		return side == HingeSide.FAR ? MapKey.Side.FAR : MapKey.Side.NEAR;
+	}
+
+	private static String detail(EffectiveKey key, KeyState state, Optional<KeyJob> job, List<Finding> findings) {
+		List<String> lines = new ArrayList<>();
+		lines.add(Messages.of("map.key", key.label(), state.inWords()));
+		key.cupDiameter().ifPresent(cup -> lines.add(Messages.of("map.cup", Figures.millimetres(cup))));
+		job.flatMap(row -> row.lastRound().flatMap(round -> RoundEffect.of(row, round)))
+				.ifPresent(effect -> lines.add(spread(effect)));
+		findings.stream().map(Finding::advice).map(Advice::what).distinct().forEach(lines::add);
+		return String.join("\n", lines);
+	}
+
+	private static String spread(RoundEffect effect) {
+		return effect.after()
+				.map(after -> Messages.of("map.spreads", Figures.thou(effect.before()), Figures.thou(after)))
+				.orElseGet(() -> Messages.of("map.spread", Figures.thou(effect.before())));
+	}
+}

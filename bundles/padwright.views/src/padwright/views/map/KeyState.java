@@ -1,0 +1,80 @@
+package padwright.views.map;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+import padwright.drawing.scene.Ink;
+import padwright.engine.length.Length;
+import padwright.model.plan.Round;
+import padwright.views.Messages;
+import padwright.views.Palette;
+import padwright.workup.checks.Finding;
+import padwright.workup.checks.Severity;
+import padwright.workup.service.KeyJob;
+import padwright.workup.solve.RoundEffect;
+
+/** How far the work on a key is. */
+public enum KeyState {
+
+	/** The plan has no row for it. */
+	ABSENT,
+	/** Not felt yet. */
+	UNREAD,
+	/** Felt, but what to do about it is not noted. */
+	READ,
+	/** What to do is noted. */
+	SOLVED,
+	/** The last readings pass, and the full shims are noted. */
+	DONE,
+	/** A check has a warning about its row. */
+	WARNING,
+	/** A check has an error in its row. */
+	ERROR;
+
+	/**
+	 * The state of a row.
+	 *
+	 * @param findings about the row
+	 */
+	public static KeyState of(KeyJob job, List<Finding> findings) {
+		if (has(findings, Severity.ERROR)) {
+			return ERROR;
+		}
+		if (has(findings, Severity.WARNING)) {
+			return WARNING;
+		}
+		return job.lastRound().map(round -> of(job, round)).orElse(UNREAD);
+	}
+
+	private static KeyState of(KeyJob job, Round round) {
+		Optional<Length> spread = RoundEffect.of(job, round).map(RoundEffect::before);
+		boolean passes = spread.filter(felt -> !felt.isLongerThan(job.plan().tolerance())).isPresent();
+		if (passes && round.getPieces().isEmpty() && !job.stack().isEmpty()) {
+			return DONE;
+		}
+		return round.isLevel() || !round.getPieces().isEmpty() ? SOLVED : READ;
+	}
+
+	private static boolean has(List<Finding> findings, Severity severity) {
+		return findings.stream().anyMatch(finding -> finding.severity() == severity);
+	}
+
+	/** In a word or two. */
+	public String inWords() {
+		return Messages.of("state." + name().toLowerCase(Locale.ROOT));
+	}
+
+	/** Its colour in a theme. */
+	public Ink ink(Palette palette) {
+		return switch (this) {
+		case ABSENT -> palette.quiet();
+		case UNREAD -> palette.unread();
+		case READ -> palette.read();
+		case SOLVED -> palette.solved();
+		case DONE -> palette.done();
+		case WARNING -> palette.warning();
+		case ERROR -> palette.error();
+		};
+	}
+}
