@@ -4,6 +4,11 @@ import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
+import padwright.workbench.shops.ShopView;
+import padwright.workbench.views.CupSectionView;
+import padwright.workbench.views.KeyMapView;
+import padwright.workbench.views.RimClockView;
+
 /** The layout that the window starts with: files left, text in the middle, drawings right, tables below. */
 public final class BenchPerspective implements IPerspectiveFactory {
 
@@ -13,9 +18,14 @@ public final class BenchPerspective implements IPerspectiveFactory {
 	public void createInitialLayout(IPageLayout layout) {
 		String text = layout.getEditorArea();
 		IFolderLayout left = layout.createFolder("left", IPageLayout.LEFT, 0.18f, text);
-		left.addView("padwright.workbench.shops");
+		left.addView(ShopView.ID);
 		IFolderLayout leftBelow = layout.createFolder("leftBelow", IPageLayout.BOTTOM, 0.5f, "left");
 		leftBelow.addView(IPageLayout.ID_OUTLINE);
+		IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.55f, text);
+		right.addView(KeyMapView.ID);
+		IFolderLayout rightBelow = layout.createFolder("rightBelow", IPageLayout.BOTTOM, 0.4f, "right");
+		rightBelow.addView(RimClockView.ID);
+		rightBelow.addView(CupSectionView.ID);
 		IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.66f, text);
 		below.addView(IPageLayout.ID_PROBLEM_VIEW);
 		below.addView(IPageLayout.ID_PROGRESS_VIEW);

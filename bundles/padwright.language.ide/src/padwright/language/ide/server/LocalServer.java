@@ -7,6 +7,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Function;
 
+import org.eclipse.emf.common.util.URI;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializedParams;
 import org.eclipse.lsp4j.ServerCapabilities;
@@ -15,6 +17,7 @@ import org.eclipse.lsp4j.services.TextDocumentService;
 import org.eclipse.lsp4j.services.WorkspaceService;
 import org.eclipse.xtext.ide.server.ILanguageServerAccess.Context;
 import org.eclipse.xtext.ide.server.ILanguageServerAccess.IBuildListener;
+import org.eclipse.xtext.resource.XtextResource;
 
 /** The language server within the program of its client: the same services, without streams and messages between. */
 public final class LocalServer implements AutoCloseable {
@@ -63,6 +66,20 @@ public final class LocalServer implements AutoCloseable {
 	/** Reads a document, once all changes made so far are in; cancelled by the next change. */
 	public <T> CompletableFuture<T> read(String uri, Function<Context, T> reading) {
 		return server.getLanguageServerAccess().doRead(uri, reading);
+	}
+
+	/**
+	 * Reads a document as it is now, with all it refers to, into a model of the caller's own: later changes do not touch
+	 * it. Unsaved texts count. Cancelled by the next change.
+	 */
+	public CompletableFuture<XtextResource> snapshot(String uri) {
+		return read(uri, context -> {
+			URI document = context.getResource().getURI();
+			XtextResource copy = (XtextResource) server.getLanguageServerAccess().newLiveScopeResourceSet(document)
+					.getResource(document, true);
+			EcoreUtil.resolveAll(copy);
+			return copy;
+		});
 	}
 
 	/** Ends all work of the server. */

@@ -1,0 +1,161 @@
+package padwright.workbench.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.WeakHashMap;
+import java.util.function.Consumer;
+
+import org.eclipse.jface.text.IDocument;
+import org.eclipse.jface.text.ITextSelection;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.IWorkbenchPart;
+import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.texteditor.ITextEditor;
+
+import padwright.language.edit.TextEdit;
+import padwright.workbench.Messages;
+import padwright.workbench.editor.PlanEditor;
+import padwright.workbench.session.Documents;
+import padwright.workbench.session.LanguageSession;
+import padwright.workbench.session.StatusLine;
+import padwright.workbench.session.TextEdits;
+
+/**
+ * What is being worked on in one window: the plan in its active editor and the key at the caret. All views are fed from
+ * here, and write through here into the text. To be used in the UI thread.
+ */
+public final class Bench {
+
+	private static final Map<IWorkbenchWindow, Bench> BENCHES = new WeakHashMap<>();
+
+	private final List<Consumer<OnBench>> listeners = new ArrayList<>();
+	private final Consumer<Set<String>> onBuild = this::built;
+	private final Display display;
+	private final Reading reading = new Reading(this::read);
+	private Optional<PlanEditor> editor = Optional.empty();
+	private volatile Optional<String> uri = Optional.empty();
+	private OnBench shown = OnBench.NOTHING;
+
+	private Bench(IWorkbenchWindow window) {
+		display = window.getShell().getDisplay();
+		window.getPartService().addPartListener(new EditorFollower(this::opened, this::closed));
+		window.getSelectionService().addPostSelectionListener((part, selection) -> {
+			if (part == editor.orElse(null) && selection instanceof ITextSelection caret) {
+				caretAt(caret.getOffset());
+			}
+		});
+		LanguageSession.get().builds().add(onBuild);
+		LanguageSession.get().server().thenAccept(running -> display.asyncExec(this::refresh));
+		if (window.getActivePage() != null && window.getActivePage().getActiveEditor() instanceof PlanEditor open) {
+			opened(open);
+		}
+	}
+
+	/** The bench of a window. */
+	public static Bench of(IWorkbenchWindow window) {
+		return BENCHES.computeIfAbsent(window, Bench::new);
+	}
+
+	/** Tells {@code listener} at once, and whenever something else is on the bench. */
+	public void follow(Consumer<OnBench> listener) {
+		listeners.add(listener);
+		listener.accept(shown);
+	}
+
+	public void unfollow(Consumer<OnBench> listener) {
+		listeners.remove(listener);
+	}
+
+	/** What is on the bench now. */
+	public OnBench shown() {
+		return shown;
+	}
+
+	private void opened(IWorkbenchPart part) {
+		if (part instanceof PlanEditor plan && editor.orElse(null) != plan) {
+			editor = Optional.of(plan);
+			uri = document().flatMap(Documents::uri);
+			refresh();
+		}
+	}
+
+	private void closed(IWorkbenchPart part) {
+		if (part == editor.orElse(null)) {
+			editor = Optional.empty();
+			uri = Optional.empty();
+			show(OnBench.NOTHING);
+		}
+	}
+
+	private Optional<IDocument> document() {
+		return editor.map(ITextEditor::getDocumentProvider)
+				.map(provider -> provider.getDocument(editor.get().getEditorInput()));
+	}
+
+	private int caret() {
+		return editor.map(open -> open.getSelectionProvider().getSelection())
+				.filter(ITextSelection.class::isInstance).map(selection -> ((ITextSelection) selection).getOffset())
+				.orElse(0);
+	}
+
+	private void built(Set<String> uris) {
+		if (uri.filter(uris::contains).isPresent()) {
+			display.asyncExec(this::refresh);
+		}
+	}
+
+	private void refresh() {
+		uri.ifPresent(open -> reading.start(open, caret()));
+	}
+
+	/** A plan was read; told in a background thread. */
+	private void read(String ofUri, Optional<PlanOnBench> plan) {
+		display.asyncExec(() -> {
+			if (uri.equals(Optional.of(ofUri))) {
+				show(new OnBench(plan, plan.flatMap(open -> open.keyAt(caret())).or(shown::key)));
+			}
+		});
+	}
+
+	private void caretAt(int offset) {
+		Optional<String> key = shown.plan().filter(this::isCurrent).flatMap(plan -> plan.keyAt(offset));
+		if (key.isPresent() && !key.equals(shown.key())) {
+			show(new OnBench(shown.plan(), key));
+		}
+	}
+
+	private boolean isCurrent(PlanOnBench plan) {
+		return document().map(IDocument::get).filter(plan.text()::equals).isPresent();
+	}
+
+	private void show(OnBench next) {
+		shown = next;
+		List.copyOf(listeners).forEach(listener -> listener.accept(next));
+	}
+
+	/** Chooses a key and puts the caret into its row, if it has one. */
+	public void choose(String key) {
+		show(new OnBench(shown.plan(), Optional.of(key)));
+		shown.plan().filter(this::isCurrent).flatMap(plan -> plan.offset(key))
+				.ifPresent(offset -> editor.ifPresent(open -> open.selectAndReveal(offset, 0)));
+	}
+
+	/** Goes into the text of a key's row. */
+	public void open(String key) {
+		choose(key);
+		editor.ifPresent(open -> open.getSite().getPage().activate(open));
+	}
+
+	/** Writes a view's edits into the text, as one step of undo; they must be made from the plan that is shown. */
+	public void write(List<TextEdit> edits) {
+		if (shown.plan().filter(this::isCurrent).isEmpty()) {
+			StatusLine.tell(Messages.get("bench.changedMeanwhile"), true);
+			refresh();
+			return;
+		}
+		document().ifPresent(text -> TextEdits.applyOwn(edits, text));
+	}
+}

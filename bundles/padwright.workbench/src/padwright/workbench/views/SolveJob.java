@@ -1,0 +1,45 @@
+package padwright.workbench.views;
+
+import java.util.function.Consumer;
+
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.OperationCanceledException;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
+
+import padwright.engine.levelling.Budget;
+import padwright.views.clock.ClockProposal;
+import padwright.workbench.Messages;
+import padwright.workup.service.KeyJob;
+
+/** Solves a row in the background; shown with its progress, and can be cancelled there. */
+final class SolveJob extends Job {
+
+	private final KeyJob row;
+	private final Consumer<ClockProposal> onSolved;
+
+	/** @param onSolved told of the proposal, in the background */
+	SolveJob(KeyJob row, Consumer<ClockProposal> onSolved) {
+		super(Messages.get("bench.solving", row.name()));
+		this.row = row;
+		this.onSolved = onSolved;
+		setUser(false);
+	}
+
+	@Override
+	protected IStatus run(IProgressMonitor monitor) {
+		monitor.beginTask(getName(), row.plan().jobs().size());
+		try {
+			onSolved.accept(ClockProposal.solve(row, Budget.unlimited(), next -> {
+				monitor.worked(1);
+				if (monitor.isCanceled()) {
+					throw new OperationCanceledException();
+				}
+			}));
+			return Status.OK_STATUS;
+		} catch (OperationCanceledException cancelled) {
+			return Status.CANCEL_STATUS;
+		}
+	}
+}
