@@ -89,13 +89,23 @@ missing_packages() {
 	have fc-list || echo fontconfig
 }
 
-install_missing() {
-	local missing
-	missing=$(missing_packages)
+# What the workbench needs on top, and what its tests need: a screen that nobody looks at.
+missing_for_window() {
+	ldconfig -p | grep -q 'libgtk-3\.so' || echo libgtk-3-0
+}
+
+missing_for_tests() {
+	missing_for_window
+	have Xvfb || echo xvfb
+}
+
+# Installs what is named, or says what is missing.
+install() {
+	local missing=$*
 	[[ -n $missing ]] || return 0
 	if [[ $(id -u) != 0 ]] || ! have apt-get; then
-		fail "please install: a JDK of version $java_needed or newer, Maven, git, unzip, fontconfig;" \
-			"missing by their Debian names:" $missing
+		fail "please install: a JDK of version $java_needed or newer, Maven, git, unzip, fontconfig, for the window" \
+			"GTK 3, for the tests Xvfb; missing by their Debian names:" $missing
 	fi
 	say "installing" $missing
 	mkdir -p "$state"
@@ -128,8 +138,24 @@ find_maven() {
 	rm -rf "$download"
 }
 
+# A screen of our own for windows under test, gone when the script ends.
+start_screen() {
+	local number
+	number=$(mktemp)
+	Xvfb -displayfd 4 -screen 0 2400x1800x24 -nolisten tcp 4>"$number" >/dev/null 2>&1 &
+	screen=$!
+	trap 'kill "$screen" 2>/dev/null || true' EXIT
+	for _ in {1..100}; do
+		[[ -s $number ]] && break
+		sleep 0.1
+	done
+	[[ -s $number ]] || fail "Xvfb does not start"
+	export DISPLAY=:$(<"$number") GDK_BACKEND=x11
+	rm -f "$number"
+}
+
 set_up() {
-	install_missing
+	install $(missing_packages) "$@"
 	find_jdk || fail "no JDK of version $java_needed or newer found"
 	export JAVA_HOME
 	find_maven
