@@ -1,8 +1,15 @@
 @echo off
-rem Runs Padwright's command line; the exit status is the command's.
+rem Runs Padwright's command line; the exit status is the command's. "padwright open" opens its workbench.
 setlocal
 set "JAVA=java"
 if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
 for %%L in ("%~dp0plugins\org.eclipse.equinox.launcher_*.jar") do set "LAUNCHER=%%L"
+if /i "%~1"=="open" (
+	if not defined PADWRIGHT_WORKSPACE set "PADWRIGHT_WORKSPACE=%LOCALAPPDATA%\Padwright"
+	goto open
+)
 "%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:auto -Djava.awt.headless=true -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Dstderr.encoding=UTF-8 %PADWRIGHT_JAVA_OPTIONS% -jar "%LAUNCHER%" -nosplash -application padwright.commands.padwright -data @none %*
+exit /b %ERRORLEVEL%
+:open
+"%JAVA%" -XX:+UseSerialGC -Xshare:auto -Dfile.encoding=UTF-8 %PADWRIGHT_JAVA_OPTIONS% -jar "%LAUNCHER%" -nosplash -product padwright.workbench.product -application padwright.workbench.workbench -data "%PADWRIGHT_WORKSPACE%" %*
 exit /b %ERRORLEVEL%

@@ -21,17 +21,20 @@ import padwright.workbench.shops.OpenShops;
 /** The shops and documents that the workbench was started with. */
 final class Arguments {
 
+	private static final String OPEN = "open";
+
 	private final List<Path> paths;
 
 	private Arguments(List<Path> paths) {
 		this.paths = paths;
 	}
 
-	/** What is not an option of the platform and is there on disk. */
+	/** What is behind the word "open", not an option of the platform, and there on disk. */
 	static Arguments of(IApplicationContext context) {
 		Map<?, ?> all = context.getArguments();
-		String[] given = (String[]) all.get(IApplicationContext.APPLICATION_ARGS);
-		return new Arguments(Arrays.stream(given).filter(Arguments::isThere).map(Path::of).toList());
+		List<String> given = Arrays.asList((String[]) all.get(IApplicationContext.APPLICATION_ARGS));
+		return new Arguments(given.subList(given.indexOf(OPEN) + 1, given.size()).stream()
+				.filter(Arguments::isThere).map(Path::of).toList());
 	}
 
 	private static boolean isThere(String argument) {
