@@ -34,11 +34,11 @@ class EditorTest {
 
 	@TempDir
 	private Path folder;
-	private Bench bench;
+	private Driver bench;
 
 	@BeforeEach
 	void openShop() throws Exception {
-		bench = Bench.withExampleShop(folder);
+		bench = Driver.withExampleShop(folder);
 	}
 
 	@AfterEach
@@ -49,19 +49,19 @@ class EditorTest {
 	@Test
 	void aBrokenNameIsFoundCuredAndBroughtBackInOneStep() throws Exception {
 		PlanEditor editor = bench.open(PLAN);
-		String sound = Bench.text(editor);
-		Bench.replace(editor, "with Bench", "with Bnech");
-		Bench.waitFor("a finding", () -> bench.findings(PLAN).stream().anyMatch(found -> found.contains("Bnech")));
-		Bench.waitFor("a cure", () -> cure("Bench").isPresent());
-		String broken = Bench.text(editor);
-		Bench.ui(() -> {
+		String sound = Driver.text(editor);
+		Driver.replace(editor, "with Bench", "with Bnech");
+		Driver.waitFor("a finding", () -> bench.findings(PLAN).stream().anyMatch(found -> found.contains("Bnech")));
+		Driver.waitFor("a cure", () -> cure("Bench").isPresent());
+		String broken = Driver.text(editor);
+		Driver.ui(() -> {
 			cure("Bench").orElseThrow().run(bench.markers(PLAN).get(0));
 			return null;
 		});
-		assertEquals(sound, Bench.text(editor));
-		Bench.waitFor("no finding", () -> bench.findings(PLAN).stream().noneMatch(found -> found.contains("Bnech")));
+		assertEquals(sound, Driver.text(editor));
+		Driver.waitFor("no finding", () -> bench.findings(PLAN).stream().noneMatch(found -> found.contains("Bnech")));
 		undo(editor);
-		assertEquals(broken, Bench.text(editor));
+		assertEquals(broken, Driver.text(editor));
 	}
 
 	private Optional<IMarkerResolution> cure(String name) {
@@ -71,7 +71,7 @@ class EditorTest {
 	}
 
 	private static void undo(PlanEditor editor) throws Exception {
-		Bench.ui(() -> {
+		Driver.ui(() -> {
 			editor.getAction(ITextEditorActionConstants.UNDO).run();
 			return null;
 		});
@@ -80,7 +80,7 @@ class EditorTest {
 	@Test
 	void wordsAreColouredByWhatTheyAre() throws Exception {
 		PlanEditor editor = bench.open(PLAN);
-		Bench.waitFor("a bold name", () -> Arrays.stream(viewer(editor).getTextWidget().getStyleRanges())
+		Driver.waitFor("a bold name", () -> Arrays.stream(viewer(editor).getTextWidget().getStyleRanges())
 				.anyMatch(range -> isOn(range, editor, "Bench")));
 	}
 
@@ -96,8 +96,8 @@ class EditorTest {
 	@Test
 	void completionKnowsTheKeysOfTheSystem() throws Exception {
 		PlanEditor editor = bench.open(PLAN);
-		Bench.replace(editor, "\tkey F ", "\tkey \n\tkey F ");
-		int offset = Bench.text(editor).indexOf("key \n\tkey F ") + "key ".length();
+		Driver.replace(editor, "\tkey F ", "\tkey \n\tkey F ");
+		int offset = Driver.text(editor).indexOf("key \n\tkey F ") + "key ".length();
 		ICompletionProposal[] offers = new Completion().computeCompletionProposals(viewer(editor), offset);
 		List<String> names = Arrays.stream(offers).map(ICompletionProposal::getDisplayString).toList();
 		assertTrue(names.stream().anyMatch(name -> name.startsWith("LowC") || name.startsWith("Ds")),
@@ -107,11 +107,11 @@ class EditorTest {
 	@Test
 	void aHoverGivesTheNumbers() throws Exception {
 		PlanEditor editor = bench.open(PLAN);
-		Bench.waitFor("an answer", () -> hover(editor, "key F").contains("cup"));
+		Driver.waitFor("an answer", () -> hover(editor, "key F").contains("cup"));
 	}
 
 	private static String hover(PlanEditor editor, String place) {
-		int offset = Bench.document(editor).get().indexOf(place) + place.length() - 1;
+		int offset = Driver.document(editor).get().indexOf(place) + place.length() - 1;
 		String info = new Hover().getHoverInfo(viewer(editor), new Region(offset, 0));
 		return info == null ? "" : info;
 	}
@@ -119,18 +119,18 @@ class EditorTest {
 	@Test
 	void savingKeepsTheOldTextBesideTheNewOneAndUndoGoesOn() throws Exception {
 		PlanEditor editor = bench.open(PLAN);
-		String old = Bench.text(editor);
-		Bench.replace(editor, "with Bench", "with  Bench");
-		String anew = Bench.text(editor);
-		Bench.ui(() -> {
+		String old = Driver.text(editor);
+		Driver.replace(editor, "with Bench", "with  Bench");
+		String anew = Driver.text(editor);
+		Driver.ui(() -> {
 			editor.doSave(new NullProgressMonitor());
 			return null;
 		});
-		assertFalse(Bench.ui(editor::isDirty));
+		assertFalse(Driver.ui(editor::isDirty));
 		assertEquals(anew, Files.readString(bench.path(PLAN)));
 		assertEquals(old, Files.readString(bench.path(PLAN + ".bak")));
 		undo(editor);
-		assertEquals(old, Bench.text(editor));
-		assertTrue(Bench.ui(editor::isDirty));
+		assertEquals(old, Driver.text(editor));
+		assertTrue(Driver.ui(editor::isDirty));
 	}
 }

@@ -1,6 +1,7 @@
 package padwright.workbench.bench;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import java.util.function.Consumer;
 
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.ITextSelection;
+import org.eclipse.jface.viewers.IPostSelectionProvider;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.IWorkbenchWindow;
@@ -31,6 +33,7 @@ public final class Bench {
 
 	private static final Map<IWorkbenchWindow, Bench> BENCHES = new WeakHashMap<>();
 
+	private final Set<PlanEditor> followed = Collections.newSetFromMap(new WeakHashMap<>());
 	private final List<Consumer<OnBench>> listeners = new ArrayList<>();
 	private final Consumer<Set<String>> onBuild = this::built;
 	private final Display display;
@@ -42,11 +45,6 @@ public final class Bench {
 	private Bench(IWorkbenchWindow window) {
 		display = window.getShell().getDisplay();
 		window.getPartService().addPartListener(new EditorFollower(this::opened, this::closed));
-		window.getSelectionService().addPostSelectionListener((part, selection) -> {
-			if (part == editor.orElse(null) && selection instanceof ITextSelection caret) {
-				caretAt(caret.getOffset());
-			}
-		});
 		LanguageSession.get().builds().add(onBuild);
 		LanguageSession.get().server().thenAccept(running -> display.asyncExec(this::refresh));
 		if (window.getActivePage() != null && window.getActivePage().getActiveEditor() instanceof PlanEditor open) {
@@ -76,9 +74,21 @@ public final class Bench {
 
 	private void opened(IWorkbenchPart part) {
 		if (part instanceof PlanEditor plan && editor.orElse(null) != plan) {
+			follow(plan);
 			editor = Optional.of(plan);
 			uri = document().flatMap(Documents::uri);
 			refresh();
+		}
+	}
+
+	/** The caret also moves while another part has the focus, such as when a finding is chosen. */
+	private void follow(PlanEditor plan) {
+		if (followed.add(plan) && plan.getSelectionProvider() instanceof IPostSelectionProvider provider) {
+			provider.addPostSelectionChangedListener(moved -> {
+				if (plan == editor.orElse(null) && moved.getSelection() instanceof ITextSelection caret) {
+					caretAt(caret.getOffset());
+				}
+			});
 		}
 	}
 

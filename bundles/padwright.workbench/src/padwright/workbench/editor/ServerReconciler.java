@@ -16,6 +16,7 @@ import org.eclipse.swt.custom.StyledText;
 import padwright.language.ide.server.LocalServer;
 import padwright.workbench.session.Documents;
 import padwright.workbench.session.LanguageSession;
+import padwright.workbench.session.Stamps;
 
 /**
  * Keeps something of an editor as the server sees the text: asks again whenever the server has read the text, or one

@@ -6,7 +6,6 @@ import java.util.concurrent.ConcurrentHashMap;
 
 import org.eclipse.core.filebuffers.FileBuffers;
 import org.eclipse.core.filebuffers.IFileBuffer;
-import org.eclipse.core.filebuffers.IFileBufferListener;
 import org.eclipse.core.filebuffers.ITextFileBuffer;
 import org.eclipse.core.runtime.IPath;
 import org.eclipse.jface.text.DocumentEvent;
@@ -23,7 +22,7 @@ import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
 import padwright.language.ide.server.LocalServer;
 
 /** Tells the server of every text that is open, and of each change, saved or not. */
-final class BufferWatcher implements IFileBufferListener {
+final class BufferWatcher extends BufferAdapter {
 
 	private static final String LANGUAGE = "padwright";
 
@@ -70,36 +69,6 @@ final class BufferWatcher implements IFileBufferListener {
 	@Override
 	public void underlyingFileDeleted(IFileBuffer buffer) {
 		bufferDisposed(buffer);
-	}
-
-	@Override
-	public void bufferContentAboutToBeReplaced(IFileBuffer buffer) {
-		// The document tells of it.
-	}
-
-	@Override
-	public void bufferContentReplaced(IFileBuffer buffer) {
-		// The document tells of it.
-	}
-
-	@Override
-	public void stateChanging(IFileBuffer buffer) {
-		// Of no interest to the server.
-	}
-
-	@Override
-	public void dirtyStateChanged(IFileBuffer buffer, boolean dirty) {
-		// The server knows no difference.
-	}
-
-	@Override
-	public void stateValidationChanged(IFileBuffer buffer, boolean validated) {
-		// Of no interest to the server.
-	}
-
-	@Override
-	public void stateChangeFailed(IFileBuffer buffer) {
-		// Of no interest to the server.
 	}
 
 	/** One text between its opening and its closing. */

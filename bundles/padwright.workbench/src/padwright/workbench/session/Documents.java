@@ -47,7 +47,8 @@ public final class Documents {
 		return Optional.ofNullable(file.getLocation()).map(location -> ShopFolder.real(location.toPath()));
 	}
 
-	private static Optional<Path> path(IFileBuffer buffer) {
+	/** Where the file of a buffer is on disk; nothing if it is elsewhere. */
+	public static Optional<Path> path(IFileBuffer buffer) {
 		if (buffer.getFileStore() == null) {
 			return Optional.empty();
 		}

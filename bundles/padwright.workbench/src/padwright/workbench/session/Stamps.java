@@ -1,4 +1,4 @@
-package padwright.workbench.editor;
+package padwright.workbench.session;
 
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.IDocumentExtension4;

@@ -18,7 +18,12 @@ import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.resources.IResource;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.jface.text.IDocument;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
@@ -31,7 +36,7 @@ import padwright.workbench.session.LanguageSession;
 import padwright.workbench.shops.OpenShops;
 
 /** Drives the workbench from the thread of a test, as a technician would: with a shop of its own, open in the window. */
-final class Bench implements AutoCloseable {
+final class Driver implements AutoCloseable {
 
 	/** Far longer than anything takes, so that only what never happens fails. */
 	private static final Duration PATIENCE = Duration.ofSeconds(30);
@@ -40,17 +45,17 @@ final class Bench implements AutoCloseable {
 
 	private final IFolder shop;
 
-	private Bench(IFolder shop) {
+	private Driver(IFolder shop) {
 		this.shop = shop;
 	}
 
 	/** With a copy of the example shop in {@code folder}. */
-	static Bench withExampleShop(Path folder) throws Exception {
+	static Driver withExampleShop(Path folder) throws Exception {
 		Path copy = folder.resolve("shop");
 		copy(EXAMPLE, copy);
 		IFolder shop = ui(() -> OpenShops.open(copy, null));
 		waitFor("the server", () -> LanguageSession.get().running().isPresent());
-		return new Bench(shop);
+		return new Driver(shop);
 	}
 
 	private static void copy(Path from, Path to) throws IOException {
@@ -143,6 +148,43 @@ final class Bench implements AutoCloseable {
 
 	static IViewPart view(String id) throws Exception {
 		return ui(() -> page().showView(id));
+	}
+
+	/** Types into a control: each character, then Enter, as a digital indicator does. */
+	static void typeLine(Control control, String characters) throws Exception {
+		ui(() -> {
+			for (char character : characters.toCharArray()) {
+				press(control, character, character);
+			}
+			press(control, SWT.CR, SWT.CR);
+			return null;
+		});
+	}
+
+	private static void press(Control control, char character, int code) {
+		Event key = new Event();
+		key.character = character;
+		key.keyCode = code;
+		control.notifyListeners(SWT.KeyDown, key);
+	}
+
+	/** Presses the button with this text, somewhere in a composite. */
+	static void pressButton(Composite within, String text) throws Exception {
+		ui(() -> {
+			Button button = buttons(within).filter(one -> one.getText().replace("&", "").equals(text)).findFirst()
+					.orElseThrow();
+			button.notifyListeners(SWT.Selection, new Event());
+			return null;
+		});
+	}
+
+	static boolean isEnabled(Composite within, String text) {
+		return buttons(within).anyMatch(one -> one.getText().replace("&", "").equals(text) && one.isEnabled());
+	}
+
+	private static Stream<Button> buttons(Composite within) {
+		return Arrays.stream(within.getChildren()).flatMap(child -> child instanceof Button button ? Stream.of(button)
+				: child instanceof Composite inner ? buttons(inner) : Stream.empty());
 	}
 
 	/** Carries out a command of the active editor, as its key does. */
