@@ -25,7 +25,7 @@ import padwright.views.regulate.RegulationState;
 public final class RegulationList extends Composite {
 
 	private static final String[] COLUMNS = { "pair", "found", "do", "upset", "adjuster" };
-	private static final int[] WIDTHS = { 150, 150, 170, 180, 170 };
+	private static final int[] WIDTHS = { 150, 150, 170, 250, 170 };
 
 	private final Bar bar;
 	private final Label count;
