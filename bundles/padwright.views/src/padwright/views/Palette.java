@@ -21,7 +21,7 @@ public record Palette(Ink ground, Ink ink, Ink quiet, Ink unread, Ink read, Ink 
 		Ink error, Ink accent, Ink proposal) {
 
 	private static final Palette LIGHT = new Palette(new Ink(252, 251, 248), new Ink(35, 38, 46),
-			new Ink(105, 109, 118), new Ink(120, 124, 133), new Ink(31, 103, 166), new Ink(112, 72, 160),
+			new Ink(105, 109, 118), new Ink(98, 102, 112), new Ink(31, 103, 166), new Ink(112, 72, 160),
 			new Ink(27, 117, 76), new Ink(158, 96, 0), new Ink(190, 36, 46), new Ink(0, 105, 148),
 			new Ink(148, 50, 128));
 	private static final Palette DARK = new Palette(new Ink(34, 37, 43), new Ink(226, 228, 232),

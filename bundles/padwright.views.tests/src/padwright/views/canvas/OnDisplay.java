@@ -1,0 +1,58 @@
+package padwright.views.canvas;
+
+import java.util.function.Consumer;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.FillLayout;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
+
+/** Runs something in a window on the display that the build provides. */
+public final class OnDisplay {
+
+	private OnDisplay() {
+	}
+
+	/** In a window of 640 by 480 points, gone afterwards. The display stays: GTK bears only one for each process. */
+	public static void run(Consumer<Shell> use) {
+		Display display = Display.getCurrent() == null ? new Display() : Display.getCurrent();
+		Shell shell = new Shell(display);
+		try {
+			shell.setLayout(new FillLayout());
+			shell.setSize(640, 480);
+			use.accept(shell);
+		} finally {
+			shell.dispose();
+			settle(display);
+		}
+	}
+
+	/** Opens the window and lets it lay out and paint. */
+	public static void open(Shell shell) {
+		shell.open();
+		shell.layout(true, true);
+		settle(shell.getDisplay());
+	}
+
+	private static void settle(Display display) {
+		while (display.readAndDispatch()) {
+			// Until all events are done.
+		}
+	}
+
+	/** A key as if it was pressed in a control. */
+	public static void press(Control control, int keyCode, char character, int stateMask) {
+		Event event = new Event();
+		event.keyCode = keyCode;
+		event.character = character;
+		event.stateMask = stateMask;
+		control.notifyListeners(SWT.KeyDown, event);
+	}
+
+	public static void type(Control control, String text) {
+		text.chars().forEach(character -> press(control, character, (char) character, 0));
+		press(control, SWT.CR, '\r', 0);
+	}
+}

@@ -1,0 +1,221 @@
+package padwright.views.clock;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.junit.jupiter.api.Test;
+
+import padwright.drawing.scene.Bounds;
+import padwright.drawing.scene.Scene;
+import padwright.engine.clock.ClockHour;
+import padwright.language.edit.TextEdit;
+import padwright.views.Bench;
+import padwright.views.Palette;
+import padwright.views.scenes.Targets;
+
+class ClockSessionTest {
+
+	private Bench bench;
+	private final List<List<TextEdit>> edits = new ArrayList<>();
+	private final ClockSession session = new ClockSession(edits::add);
+
+	private void begin(String row) {
+		bench = new Bench(row);
+		show();
+	}
+
+	private void show() {
+		session.show(ClockState.of(bench.row("A")));
+	}
+
+	/** As a workbench does it: every edit goes into the text, which is read again. */
+	private void settle() {
+		while (!edits.isEmpty()) {
+			bench.apply(edits.remove(0));
+			show();
+		}
+	}
+
+	private void type(String text) {
+		text.chars().forEach(character -> assertTrue(session.type((char) character)));
+		session.enter();
+	}
+
+	@Test
+	void readingsTypedInTurnStandInTheText() {
+		begin("key A empty 15 // remark");
+		for (String reading : List.of(".", "0.5", "1", "0.8")) {
+			type(reading);
+			assertEquals(1, edits.size());
+			settle();
+		}
+		assertEquals("key A empty 15 felt . 0.5 1 0.5 // remark", bench.rows());
+		assertTrue(session.status().contains("0.8"));
+	}
+
+	@Test
+	void nothingTypedFastIsLost() {
+		begin("key A");
+		type("0.5");
+		type("1");
+		type(".");
+		assertEquals(1, edits.size());
+		settle();
+		type("0.5");
+		settle();
+		assertEquals("key A felt 0.5 1 . 0.5", bench.rows());
+	}
+
+	@Test
+	void backspaceTakesBackACharacterAndThenGoesBackAnHour() {
+		begin("key A felt . 0.5 1");
+		session.type('7');
+		session.back();
+		assertFalse(session.enter());
+		session.back();
+		type("2");
+		settle();
+		assertEquals("key A felt . 0.5 2", bench.rows());
+	}
+
+	@Test
+	void theHourThatIsClickedIsTypedNext() {
+		begin("key A felt . 0.5 1 .");
+		session.goTo(ClockHour.ofHour(3));
+		type("1");
+		settle();
+		assertEquals("key A felt . 1 1 .", bench.rows());
+		begin("key A felt .");
+		session.goTo(ClockHour.ofHour(9));
+		type("1");
+		settle();
+		assertEquals("key A felt . 1", bench.rows());
+	}
+
+	@Test
+	void whatIsNoReadingIsToldAndChangesNothing() {
+		begin("key A felt .");
+		type("1.2.3");
+		assertTrue(session.status().contains("1.2.3"));
+		assertEquals(List.of(), edits);
+		assertFalse(session.type('x'));
+	}
+
+	@Test
+	void anotherRoundLeavesTheOneBefore() {
+		begin("key A felt . 0.5 . 1 shim 0.5 from 8 to 10");
+		session.anotherRound();
+		assertEquals(1, session.earlierCount());
+		type(".");
+		settle();
+		type("0.5");
+		settle();
+		assertEquals("key A felt . 0.5 . 1 shim 0.5 from 8 to 10 felt . 0.5", bench.rows());
+	}
+
+	@Test
+	void piecesMoveByHalfHoursGrowAndGo() {
+		begin("key A felt . 0.5 . 1 shim 0.5 from 8 to 10, 1 from 2 to 4");
+		session.select(Optional.of(0));
+		session.shift(false, -1);
+		settle();
+		session.shift(true, 2);
+		settle();
+		session.thicken(1);
+		settle();
+		assertEquals("key A felt . 0.5 . 1 shim 1 from 7.5 to 11, 1 from 2 to 4", bench.rows());
+		session.remove();
+		settle();
+		assertEquals("key A felt . 0.5 . 1 shim 1 from 2 to 4", bench.rows());
+		session.add();
+		settle();
+		assertEquals("key A felt . 0.5 . 1 shim 1 from 2 to 4, 0.5 from 8 to 10", bench.rows());
+		assertEquals(Optional.of(1), session.selected());
+	}
+
+	@Test
+	void aDraggedEndIsWrittenOnceWhenItIsLetGo() {
+		begin("key A felt . 0.5 . 1 shim 0.5 from 8 to 10");
+		session.select(Optional.of(0));
+		Scene scene = session.draw(Palette.light(), 1.5);
+		Bounds from = Targets.of(scene).named("from-0").orElseThrow().bounds();
+		Bounds noon = Targets.of(scene).named("reading-12").orElseThrow().bounds();
+		session.drag(0, true, from.centreX(), from.centreY());
+		session.drag(0, true, noon.centreX() + 0.2, noon.centreY());
+		assertEquals(List.of(), edits);
+		session.drop();
+		assertEquals(1, edits.size());
+		settle();
+		assertEquals("key A felt . 0.5 . 1 shim 0.5 from 8 to 12", bench.rows());
+	}
+
+	@Test
+	void aProposalIsShownBeforeItIsApplied() {
+		begin("key A felt . 1 2 0.5");
+		ClockProposal proposal = ClockProposal.solve(bench.row("A"), Bench.BUDGET, job -> {
+		});
+		session.propose(Optional.of(proposal));
+		assertEquals(List.of(), edits);
+		assertTrue(session.proposal().isPresent());
+		session.apply();
+		assertEquals(1, edits.size());
+		settle();
+		assertEquals(proposal.pieces(), ClockState.of(bench.row("A")).pieces());
+		assertFalse(session.proposal().isPresent());
+		assertEquals(proposal.left(), session.state().left(session.pieces()));
+	}
+
+	@Test
+	void aLevelPadIsNotedAsSuch() {
+		begin("key A felt . . . .");
+		session.propose(Optional.of(ClockProposal.solve(bench.row("A"), Bench.BUDGET, job -> {
+		})));
+		session.apply();
+		settle();
+		assertEquals("key A felt . . . . shim none", bench.rows());
+	}
+
+	@Test
+	void aReadingTakesAProposalAway() {
+		begin("key A felt . 1 2 0.5");
+		session.propose(Optional.of(ClockProposal.solve(bench.row("A"), Bench.BUDGET, job -> {
+		})));
+		type(".");
+		assertFalse(session.proposal().isPresent());
+	}
+
+	@Test
+	void whatCannotBeSolvedSaysWhy() {
+		begin("key A");
+		session.propose(Optional.of(ClockProposal.solve(bench.row("A"), Bench.BUDGET, job -> {
+		})));
+		assertFalse(session.status().isEmpty());
+		assertFalse(session.proposal().isPresent());
+	}
+
+	@Test
+	void anotherKeyBeginsAnew() {
+		bench = new Bench("key A felt . 0.5\nkey B felt .");
+		show();
+		session.type('7');
+		session.show(ClockState.of(bench.row("B")));
+		type("1");
+		bench.apply(edits.remove(0));
+		assertEquals("key A felt . 0.5\nkey B felt . 1", bench.rows());
+	}
+
+	@Test
+	void noKeyTakesNoReading() {
+		assertFalse(session.type('1'));
+		session.add();
+		session.anotherRound();
+		session.apply();
+		assertEquals(List.of(), edits);
+		assertEquals(List.of(), Targets.of(session.draw(Palette.dark(), 1)).all());
+	}
+}

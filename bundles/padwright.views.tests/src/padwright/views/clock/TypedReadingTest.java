@@ -1,0 +1,57 @@
+package padwright.views.clock;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import padwright.engine.length.Length;
+
+class TypedReadingTest {
+
+	private static final List<Length> LEAVES = List.of(Length.thou("0.5"), Length.thou("1"), Length.thou("2"));
+
+	private static void assertReads(String typed, String leaf, boolean asTyped) {
+		assertEquals(Optional.of(new TypedReading(Optional.of(leaf).filter(text -> !text.isEmpty()).map(Length::thou),
+				asTyped)), TypedReading.of(typed, LEAVES));
+	}
+
+	@Test
+	void aLeafOfTheStockIsTakenAsItIs() {
+		assertReads("0.5", "0.5", true);
+		assertReads("1,0", "1", true);
+		assertReads("02", "2", true);
+		assertReads(".5", "0.5", true);
+	}
+
+	@Test
+	void anIndicatorsFigureTellsWhichLeafSlidesFree() {
+		assertReads("0.8", "0.5", false);
+		assertReads("1.99", "1", false);
+		assertReads("7", "2", false);
+		assertReads("0.4", "", false);
+	}
+
+	@Test
+	void aPointOrNothingDrags() {
+		assertReads(".", "", true);
+		assertReads(",", "", true);
+		assertReads("0", "", true);
+	}
+
+	@Test
+	void withoutFeelersEveryThicknessIsALeaf() {
+		assertEquals(Optional.of(new TypedReading(Optional.of(Length.thou("0.8")), true)),
+				TypedReading.of("0.8", List.of()));
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "", "1.2.3", "..", "0.0000001", "99999999999999999999" })
+	void whatIsNoLengthIsNoReading(String typed) {
+		assertEquals(Optional.empty(), TypedReading.of(typed, LEAVES));
+	}
+}

@@ -1,0 +1,124 @@
+package padwright.views.map;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+import padwright.drawing.java2d.Hits;
+import padwright.drawing.scene.Bounds;
+import padwright.drawing.scene.Group;
+import padwright.drawing.scene.Scene;
+import padwright.views.Bench;
+import padwright.views.Palette;
+import padwright.views.scenes.Target;
+import padwright.views.scenes.Targets;
+import padwright.workup.service.ServicePlan;
+
+class KeyMapTest {
+
+	/** Distance of the points that are tried, mm. */
+	private static final double TOUCHED_EVERY = 1.25;
+
+	static Stream<ServicePlan> examples() {
+		return Bench.examples().stream().limit(4);
+	}
+
+	private static KeyState state(String row) {
+		Bench bench = new Bench(row);
+		return KeyMapState.of(bench.plan(), bench.findings()).keys().get(0).state();
+	}
+
+	@Test
+	void statesFollowTheRow() {
+		assertEquals(KeyState.ABSENT, state(""));
+		assertEquals(KeyState.UNREAD, state("key A empty 15 15 15 15"));
+		assertEquals(KeyState.READ, state("key A empty 15 15 15 15 felt . 0.5 . 1"));
+		assertEquals(KeyState.SOLVED, state("key A felt . 0.5 . 1 shim 0.5 from 8 to 10"));
+		assertEquals(KeyState.SOLVED, state("key A felt . . . . shim none"));
+		assertEquals(KeyState.DONE, state("key A stack 7.5 7.5 felt . . . ."));
+		assertEquals(KeyState.ERROR, state("key A stack 7.5 7.5 felt . . ."));
+	}
+
+	@Test
+	void findingsBelongToTheirRow() {
+		Bench bench = new Bench("key A felt . . .\nkey B felt . . . .");
+		List<MapKey> keys = KeyMapState.of(bench.plan(), bench.findings()).keys();
+		assertEquals(List.of(KeyState.ERROR, KeyState.READ, KeyState.ABSENT),
+				keys.stream().map(MapKey::state).toList());
+		assertTrue(keys.get(0).detail().contains("3 readings for 4 hours"), keys.get(0).detail());
+	}
+
+	@Test
+	void couplingsAndPlacesComeFromTheSystem() {
+		KeyMapState map = KeyMapState.of(new Bench("").plan(), List.of());
+		assertEquals(List.of(new MapCoupling("A", "B")), map.couplings());
+		assertEquals(Optional.of(130.0), map.keys().get(1).position());
+		assertEquals(Optional.empty(), map.keys().get(2).position());
+		assertTrue(map.keys().get(2).isFar());
+	}
+
+	@ParameterizedTest
+	@MethodSource("examples")
+	void everyCupIsDrawnLifeSizeAndCanBeTouched(ServicePlan plan) {
+		KeyMapState map = KeyMapState.of(plan, List.of());
+		for (double aspect : new double[] { 0.4, 4 }) {
+			Scene scene = KeyMapScene.draw(map, Palette.light(), Set.of(), aspect);
+			Targets targets = Targets.of(scene);
+			assertEquals(map.keys().size(), targets.all().size());
+			for (MapKey key : map.keys()) {
+				Bounds bounds = targets.named(key.name()).map(Target::bounds).orElseThrow();
+				assertTrue(bounds.width() >= key.cup() - 1e-6 && bounds.height() >= key.cup() - 1e-6);
+				assertTrue(bounds.left() >= 0 && bounds.top() >= 0 && bounds.right() <= scene.width()
+						&& bounds.bottom() <= scene.height());
+				double touched = TOUCHED_EVERY * TOUCHED_EVERY * touches(scene, key.name(), bounds);
+				assertTrue(touched > 0.8 * Math.PI / 4 * key.cup() * key.cup(), key.name() + " " + touched + " mm²");
+			}
+		}
+	}
+
+	private static long touches(Scene scene, String key, Bounds bounds) {
+		long touches = 0;
+		for (double x = bounds.left(); x < bounds.right(); x += TOUCHED_EVERY) {
+			for (double y = bounds.top(); y < bounds.bottom(); y += TOUCHED_EVERY) {
+				touches += Hits.at(scene, x, y, 0.01).flatMap(Group::id).equals(Optional.of(key)) ? 1 : 0;
+			}
+		}
+		return touches;
+	}
+
+	@Test
+	void theMapTurnsWithTheWindow() {
+		KeyMapState map = KeyMapState.of(Bench.examples().get(0), List.of());
+		Scene wide = KeyMapScene.draw(map, Palette.light(), Set.of(), 3);
+		Scene tall = KeyMapScene.draw(map, Palette.light(), Set.of(), 0.3);
+		assertTrue(wide.width() > wide.height());
+		assertTrue(tall.width() < tall.height());
+	}
+
+	@Test
+	void marksDifferByShape() {
+		Palette grey = grey();
+		long shapes = Stream.of(KeyState.values()).map(state -> StateMarks.draw(state, grey).elements()).distinct()
+				.count();
+		assertEquals(KeyState.values().length, shapes);
+	}
+
+	private static Palette grey() {
+		Palette light = Palette.light();
+		return new Palette(light.ground(), light.ink(), light.ink(), light.ink(), light.ink(), light.ink(), light.ink(),
+				light.ink(), light.ink(), light.ink(), light.ink());
+	}
+
+	@Test
+	void aMapWithoutKeysSaysSo() {
+		assertEquals(List.of(), Targets.of(KeyMapScene.draw(KeyMapState.empty(), Palette.dark(), Set.of(), 2)).all());
+	}
+}

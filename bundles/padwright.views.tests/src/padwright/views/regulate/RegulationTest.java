@@ -1,0 +1,72 @@
+package padwright.views.regulate;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+
+import org.junit.jupiter.api.Test;
+
+import padwright.engine.coupling.FilmChange;
+import padwright.engine.coupling.ScrewTurn;
+import padwright.engine.length.Length;
+import padwright.views.Bench;
+import padwright.workup.regulate.RegulationWork;
+import padwright.workup.service.ServicePlan;
+
+class RegulationTest {
+
+	@Test
+	void everyCouplingOfTheExamplesIsListedInTheOrderOfWork() {
+		for (ServicePlan plan : Bench.examples()) {
+			var solution = Bench.solve(plan);
+			assertEquals(
+					RegulationWork.of(solution).steps().stream().map(step -> step.coupling().toString()).toList(),
+					RegulationState.of(solution).rows().stream().map(RegulationRow::id).toList());
+		}
+	}
+
+	@Test
+	void lightThatIsFoundTellsTheTurn() {
+		Bench bench = new Bench("key A felt . . . .\nregulate A > B : 5 thou light at driven");
+		RegulationRow row = RegulationState.of(Bench.solve(bench.plan())).rows().get(0);
+		assertEquals("A > B", row.id());
+		assertTrue(row.found().contains("5") && row.found().contains("B♭"), row.found());
+		assertTrue(row.turn().contains("½"), row.turn());
+	}
+
+	@Test
+	void piecesUpsetTheCoupling() {
+		Bench bench = new Bench("key B felt . 1 . 1 shim 2 from 2 to 8");
+		RegulationState state = RegulationState.of(Bench.solve(bench.plan()));
+		// 2 thou over six of twelve hours lift the driven pad by 1 thou: the driver is held up by as much.
+		assertTrue(state.rows().get(0).upset().startsWith("1 "), state.rows().get(0).upset());
+		assertFalse(state.note().isEmpty());
+	}
+
+	@Test
+	void turnsAreToldInEighths() {
+		Length pitch = Length.millimetres("0.25");
+		assertTrue(words(pitch.times(11), 8).startsWith("1⅜"));
+		assertTrue(words(pitch, 1).startsWith("1 "));
+		assertTrue(words(pitch, 100).startsWith("< ⅛"));
+		assertEquals(AdjustmentWords.of(new FilmChange(Length.ZERO, List.of())), words(Length.ZERO, 1));
+	}
+
+	private static String words(Length travel, long parts) {
+		return AdjustmentWords.of(new ScrewTurn(new Length(travel.nanometres() / parts), Length.millimetres("0.25")));
+	}
+
+	@Test
+	void progressIsKeptAsText() {
+		Progress progress = Progress.none().with("F > Fs", true).with("A > As", true).with("G > G2", true)
+				.with("A > As", false);
+		assertEquals("F > Fs\nG > G2\n", progress.toText());
+		assertEquals(progress, Progress.of(progress.toText()));
+		assertEquals(progress, Progress.of("\r\n F > Fs \r\nG > G2"));
+		assertTrue(progress.isDone("G > G2"));
+		assertFalse(progress.isDone("A > As"));
+		assertEquals(Progress.none(), Progress.of(""));
+	}
+}

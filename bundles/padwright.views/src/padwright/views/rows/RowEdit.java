@@ -1,0 +1,81 @@
+package padwright.views.rows;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+import padwright.engine.length.Length;
+import padwright.engine.length.LengthUnit;
+import padwright.language.edit.ReadingEdits;
+import padwright.language.edit.ShimEdits;
+import padwright.language.edit.TextEdit;
+import padwright.model.Lengths;
+import padwright.model.plan.Round;
+import padwright.views.Messages;
+import padwright.workup.service.KeyJob;
+
+/** Turns what is typed into a cell into edits of the plan's text. */
+public final class RowEdit {
+
+	private static final String DRAGS = ".";
+
+	private RowEdit() {
+	}
+
+	/**
+	 * The edits that make a row say in {@code column} what was typed, in thou.
+	 *
+	 * @throws IllegalArgumentException in the user's words, if it cannot be written
+	 */
+	public static List<TextEdit> of(KeyRow row, KeyColumn column, String typed) {
+		KeyJob job = row.job().orElseThrow(() -> new IllegalArgumentException(Messages.of("table.noRow", row.label())));
+		List<String> words = Arrays.stream(typed.replace(',', '.').strip().split("[\\s+]+"))
+				.filter(word -> !word.isEmpty()).toList();
+		return switch (column) {
+		case READINGS -> readings(job, words);
+		case SHIMS -> ShimEdits.stack(job.service(), words.stream().map(RowEdit::thickness).toList());
+		default -> throw new IllegalArgumentException(Messages.of("table.computed"));
+		};
+	}
+
+	private static List<TextEdit> readings(KeyJob job, List<String> words) {
+		int hours = job.lastRound().map(job::hours).orElse(job.plan().plan().getHours()).size();
+		if (words.isEmpty() || words.size() > hours) {
+			throw new IllegalArgumentException(Messages.of("table.hours", hours));
+		}
+		return ReadingEdits.latest(job.service(), words.stream().map(RowEdit::reading).toList());
+	}
+
+	private static Optional<Length> reading(String word) {
+		return word.equals(DRAGS) ? Optional.empty()
+				: Optional.of(thou(word)).filter(leaf -> leaf.signum() > 0);
+	}
+
+	private static Length thickness(String word) {
+		Length thickness = thou(word);
+		if (thickness.signum() <= 0) {
+			throw new IllegalArgumentException(Messages.of("table.noThou", word));
+		}
+		return thickness;
+	}
+
+	private static Length thou(String word) {
+		try {
+			Length length = Length.of(new BigDecimal(word), LengthUnit.THOU);
+			if (length.signum() >= 0 && !length.isLongerThan(Lengths.LONGEST)) {
+				return length;
+			}
+		} catch (NumberFormatException | ArithmeticException noLength) {
+			// Told below, with what was typed.
+		}
+		throw new IllegalArgumentException(Messages.of("table.noThou", word));
+	}
+
+	/** The readings of a round: the leaf that slides free, or nothing where the finest drags. */
+	static List<Optional<Length>> readings(Round round) {
+		LengthUnit unit = Lengths.unit(round.getUnit(), round);
+		return round.getReadings().stream().map(reading -> reading.free().flatMap(free -> Lengths.exact(free, unit)))
+				.toList();
+	}
+}

@@ -1,0 +1,207 @@
+package padwright.views.table;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.Clipboard;
+import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.RowData;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Text;
+
+import padwright.language.edit.TextEdit;
+import padwright.views.Messages;
+import padwright.views.Palette;
+import padwright.views.canvas.Bar;
+import padwright.views.canvas.Colours;
+import padwright.views.canvas.MarkImages;
+import padwright.views.rows.KeyColumn;
+import padwright.views.rows.KeyRow;
+import padwright.views.rows.KeyRows;
+import padwright.views.rows.RowEdit;
+
+/** Every key of a plan in a row: to sort by a click on a heading, to filter, to type into and to copy. */
+public final class KeyTable extends Composite {
+
+	private final Bar bar;
+	private final Text filter;
+	private final Table table;
+	private final Label status;
+	private final MarkImages marks;
+	private final CellEditing editing;
+	private Palette palette;
+	private KeyRows all = new KeyRows(List.of());
+	private List<KeyRow> shown = List.of();
+	private KeyColumn sort = KeyColumn.KEY;
+	private boolean descending;
+	private Consumer<String> onSelect = key -> {
+	};
+	private Consumer<String> onJump = key -> {
+	};
+	private Consumer<List<TextEdit>> onEdit = edits -> {
+	};
+
+	public KeyTable(Composite parent, Palette palette) {
+		super(parent, SWT.NONE);
+		this.palette = palette;
+		bar = new Bar(this);
+		filter = new Text(bar.row(), SWT.SEARCH | SWT.ICON_CANCEL);
+		filter.setMessage(Messages.of("table.filter"));
+		filter.setLayoutData(new RowData(220, SWT.DEFAULT));
+		filter.addListener(SWT.Modify, event -> refresh());
+		Bar.name(filter, Messages.of("table.filter"));
+		bar.button(Messages.of("table.copy"), Messages.of("table.copyTip"), this::copy);
+		table = new Table(this, SWT.VIRTUAL | SWT.FULL_SELECTION | SWT.MULTI | SWT.V_SCROLL | SWT.H_SCROLL);
+		table.setHeaderVisible(true);
+		Bar.fill(table);
+		Bar.name(table, Messages.of("table.name"));
+		marks = new MarkImages(table, palette);
+		Arrays.stream(KeyColumn.values()).forEach(this::addColumn);
+		table.addListener(SWT.SetData, event -> fill((TableItem) event.item, shown.get(event.index)));
+		table.addListener(SWT.Selection, event -> selected().stream().findFirst()
+				.ifPresent(row -> onSelect.accept(row.name())));
+		table.addListener(SWT.DefaultSelection, event -> selected().stream().findFirst()
+				.ifPresent(row -> onJump.accept(row.name())));
+		table.addListener(SWT.KeyDown, this::pressed);
+		status = new Label(this, SWT.NONE);
+		GridData line = new GridData(SWT.FILL, SWT.BOTTOM, true, false);
+		line.horizontalIndent = 8;
+		status.setLayoutData(line);
+		editing = new CellEditing(table, this::write);
+		setPalette(palette);
+	}
+
+	private void addColumn(KeyColumn column) {
+		TableColumn head = new TableColumn(table, column.isFigure() ? SWT.RIGHT : SWT.LEFT);
+		head.setText(column.heading());
+		head.setWidth(column.width());
+		head.setMoveable(true);
+		head.setToolTipText(Messages.of(column.isEditable() ? "table.editTip" : "table.sortTip"));
+		head.addListener(SWT.Selection, event -> {
+			descending = sort == column && !descending;
+			sort = column;
+			refresh();
+		});
+	}
+
+	/**
+	 * Shows the keys of a plan, as its text says now.
+	 *
+	 * @param selected the key whose row is selected and brought into sight, if any; listeners are not told
+	 */
+	public void show(KeyRows rows, Optional<String> selected) {
+		all = rows;
+		refresh();
+		selected.ifPresent(this::select);
+	}
+
+	/** Told the name of the key whose row is selected. */
+	public void onSelect(Consumer<String> listener) {
+		onSelect = listener;
+	}
+
+	/** Told the name of a key that is double-clicked or entered. */
+	public void onJump(Consumer<String> listener) {
+		onJump = listener;
+	}
+
+	/** Told of each cell changed as one list of edits of the plan's text. */
+	public void onEdit(Consumer<List<TextEdit>> listener) {
+		onEdit = listener;
+	}
+
+	public void setPalette(Palette palette) {
+		this.palette = palette;
+		setBackground(Colours.of(palette.ground()));
+		bar.setPalette(palette);
+		status.setBackground(Colours.of(palette.ground()));
+		status.setForeground(Colours.of(palette.error()));
+		TableColours.apply(table, palette);
+		marks.setPalette(palette);
+		refresh();
+	}
+
+	/** Puts the selected rows, or all that are shown, on the clipboard for a spreadsheet. */
+	public void copy() {
+		List<KeyRow> rows = selected().isEmpty() ? shown : selected();
+		Clipboard clipboard = new Clipboard(getDisplay());
+		clipboard.setContents(new Object[] { KeyRows.tabSeparated(rows) },
+				new Transfer[] { TextTransfer.getInstance() });
+		clipboard.dispose();
+	}
+
+	@Override
+	public boolean setFocus() {
+		return table.setFocus();
+	}
+
+	private List<KeyRow> selected() {
+		return Arrays.stream(table.getSelectionIndices()).sorted().mapToObj(shown::get).toList();
+	}
+
+	private void select(String key) {
+		for (int index = 0; index < shown.size(); index++) {
+			if (shown.get(index).name().equals(key)) {
+				table.setSelection(index);
+			}
+		}
+	}
+
+	private void refresh() {
+		List<String> before = selected().stream().map(KeyRow::name).toList();
+		shown = all.filtered(filter.getText()).sorted(sort, descending).rows();
+		table.setSortColumn(table.getColumn(sort.ordinal()));
+		table.setSortDirection(descending ? SWT.DOWN : SWT.UP);
+		table.setItemCount(shown.size());
+		table.clearAll();
+		table.deselectAll();
+		before.forEach(this::select);
+		table.redraw();
+	}
+
+	private void fill(TableItem item, KeyRow row) {
+		for (KeyColumn column : KeyColumn.values()) {
+			item.setText(column.ordinal(), column.text(row));
+			column.mark(row).ifPresent(state -> item.setImage(column.ordinal(), marks.of(state)));
+			item.setForeground(column.ordinal(), Colours.of(
+					column == KeyColumn.STATE || column == KeyColumn.FINDINGS ? row.state().ink(palette) : palette.ink()));
+		}
+	}
+
+	private void pressed(Event event) {
+		boolean control = (event.stateMask & SWT.MOD1) != 0;
+		if (control && (event.keyCode == 'c' || event.keyCode == 'C')) {
+			copy();
+		} else if (control && event.keyCode == 'f') {
+			filter.setFocus();
+		} else if (event.keyCode == SWT.F2) {
+			boolean shims = (event.stateMask & SWT.MOD2) != 0;
+			editing.begin(table.getSelectionIndex(), (shims ? KeyColumn.SHIMS : KeyColumn.READINGS).ordinal());
+		}
+	}
+
+	/** Nothing where it was written; else why not. */
+	private Optional<String> write(int index, int column, String typed) {
+		try {
+			List<TextEdit> edits = RowEdit.of(shown.get(index), KeyColumn.values()[column], typed);
+			status.setText("");
+			if (!edits.isEmpty()) {
+				onEdit.accept(edits);
+			}
+			return Optional.empty();
+		} catch (IllegalArgumentException wrong) {
+			status.setText(wrong.getMessage());
+			return Optional.of(wrong.getMessage());
+		}
+	}
+}
