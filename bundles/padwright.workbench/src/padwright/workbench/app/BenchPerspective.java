@@ -7,6 +7,8 @@ import org.eclipse.ui.IPerspectiveFactory;
 import padwright.workbench.shops.ShopView;
 import padwright.workbench.views.CupSectionView;
 import padwright.workbench.views.KeyMapView;
+import padwright.workbench.views.KeyTableView;
+import padwright.workbench.views.RegulationView;
 import padwright.workbench.views.RimClockView;
 
 /** The layout that the window starts with: files left, text in the middle, drawings right, tables below. */
@@ -27,6 +29,8 @@ public final class BenchPerspective implements IPerspectiveFactory {
 		rightBelow.addView(RimClockView.ID);
 		rightBelow.addView(CupSectionView.ID);
 		IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.66f, text);
+		below.addView(KeyTableView.ID);
+		below.addView(RegulationView.ID);
 		below.addView(IPageLayout.ID_PROBLEM_VIEW);
 		below.addView(IPageLayout.ID_PROGRESS_VIEW);
 	}

@@ -11,6 +11,7 @@ import org.eclipse.xtext.resource.XtextResource;
 import padwright.language.ide.facts.Plans;
 import padwright.model.plan.Plan;
 import padwright.views.map.KeyMapState;
+import padwright.views.rows.KeyRows;
 import padwright.workup.checks.Finding;
 import padwright.workup.checks.ModelChecks;
 import padwright.workup.service.KeyJob;
@@ -23,8 +24,10 @@ import padwright.workup.service.ServicePlan;
  * @param text of the whole document
  * @param findings of all checks on the plan
  * @param map of its keys
+ * @param rows of its keys, for a table
  */
-public record PlanOnBench(String uri, String text, ServicePlan service, List<Finding> findings, KeyMapState map) {
+public record PlanOnBench(String uri, String text, ServicePlan service, List<Finding> findings, KeyMapState map,
+		KeyRows rows) {
 
 	public PlanOnBench {
 		findings = List.copyOf(findings);
@@ -39,7 +42,7 @@ public record PlanOnBench(String uri, String text, ServicePlan service, List<Fin
 			ServicePlan service = new ServicePlan(plan);
 			List<Finding> findings = ModelChecks.check(plan);
 			return new PlanOnBench(uri, document.getParseResult().getRootNode().getText(), service, findings,
-					KeyMapState.of(service, findings));
+					KeyMapState.of(service, findings), KeyRows.of(service, findings));
 		});
 	}
 

@@ -31,12 +31,7 @@ final class SolveJob extends Job {
 	protected IStatus run(IProgressMonitor monitor) {
 		monitor.beginTask(getName(), row.plan().jobs().size());
 		try {
-			onSolved.accept(ClockProposal.solve(row, Budget.unlimited(), next -> {
-				monitor.worked(1);
-				if (monitor.isCanceled()) {
-					throw new OperationCanceledException();
-				}
-			}));
+			onSolved.accept(ClockProposal.solve(row, Budget.unlimited(), new RowProgress(monitor)));
 			return Status.OK_STATUS;
 		} catch (OperationCanceledException cancelled) {
 			return Status.CANCEL_STATUS;
