@@ -2,10 +2,10 @@ package padwright.workup.checks.plans;
 
 import java.util.List;
 
+import padwright.model.keysystem.KeySystemPackage;
 import padwright.model.plan.PlanPackage;
 import padwright.model.stock.Rule;
 import padwright.model.stock.RuleSeverity;
-import padwright.model.stock.Stock;
 import padwright.workup.checks.Advice;
 import padwright.workup.checks.Check;
 import padwright.workup.checks.Findings;
@@ -13,25 +13,44 @@ import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
 import padwright.workup.checks.Severity;
 import padwright.workup.rules.RuleEvaluation;
+import padwright.workup.rules.ShopRules;
 import padwright.workup.service.KeyJob;
+import padwright.workup.service.ServicePlan;
 
-/** The rules of the shop hold for each key. */
-public final class RuleBrokenCheck extends Check<KeyJob> {
+/**
+ * The rules of the shop hold for each key. One that is about the plan as a whole, or is broken at every one of several
+ * keys, is told once.
+ */
+public final class RuleBrokenCheck extends Check<ServicePlan> {
 
 	public RuleBrokenCheck() {
-		super(KeyJob.class);
+		super(ServicePlan.class);
 	}
 
 	@Override
-	protected void check(KeyJob job, Findings findings) {
-		List<Rule> rules = job.plan().stock().<List<Rule>>map(Stock::getRules).orElse(List.of());
-		for (Rule rule : rules) {
-			if (rule.getText() != null && RuleEvaluation.holds(rule.getCondition(), job)) {
-				findings.add(severity(rule), IssueCodes.RULE_BROKEN,
-						Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__KEY),
-						new Advice("Key " + job.name(), rule.getText(), cure(rule)));
+	protected void check(ServicePlan plan, Findings findings) {
+		for (Rule rule : plan.stock().map(ShopRules::rules).orElse(List.of())) {
+			List<KeyJob> broken = plan.jobs().stream()
+					.filter(job -> RuleEvaluation.holds(rule.getCondition(), job)).toList();
+			if (rule.getText() != null && !broken.isEmpty()) {
+				report(rule, plan, broken, findings);
 			}
 		}
+	}
+
+	private static void report(Rule rule, ServicePlan plan, List<KeyJob> broken, Findings findings) {
+		boolean isOfPlan = ShopRules.isOfPlan(rule.getCondition());
+		if (isOfPlan || broken.size() > 1 && broken.size() == plan.jobs().size()) {
+			report(rule, isOfPlan ? "This instrument" : "Every key",
+					Place.of(plan.plan(), KeySystemPackage.Literals.TITLED__NAME), findings);
+		} else {
+			broken.forEach(job -> report(rule, "Key " + job.name(),
+					Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__KEY), findings));
+		}
+	}
+
+	private static void report(Rule rule, String what, Place place, Findings findings) {
+		findings.add(severity(rule), IssueCodes.RULE_BROKEN, place, new Advice(what, rule.getText(), cure(rule)));
 	}
 
 	private static String cure(Rule rule) {
