@@ -1,6 +1,7 @@
 package padwright.workup.checks.plans;
 
 import java.util.List;
+import java.util.stream.Collectors;
 
 import padwright.model.keysystem.KeySystemPackage;
 import padwright.model.plan.PlanPackage;
@@ -18,10 +19,13 @@ import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
 
 /**
- * The rules of the shop hold for each key. One that is about the plan as a whole, or is broken at every one of several
- * keys, is told once.
+ * The rules of the shop hold for each key. One that is about the plan as a whole, or is broken at many keys, is told
+ * once.
  */
 public final class RuleBrokenCheck extends Check<ServicePlan> {
+
+	/** More keys are told in one finding. */
+	private static final int FEW = 3;
 
 	public RuleBrokenCheck() {
 		super(ServicePlan.class);
@@ -40,13 +44,23 @@ public final class RuleBrokenCheck extends Check<ServicePlan> {
 
 	private static void report(Rule rule, ServicePlan plan, List<KeyJob> broken, Findings findings) {
 		boolean isOfPlan = ShopRules.isOfPlan(rule.getCondition());
-		if (isOfPlan || broken.size() > 1 && broken.size() == plan.jobs().size()) {
-			report(rule, isOfPlan ? "This instrument" : "Every key",
+		boolean isEverywhere = broken.size() > 1 && broken.size() == plan.jobs().size();
+		if (isOfPlan || isEverywhere || broken.size() > FEW) {
+			report(rule, isOfPlan ? "This instrument" : isEverywhere ? "Every key" : keys(plan, broken),
 					Place.of(plan.plan(), KeySystemPackage.Literals.TITLED__NAME), findings);
 		} else {
 			broken.forEach(job -> report(rule, "Key " + job.name(),
 					Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__KEY), findings));
 		}
+	}
+
+	private static String keys(ServicePlan plan, List<KeyJob> broken) {
+		List<KeyJob> others = plan.jobs().stream().filter(job -> !broken.contains(job)).toList();
+		return others.size() <= FEW ? "All keys but " + names(others) : "Keys " + names(broken);
+	}
+
+	private static String names(List<KeyJob> jobs) {
+		return jobs.stream().map(KeyJob::name).collect(Collectors.joining(", "));
 	}
 
 	private static void report(Rule rule, String what, Place place, Findings findings) {
@@ -55,7 +69,8 @@ public final class RuleBrokenCheck extends Check<ServicePlan> {
 
 	private static String cure(Rule rule) {
 		return rule.getSeverity() == RuleSeverity.INFO ? "Nothing has to be done"
-				: "Fit something else here, or change the rule in the stock";
+				: ShopRules.isOfPlan(rule.getCondition()) ? "Put it right first, or change the rule in the stock"
+						: "Fit something else here, or change the rule in the stock";
 	}
 
 	private static Severity severity(Rule rule) {
