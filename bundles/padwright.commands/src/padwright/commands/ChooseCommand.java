@@ -1,10 +1,9 @@
 package padwright.commands;
 
-import picocli.CommandLine.Command;
-
 import padwright.workup.choose.PadChoice;
 import padwright.workup.inspection.RecommendedWork;
 import padwright.workup.service.ServicePlan;
+import picocli.CommandLine.Command;
 
 /** Tells which pads suit an instrument and its player. */
 @Command(name = "choose", mixinStandardHelpOptions = true, exitCodeListHeading = "%nExit status:%n",
