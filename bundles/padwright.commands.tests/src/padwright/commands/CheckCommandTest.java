@@ -56,7 +56,7 @@ class CheckCommandTest {
 				"rule-broken", "reading-unknown-leaf", "unit-suspect", "arc-empty", "duplicate-service", "link",
 				"not-coupled")), codes.toString());
 		assertEquals(json.getAsJsonArray("findings").size(),
-				json.get("errors").getAsInt() + json.get("warnings").getAsInt());
+				json.get("errors").getAsInt() + json.get("warnings").getAsInt() + json.get("remarks").getAsInt());
 	}
 
 	@Test

@@ -27,7 +27,7 @@ class QuoteCommandTest {
 		shop = ExampleShop.copiedTo(folder);
 	}
 
-	/** Prices as in the invented stock: 17 pads at 14.00, 17 discs at 1.20, each blank of film at 0.25. */
+	/** Prices as in the invented stock: 17 pads at 14.00, 17 discs at 1.20, glue for 17 cups at 0.15, each blank of film at 0.25. */
 	@Test
 	void costsWhatTheSolutionTakes() {
 		int blanks = 0;
@@ -37,7 +37,7 @@ class QuoteCommandTest {
 					+ key.getAsJsonObject().getAsJsonObject("height").getAsJsonArray("pieces").size();
 		}
 		JsonObject quote = quote("--minutes", "200", "--rate", "61.50", "--tax", "7.7");
-		BigDecimal parts = new BigDecimal("15.20").multiply(BigDecimal.valueOf(17))
+		BigDecimal parts = new BigDecimal("15.35").multiply(BigDecimal.valueOf(17))
 				.add(new BigDecimal("0.25").multiply(BigDecimal.valueOf(blanks)));
 		assertEquals(parts, quote.get("parts").getAsBigDecimal());
 		assertEquals(new BigDecimal("205.00"), quote.get("labour").getAsBigDecimal());
@@ -60,7 +60,7 @@ class QuoteCommandTest {
 		BigDecimal all = quote().get("parts").getAsBigDecimal();
 		Path plan = shop.plan("spring-service");
 		Files.writeString(plan, Files.readString(plan).replace("key Tr2 empty", "key Tr2 found sound empty"));
-		assertEquals(all.subtract(new BigDecimal("15.20")), quote().get("parts").getAsBigDecimal());
+		assertEquals(all.subtract(new BigDecimal("15.35")), quote().get("parts").getAsBigDecimal());
 	}
 
 	@Test

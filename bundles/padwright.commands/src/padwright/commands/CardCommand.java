@@ -6,12 +6,11 @@ import java.util.concurrent.Callable;
 import padwright.engine.coupling.CircularCouplingException;
 import padwright.paper.card.BenchCard;
 import padwright.paper.card.BenchCardPages;
-import padwright.paper.page.PaperSize;
 import padwright.paper.plan.PlanBenchCard;
 import padwright.workup.solve.PlanSolution;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -25,12 +24,8 @@ final class CardCommand implements Callable<Integer> {
 	@Parameters(paramLabel = "PLAN", description = "A .plan file.")
 	private Path file;
 
-	@Option(names = { "-o", "--output" }, paramLabel = "DIR", defaultValue = ".",
-			description = "Folder for the files, made if missing (default: the working directory).")
-	private Path folder;
-
-	@Option(names = "--paper", defaultValue = "A4", description = "A4 or Letter (default ${DEFAULT-VALUE}).")
-	private PaperSize paper;
+	@Mixin
+	private PaperOptions paper;
 
 	@Spec
 	private CommandSpec spec;
@@ -39,9 +34,9 @@ final class CardCommand implements Callable<Integer> {
 	public Integer call() {
 		SolvedPlan plan = SolvedPlan.in(file, spec.commandLine().getErr());
 		BenchCard card = card(plan.solution());
-		new PageFiles(folder, spec.commandLine().getOut()).write(plan.name() + "-bench-card",
+		paper.write(plan.name() + "-bench-card",
 				card.title() + ", " + card.instrument() + " " + card.serial(),
-				new BenchCardPages(card, paper).pages());
+				new BenchCardPages(card, paper.paper()).pages(), spec.commandLine().getOut());
 		return plan.status();
 	}
 

@@ -74,6 +74,7 @@ final class CheckCommand implements Callable<Integer> {
 		json.put("files", files);
 		json.put("errors", FindingLines.count(findings, Severity.ERROR));
 		json.put("warnings", FindingLines.count(findings, Severity.WARNING));
+		json.put("remarks", FindingLines.count(findings, Severity.INFO));
 		json.put("findings", findings.stream().map(FindingLines::json).toList());
 		return json;
 	}

@@ -5,11 +5,10 @@ import java.util.concurrent.Callable;
 
 import padwright.paper.film.FilmSheet;
 import padwright.paper.film.FilmSheetPages;
-import padwright.paper.page.PaperSize;
 import padwright.paper.plan.PlanFilmSheet;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -24,12 +23,8 @@ final class FilmCommand implements Callable<Integer> {
 	@Parameters(paramLabel = "PLAN", description = "A .plan file.")
 	private Path file;
 
-	@Option(names = { "-o", "--output" }, paramLabel = "DIR", defaultValue = ".",
-			description = "Folder for the files, made if missing (default: the working directory).")
-	private Path folder;
-
-	@Option(names = "--paper", defaultValue = "A4", description = "A4 or Letter (default ${DEFAULT-VALUE}).")
-	private PaperSize paper;
+	@Mixin
+	private PaperOptions paper;
 
 	@Spec
 	private CommandSpec spec;
@@ -38,8 +33,8 @@ final class FilmCommand implements Callable<Integer> {
 	public Integer call() {
 		SolvedPlan plan = SolvedPlan.in(file, spec.commandLine().getErr());
 		FilmSheet sheet = PlanFilmSheet.of(plan.solution());
-		new PageFiles(folder, spec.commandLine().getOut()).write(plan.name() + "-film", sheet.title(),
-				new FilmSheetPages(sheet, paper).pages());
+		paper.write(plan.name() + "-film", sheet.title(),
+				new FilmSheetPages(sheet, paper.paper()).pages(), spec.commandLine().getOut());
 		return plan.status();
 	}
 }

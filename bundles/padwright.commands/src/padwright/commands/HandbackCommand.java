@@ -7,12 +7,11 @@ import java.util.stream.Collectors;
 
 import padwright.paper.handback.HandBack;
 import padwright.paper.handback.HandBackPages;
-import padwright.paper.page.PaperSize;
 import padwright.paper.plan.PlanHandBack;
 import padwright.workup.parts.RowWork;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -27,12 +26,8 @@ final class HandbackCommand implements Callable<Integer> {
 	@Parameters(paramLabel = "PLAN", description = "A .plan file.")
 	private Path file;
 
-	@Option(names = { "-o", "--output" }, paramLabel = "DIR", defaultValue = ".",
-			description = "Folder for the files, made if missing (default: the working directory).")
-	private Path folder;
-
-	@Option(names = "--paper", defaultValue = "A4", description = "A4 or Letter (default ${DEFAULT-VALUE}).")
-	private PaperSize paper;
+	@Mixin
+	private PaperOptions paper;
 
 	@Spec
 	private CommandSpec spec;
@@ -42,8 +37,8 @@ final class HandbackCommand implements Callable<Integer> {
 		SolvedPlan plan = SolvedPlan.in(file, spec.commandLine().getErr());
 		warnOfUnnoted(RowWork.of(plan.solution()));
 		HandBack page = PlanHandBack.of(plan.solution());
-		new PageFiles(folder, spec.commandLine().getOut()).write(plan.name() + "-hand-back", page.title(),
-				new HandBackPages(page, paper).pages());
+		paper.write(plan.name() + "-hand-back", page.title(),
+				new HandBackPages(page, paper.paper()).pages(), spec.commandLine().getOut());
 		return plan.status();
 	}
 

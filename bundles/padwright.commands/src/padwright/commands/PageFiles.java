@@ -23,18 +23,41 @@ import padwright.paper.pdf.PdfWriter;
  */
 record PageFiles(Path folder, PrintWriter out) {
 
+	/** What a file is to hold. */
+	private interface Content {
+
+		byte[] bytes() throws IOException;
+	}
+
 	/**
 	 * Writes {@code NAME.pdf}, {@code NAME-1.svg} and so on.
 	 *
 	 * @param title of the document
 	 */
 	void write(String name, String title, List<Scene> pages) {
+		writePdf(name, title, pages);
+		writeSvg(name, pages);
+	}
+
+	/** Writes {@code NAME.pdf}. */
+	void writePdf(String name, String title, List<Scene> pages) {
+		save(name + ".pdf", () -> pdf(title, pages));
+	}
+
+	/** Writes {@code NAME-1.svg} and so on. */
+	void writeSvg(String name, List<Scene> pages) {
+		for (int page = 0; page < pages.size(); page++) {
+			Scene scene = pages.get(page);
+			save(String.format(Locale.ROOT, "%s-%d.svg", name, page + 1), () -> svg(scene));
+		}
+	}
+
+	private void save(String name, Content content) {
 		try {
 			Files.createDirectories(folder);
-			save(name + ".pdf", pdf(title, pages));
-			for (int page = 0; page < pages.size(); page++) {
-				save(String.format(Locale.ROOT, "%s-%d.svg", name, page + 1), svg(pages.get(page)));
-			}
+			Path target = folder.resolve(name);
+			SafeFile.write(target, content.bytes());
+			out.println(ShownPath.of(target));
 		} catch (IOException failed) {
 			throw new InputException(folder, "cannot take the files: " + Reasons.of(failed));
 		}
@@ -50,11 +73,5 @@ record PageFiles(Path folder, PrintWriter out) {
 		StringWriter svg = new StringWriter();
 		SvgWriter.write(svg, page);
 		return svg.toString().getBytes(StandardCharsets.UTF_8);
-	}
-
-	private void save(String name, byte[] content) throws IOException {
-		Path target = folder.resolve(name);
-		SafeFile.write(target, content);
-		out.println(ShownPath.of(target));
 	}
 }

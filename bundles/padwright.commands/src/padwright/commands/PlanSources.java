@@ -1,6 +1,7 @@
 package padwright.commands;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -13,10 +14,11 @@ import padwright.language.shop.Shop;
 import padwright.model.Present;
 import padwright.model.plan.Plan;
 import padwright.model.systems.EffectiveSystem;
+import padwright.workup.rules.ShopRules;
 import padwright.workup.service.ServicePlan;
 
 /**
- * The files that a plan draws on: its key system with all that this extends, and its stock.
+ * The files that a plan draws on: its key system with all that this extends, and its stock with all whose rules hold.
  *
  * @param found the files that were found
  * @param systemIsMissing the plan's key system is nowhere, so that any file of systems may be the cause
@@ -27,7 +29,7 @@ record PlanSources(Set<Resource> found, boolean systemIsMissing, boolean stockIs
 	static PlanSources of(ServicePlan service) {
 		Plan plan = service.plan();
 		Stream<EObject> sources = Stream.concat(EffectiveSystem.lineage(plan.getSystem()).stream(),
-				service.stock().stream());
+				service.stock().map(ShopRules::sources).stream().flatMap(List::stream));
 		return new PlanSources(sources.map(EObject::eResource).collect(Collectors.toSet()),
 				Present.of(plan.getSystem()).isEmpty(), plan.getStock() != null && service.stock().isEmpty());
 	}

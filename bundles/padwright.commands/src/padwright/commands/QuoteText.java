@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 import padwright.engine.quote.Labour;
+import padwright.engine.quote.Money;
 import padwright.engine.quote.Quote;
 import padwright.engine.quote.QuoteLine;
 
@@ -19,15 +20,15 @@ final class QuoteText {
 		out.println();
 		TextTable table = new TextTable("", "count", "each", "amount");
 		quote.lines().forEach(line -> table.row(line.article(), String.valueOf(line.count()),
-				Prices.text(line.price()), Prices.text(line.amount())));
-		table.row("parts and film", "", "", Prices.text(quote.parts()));
+				Money.text(line.price()), Money.text(line.amount())));
+		table.row("parts, film and glue", "", "", Money.text(quote.parts()));
 		if (!quote.labour().equals(Labour.NONE)) {
 			table.row(quote.labour().minutes().toPlainString() + " minutes at "
-					+ Prices.text(quote.labour().rate()) + " an hour", "", "", Prices.text(quote.labour().amount()));
+					+ Money.text(quote.labour().rate()) + " an hour", "", "", Money.text(quote.labour().amount()));
 		}
-		table.row("net", "", "", Prices.text(quote.net()));
-		table.row("tax " + quote.taxPercent().toPlainString() + " %", "", "", Prices.text(quote.tax()));
-		table.row("total", "", "", Prices.text(quote.total()));
+		table.row("net", "", "", Money.text(quote.net()));
+		table.row("tax " + quote.taxPercent().toPlainString() + " %", "", "", Money.text(quote.tax()));
+		table.row("total", "", "", Money.text(quote.total()));
 		table.print(out);
 		if (!quote.unpriced().isEmpty()) {
 			out.println();

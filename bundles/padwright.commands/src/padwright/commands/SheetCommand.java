@@ -9,11 +9,11 @@ import java.util.stream.Collectors;
 import padwright.engine.coupling.CircularCouplingException;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.plan.Document;
-import padwright.paper.page.PaperSize;
 import padwright.paper.sheet.LayoutSheet;
 import padwright.paper.sheet.LayoutSheetPages;
 import padwright.paper.system.SystemSheet;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -32,12 +32,8 @@ final class SheetCommand implements Callable<Integer> {
 	@Parameters(paramLabel = "SYSTEM", description = "A .keys file; with several systems FILE#NAME.")
 	private String system;
 
-	@Option(names = { "-o", "--output" }, paramLabel = "DIR", defaultValue = ".",
-			description = "Folder for the files, made if missing (default: the working directory).")
-	private Path folder;
-
-	@Option(names = "--paper", defaultValue = "A4", description = "A4 or Letter (default ${DEFAULT-VALUE}).")
-	private PaperSize paper;
+	@Mixin
+	private PaperOptions paper;
 
 	@Option(names = "--revision", paramLabel = "TEXT", description = "Printed in the head, as in --revision C.")
 	private String revision;
@@ -56,8 +52,8 @@ final class SheetCommand implements Callable<Integer> {
 		KeySystem chosen = choose(shop, mark < 0 ? Optional.empty() : Optional.of(system.substring(mark + 1)));
 		FindingLines.print(spec.commandLine().getErr(), shop.errors(shop.file()));
 		LayoutSheet sheet = sheet(chosen, file);
-		new PageFiles(folder, spec.commandLine().getOut()).write(chosen.getName() + "-key-layout", sheet.title(),
-				new LayoutSheetPages(sheet, paper).pages());
+		paper.write(chosen.getName() + "-key-layout", sheet.title(),
+				new LayoutSheetPages(sheet, paper.paper()).pages(), spec.commandLine().getOut());
 		return shop.errors(shop.file()).isEmpty() ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
 	}
 

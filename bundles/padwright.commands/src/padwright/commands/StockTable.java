@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.stream.Collectors;
 
+import padwright.engine.quote.Money;
 import padwright.workup.parts.Labels;
 import padwright.workup.parts.StockDraw;
 import padwright.workup.parts.StockLine;
@@ -41,8 +42,8 @@ final class StockTable {
 		}
 		TextTable table = new TextTable("to reorder", "count", "each", "together");
 		draw.reorder().forEach(line -> table.row(line.article().label(), String.valueOf(line.shortage()),
-				line.article().price().map(Prices::text).orElse("no price"), line.cost().map(Prices::text).orElse("")));
-		table.row("together, without what has no price", "", "", Prices.text(draw.reorderCost()));
+				line.article().price().map(Money::text).orElse("no price"), line.cost().map(Money::text).orElse("")));
+		table.row("together, without what has no price", "", "", Money.text(draw.reorderCost()));
 		table.print(out);
 	}
 }

@@ -58,9 +58,17 @@ public final class TestShop {
 
 	/** All findings in a document. */
 	public List<Mark> findings(String name) {
+		return issues(name).stream().map(TestShop::mark).toList();
+	}
+
+	/** The words of all findings of a kind in a document. */
+	public List<String> messages(String name, String code) {
+		return issues(name).stream().filter(issue -> issue.getCode().equals(code)).map(Issue::getMessage).toList();
+	}
+
+	private List<Issue> issues(String name) {
 		return LANGUAGE.getInstance(IResourceValidator.class)
-				.validate(resource(name), CheckMode.ALL, CancelIndicator.NullImpl).stream().map(TestShop::mark)
-				.toList();
+				.validate(resource(name), CheckMode.ALL, CancelIndicator.NullImpl);
 	}
 
 	private static Mark mark(Issue issue) {

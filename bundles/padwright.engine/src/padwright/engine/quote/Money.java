@@ -17,6 +17,12 @@ public final class Money {
 		return amount.setScale(DECIMALS, RoundingMode.HALF_UP);
 	}
 
+	/** As it is told: exact, with two decimals at least. */
+	public static String text(BigDecimal amount) {
+		BigDecimal exact = amount.stripTrailingZeros();
+		return exact.setScale(Math.max(DECIMALS, exact.scale())).toPlainString();
+	}
+
 	/** @throws IllegalArgumentException if the number is negative; {@code what} names it */
 	static void requireNotNegative(BigDecimal number, String what) {
 		if (number.signum() < 0) {

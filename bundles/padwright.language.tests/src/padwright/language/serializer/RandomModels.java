@@ -19,6 +19,7 @@ import padwright.model.keysystem.Adjuster;
 import padwright.model.keysystem.KeyChange;
 import padwright.model.keysystem.KeySystemPackage;
 import padwright.model.plan.Document;
+import padwright.model.plan.KeyService;
 import padwright.model.plan.Plan;
 import padwright.model.plan.PlanPackage;
 import padwright.model.plan.Round;
@@ -32,14 +33,15 @@ final class RandomModels {
 	private static final Set<String> MANDATORY = Set.of("name", "note", "key", "driven", "driver", "hour", "reference",
 			"diameter", "temperature", "humidity", "role", "size", "sizes", "text", "severity", "condition", "left",
 			"right", "operand", "property", "operator", "value", "number", "system", "pad", "values", "readings",
-			"from", "to", "light", "side", "systems", "stocks", "plans", "materials", "pads");
+			"from", "to", "light", "side", "weight", "fit", "systems", "stocks", "plans", "materials", "pads");
 	private static final Map<EClass, Set<String>> MANDATORY_IN = Map.of(
 			KeySystemPackage.Literals.ADJUSTER, Set.of("kind"),
 			StockPackage.Literals.LAYER, Set.of("material", "thickness"),
 			StockPackage.Literals.STABILISER, Set.of("material", "thickness"),
 			StockPackage.Literals.FILM_SET, Set.of("material", "thicknesses"),
 			StockPackage.Literals.FEELER, Set.of("thickness"),
-			PlanPackage.Literals.PIECE, Set.of("thickness"));
+			PlanPackage.Literals.PIECE, Set.of("thickness"),
+			PlanPackage.Literals.TENON, Set.of("joint"));
 	private static final int DEEPEST_CONDITION = 4;
 
 	private final Random random;
@@ -133,6 +135,10 @@ final class RandomModels {
 		}
 		if (element.eClass() == KeySystemPackage.Literals.KEY) {
 			element.eUnset(KeySystemPackage.Literals.KEY_FEATURES__UNCOUPLED);
+		}
+		if (element instanceof KeyService service && service.getDelivered() != null) {
+			service.getDelivered().setLevel(false);
+			service.getDelivered().getPieces().clear();
 		}
 		if (element instanceof Round round && round.isLevel()) {
 			round.getPieces().clear();

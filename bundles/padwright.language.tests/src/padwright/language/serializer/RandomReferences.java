@@ -39,6 +39,9 @@ final class RandomReferences {
 		}
 		document.getSystems().forEach(this::connect);
 		document.getStocks().forEach(this::connect);
+		for (int index = 1; index < document.getStocks().size(); index++) {
+			document.getStocks().get(index).getShared().add(document.getStocks().get(random.nextInt(index)));
+		}
 		document.getPlans().forEach(plan -> connect(plan, document));
 	}
 

@@ -24,7 +24,7 @@ final class RandomValues {
 
 	private static final List<EAttribute> SIGNED = List.of(StockPackage.Literals.CLIMATE__TEMPERATURE,
 			StockPackage.Literals.NUMBER_VALUE__NUMBER);
-	private static final List<String> RULE_UNITS = List.of("thou", "mm", "um", "°C", "%RH", "years");
+	private static final List<String> RULE_UNITS = List.of("thou", "mm", "um", "°C", "%RH", "years", "grams");
 	private static final List<String> PROPERTIES = List.of("shim.material", "pad", "pad.thick", "my_own.thing", "found",
 			"key.joint", "bench.humidity");
 	private static final List<String> TEXTS = List.of("", "low C♯", "with \"marks\"", "back\\slash", "tab\tand\nline",

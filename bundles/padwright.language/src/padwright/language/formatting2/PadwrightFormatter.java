@@ -87,6 +87,9 @@ public class PadwrightFormatter extends AbstractJavaFormatter {
 		if (plan.getPlayer() != null) {
 			text.prepend(plan.getPlayer(), this::startsLine);
 		}
+		if (plan.getInspection() != null) {
+			text.prepend(plan.getInspection(), this::startsLine);
+		}
 		plan.getRegulations().forEach(regulation -> text.prepend(regulation, this::startsLine));
 		for (KeyService service : plan.getKeys()) {
 			text.prepend(service, this::startsLine);

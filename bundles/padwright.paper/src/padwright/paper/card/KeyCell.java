@@ -9,6 +9,7 @@ import padwright.drawing.scene.Anchor;
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
 import padwright.drawing.scene.Face;
+import padwright.drawing.scene.Group;
 import padwright.drawing.scene.Ink;
 import padwright.drawing.scene.Line;
 import padwright.drawing.scene.Rectangle;
@@ -71,7 +72,8 @@ final class KeyCell {
 				height - style.tick() - style.padding(), style.tick(), style.small()));
 		double clockLeft = style.cellWidth() - style.padding() - style.clock();
 		double spare = Math.min(MOST_LOWERED, height - style.padding() - style.clock() - writingHeight());
-		elements.add(clock().draw(style.clock(), typesetter.metrics())
+		elements.add(Group.named("clock " + key.name(), ClockWords.of(key),
+				List.of(clock().draw(style.clock(), typesetter.metrics())))
 				.at(clockLeft + style.clock() / 2, style.padding() + spare / 2 + style.clock() / 2));
 		elements.addAll(feltAfter(clockLeft, height - style.padding()));
 		return elements;

@@ -2,11 +2,13 @@ package padwright.paper.film;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 import padwright.drawing.scene.Circle;
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
 import padwright.drawing.scene.Face;
+import padwright.drawing.scene.Group;
 import padwright.drawing.scene.Ink;
 import padwright.drawing.scene.RingSector;
 import padwright.drawing.scene.Stroke;
@@ -48,8 +50,11 @@ record DiscCell(Typesetter typesetter, FilmDisc disc) {
 		for (int number = 1; number <= disc.cuts().size(); number++) {
 			elements.addAll(piece(disc.cuts().get(number - 1), number));
 		}
-		elements.addAll(legend());
-		return elements;
+		String pieces = disc.cuts().stream().map(cut -> cut.piece().label()).collect(Collectors.joining("; "));
+		List<Element> cell = new ArrayList<>();
+		cell.add(Group.named("disc", "Disc at full size with the pieces of " + pieces, elements));
+		cell.addAll(legend());
+		return cell;
 	}
 
 	private List<Element> piece(FilmDisc.Cut cut, int number) {

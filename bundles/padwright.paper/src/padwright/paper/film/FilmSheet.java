@@ -11,11 +11,14 @@ import padwright.paper.page.HeadText;
  * @param title of the document
  * @param groups thinnest film first
  * @param leftOut why pieces of a key are not on the sheet, a sentence each
+ * @param cautions for the film that is cut, a sentence each
  */
-public record FilmSheet(HeadText head, String title, List<FilmGroup> groups, List<String> leftOut) {
+public record FilmSheet(HeadText head, String title, List<FilmGroup> groups, List<String> leftOut,
+		List<String> cautions) {
 
 	public FilmSheet {
 		groups = List.copyOf(groups);
 		leftOut = List.copyOf(leftOut);
+		cautions = List.copyOf(cautions);
 	}
 }

@@ -148,6 +148,7 @@ public final class FilmSheetPages {
 				+ "* The diameter is the cup's, since no pad on hand is known to fit. Pieces lie on a disc as they nest, "
 				+ "not as they go into the cup: the hours beside it say where.", Face.CONDENSED, NOTE);
 		sheet.leftOut().forEach(text -> column.paragraph(text, Face.CONDENSED_BOLD, NOTE));
+		sheet.cautions().forEach(text -> column.paragraph(text, Face.CONDENSED, NOTE));
 		List<Element> elements = new ArrayList<>(column.elements());
 		elements.addAll(Ruler.draw(1, 4));
 		return FootRule.around(elements, column.y(), width, page, pages);

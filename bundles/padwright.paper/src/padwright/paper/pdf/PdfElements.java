@@ -25,22 +25,26 @@ final class PdfElements implements ElementVisitor {
 
 	private final PDPageContentStream content;
 	private final PdfFonts fonts;
+	private final PdfMarks marks;
 
-	PdfElements(PDPageContentStream content, PdfFonts fonts) {
+	PdfElements(PDPageContentStream content, PdfFonts fonts, PdfTags tags) {
 		this.content = content;
 		this.fonts = fonts;
+		this.marks = new PdfMarks(content, tags);
 	}
 
 	@Override
 	public void visit(Drawn drawn) {
-		PdfStep.run(() -> {
-			if (drawn.style().fill().isPresent()) {
-				fill(drawn.style().fill().get(), drawn.geometry());
-			}
-			if (drawn.style().stroke().isPresent()) {
-				stroke(drawn.style().stroke().get(), drawn.geometry());
-			}
-		});
+		PdfStep.run(() -> marks.artifact(() -> draw(drawn)));
+	}
+
+	private void draw(Drawn drawn) throws IOException {
+		if (drawn.style().fill().isPresent()) {
+			fill(drawn.style().fill().get(), drawn.geometry());
+		}
+		if (drawn.style().stroke().isPresent()) {
+			stroke(drawn.style().stroke().get(), drawn.geometry());
+		}
 	}
 
 	private void fill(Fill fill, Geometry geometry) throws IOException {
@@ -93,27 +97,39 @@ final class PdfElements implements ElementVisitor {
 		if (text.text().isEmpty()) {
 			return;
 		}
-		PdfStep.run(() -> {
-			double left = text.x() - text.anchor().fraction() * fonts.metrics().width(text);
-			Ink ink = text.ink();
-			content.setNonStrokingColor(part(ink.red()), part(ink.green()), part(ink.blue()));
-			content.beginText();
-			content.setFont(fonts.of(text.face()), (float) text.size());
-			content.setTextMatrix(new Matrix(1, 0, 0, -1, (float) left, (float) text.baseline()));
-			content.showText(fonts.drawable(text.text(), text.face()));
-			content.endText();
-		});
+		PdfStep.run(() -> marks.text(text, () -> write(text)));
+	}
+
+	private void write(Text text) throws IOException {
+		double left = text.x() - text.anchor().fraction() * fonts.metrics().width(text);
+		Ink ink = text.ink();
+		content.setNonStrokingColor(part(ink.red()), part(ink.green()), part(ink.blue()));
+		content.beginText();
+		content.setFont(fonts.of(text.face()), (float) text.size());
+		content.setTextMatrix(new Matrix(1, 0, 0, -1, (float) left, (float) text.baseline()));
+		content.showText(fonts.drawable(text.text(), text.face()));
+		content.endText();
 	}
 
 	@Override
 	public void visit(Group group) {
-		Transform map = group.transform();
 		PdfStep.run(() -> {
-			content.saveGraphicsState();
-			content.transform(new Matrix((float) map.xx(), (float) map.yx(), (float) map.xy(), (float) map.yy(),
-					(float) map.dx(), (float) map.dy()));
+			if (group.tooltip().isPresent()) {
+				marks.figure(group.tooltip().get(), () -> draw(group));
+			} else {
+				draw(group);
+			}
 		});
+	}
+
+	private void draw(Group group) throws IOException {
+		Transform map = group.transform();
+		content.saveGraphicsState();
+		content.transform(new Matrix((float) map.xx(), (float) map.yx(), (float) map.xy(), (float) map.yy(),
+				(float) map.dx(), (float) map.dy()));
+		marks.endParagraph();
 		group.elements().forEach(element -> element.accept(this));
-		PdfStep.run(content::restoreGraphicsState);
+		marks.endParagraph();
+		content.restoreGraphicsState();
 	}
 }

@@ -16,7 +16,8 @@ import org.apache.pdfbox.util.Matrix;
 import padwright.drawing.scene.Scene;
 
 /**
- * Writes scenes as the pages of a PDF document with its fonts embedded. Nothing of the machine or the moment goes in:
+ * Writes scenes as the pages of a tagged PDF document with its fonts embedded: text is in paragraphs and headings, a
+ * group with a tooltip is a figure that the tooltip describes. Nothing of the machine or the moment goes in:
  * the same scenes give the same bytes.
  */
 public final class PdfWriter {
@@ -41,9 +42,11 @@ public final class PdfWriter {
 		}
 		try (PDDocument document = new PDDocument(); PdfFonts fonts = new PdfFonts(document)) {
 			describe(document, title, pages);
+			PdfTags tags = new PdfTags(document);
 			for (Scene page : pages) {
-				writePage(document, fonts, page);
+				writePage(document, fonts, tags, page);
 			}
+			tags.finish();
 			document.save(new UnclosedStream(out));
 		}
 	}
@@ -57,14 +60,16 @@ public final class PdfWriter {
 		document.getDocumentCatalog().setViewerPreferences(preferences);
 	}
 
-	private static void writePage(PDDocument document, PdfFonts fonts, Scene scene) throws IOException {
+	private static void writePage(PDDocument document, PdfFonts fonts, PdfTags tags, Scene scene)
+			throws IOException {
 		float width = (float) scene.width() * POINTS_PER_MILLIMETRE;
 		float height = (float) scene.height() * POINTS_PER_MILLIMETRE;
 		PDPage page = new PDPage(new PDRectangle(width, height));
 		document.addPage(page);
+		tags.begin(page);
 		try (PDPageContentStream content = new PDPageContentStream(document, page)) {
 			content.transform(new Matrix(POINTS_PER_MILLIMETRE, 0, 0, -POINTS_PER_MILLIMETRE, 0, height));
-			PdfElements elements = new PdfElements(content, fonts);
+			PdfElements elements = new PdfElements(content, fonts, tags);
 			scene.elements().forEach(element -> element.accept(elements));
 		} catch (UncheckedIOException e) {
 			throw e.getCause();

@@ -17,6 +17,7 @@ import padwright.paper.film.FilmGroup;
 import padwright.paper.film.FilmPiece;
 import padwright.paper.film.FilmSheet;
 import padwright.paper.film.FullShims;
+import padwright.workup.cautions.Cautions;
 import padwright.workup.parts.Article;
 import padwright.workup.parts.Labels;
 import padwright.workup.parts.RowWork;
@@ -53,7 +54,8 @@ public final class PlanFilmSheet {
 		PlanFilmSheet sheet = new PlanFilmSheet();
 		RowWork.of(solution).forEach(sheet::add);
 		return new FilmSheet(PlanHead.of(TITLE, solution.plan(), PlanHead.facts(solution.plan())),
-				PlanHead.title(TITLE, solution.plan()), sheet.groups(), sheet.leftOut);
+				PlanHead.title(TITLE, solution.plan()), sheet.groups(), sheet.leftOut,
+				Cautions.ofFilm(solution.plan()));
 	}
 
 	private void add(RowWork row) {

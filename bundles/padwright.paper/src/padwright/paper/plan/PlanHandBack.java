@@ -15,6 +15,9 @@ import padwright.model.stock.Material;
 import padwright.model.stock.Pad;
 import padwright.paper.handback.HandBack;
 import padwright.paper.handback.HandBack.Section;
+import padwright.workup.cautions.Cautions;
+import padwright.workup.choose.PadChoice;
+import padwright.workup.choose.Reason;
 import padwright.workup.parts.Labels;
 import padwright.workup.parts.RowWork;
 import padwright.workup.parts.Take;
@@ -85,7 +88,8 @@ public final class PlanHandBack {
 
 	private List<String> materials() {
 		List<String> words = new ArrayList<>();
-		newPads.forEach(pad -> words.add("New: " + Labels.of(pad) + made(pad) + "."));
+		newPads.forEach(pad -> words.add("New: " + Labels.of(pad) + made(pad) + "." + why(pad, "Why this one: ", true)
+				+ why(pad, "To know: ", false)));
 		if (words.isEmpty()) {
 			words.add("The pads that were in it.");
 		}
@@ -99,9 +103,19 @@ public final class PlanHandBack {
 			words.add("Made from animals: " + String.join(", ", animal)
 					+ ". Tell us if you are allergic, and ask about the rules before you travel across borders.");
 		}
+		words.addAll(Cautions.hazardsOf(plan));
 		words.add("Ask us for the suppliers' safety data sheets if you are sensitive to something: they come before this "
 				+ "page.");
 		return words;
+	}
+
+	/** The shop's own reasons at the keys that have this pad. */
+	private String why(Pad pad, String words, boolean isFor) {
+		List<String> reasons = PadChoice.of(plan).stream().flatMap(choice -> choice.keys().stream())
+				.filter(key -> key.job().fitting().pad().filter(pad::equals).isPresent())
+				.flatMap(key -> key.of(pad).stream()).flatMap(candidate -> candidate.reasons().stream())
+				.filter(reason -> reason.isFor() == isFor).map(Reason::text).distinct().toList();
+		return reasons.isEmpty() ? "" : " " + words + String.join("; ", reasons) + ".";
 	}
 
 	private static String made(Pad pad) {

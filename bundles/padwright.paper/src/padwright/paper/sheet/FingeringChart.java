@@ -2,11 +2,15 @@ package padwright.paper.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 import padwright.drawing.scene.Circle;
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
 import padwright.drawing.scene.Face;
+import padwright.drawing.scene.Group;
 import padwright.drawing.scene.Ink;
 import padwright.drawing.scene.Line;
 import padwright.drawing.scene.Rectangle;
@@ -56,7 +60,7 @@ record FingeringChart(Typesetter typesetter, LayoutSheet sheet, double width) {
 		elements.addAll(heads(top));
 		double y = top + ROW;
 		for (SheetNote note : notes) {
-			elements.addAll(row(note, y));
+			elements.add(Group.named("note", description(note), row(note, y)));
 			y += ROW;
 		}
 		return new FixedPart(y, elements);
@@ -92,6 +96,15 @@ record FingeringChart(Typesetter typesetter, LayoutSheet sheet, double width) {
 		}
 		elements.add(rule(top + ROW, 0.3));
 		return elements;
+	}
+
+	/** What a row shows, for whoever cannot see it. */
+	private String description(SheetNote note) {
+		Stream<String> pressed = Stream.concat(TOUCHES.stream().filter(note.touches()::contains), note.keys().stream());
+		return note.name() + ": press " + pressed.collect(Collectors.joining(" ")) + "; closed pads: "
+				+ note.closed().map(closed -> IntStream.range(0, sheet.keys().size())
+						.filter(key -> closed.contains(sheet.keys().get(key).name())).map(key -> key + 1)
+						.mapToObj(String::valueOf).collect(Collectors.joining(" "))).orElse("cannot be told");
 	}
 
 	private List<Element> row(SheetNote note, double top) {

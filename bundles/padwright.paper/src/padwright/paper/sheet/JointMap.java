@@ -3,6 +3,7 @@ package padwright.paper.sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 import padwright.drawing.layout.Lanes;
@@ -99,6 +100,12 @@ final class JointMap {
 	private double diameter(int key) {
 		SheetKey drawn = sheet.keys().get(key);
 		return scale.onPaper(drawn.cup().or(drawn::hole).map(Millimetres::value).orElse(2.0));
+	}
+
+	/** What the map shows, for whoever cannot see it; the tables say where each key lies. */
+	String description() {
+		return "Map of the " + joint + " joint to scale, from its upper end: "
+				+ keys.stream().map(key -> sheet.keys().get(key).label()).collect(Collectors.joining(", "));
 	}
 
 	/** Lines first, so that cups lie over them. */

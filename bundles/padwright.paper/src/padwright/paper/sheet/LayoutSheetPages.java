@@ -78,7 +78,8 @@ public final class LayoutSheetPages {
 		for (List<Bounds> shelf : Shelves.of(sizes, width, GAP)) {
 			List<Element> elements = new ArrayList<>();
 			for (Bounds place : shelf) {
-				elements.add(Group.of(maps.get(next++).draw()).at(place.left(), 0));
+				JointMap map = maps.get(next++);
+				elements.add(Group.named("map", map.description(), map.draw()).at(place.left(), 0));
 			}
 			parts.add(new FixedPart(shelf.stream().mapToDouble(Bounds::height).max().orElseThrow(), elements));
 		}

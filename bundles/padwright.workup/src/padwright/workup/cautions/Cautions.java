@@ -19,23 +19,60 @@ import padwright.workup.service.ServicePlan;
 /** The cautions that belong on a paper about a plan: for what it names, and for the bench in general. */
 public final class Cautions {
 
+	/** What every caution gives way to. */
+	public static final String DATA_SHEETS =
+			"The suppliers' dated safety data sheets, local rules and licensed practice come before this paper.";
+
 	private static final List<String> ALWAYS = List.of(
 			"Used instruments carry saliva: wash hands and clean tools before and after.",
 			"Never file a rim to level a pad. Uneven empty-cup gaps mean a bent cup, arm or key: true that first.",
-			"The suppliers' dated safety data sheets, local rules and licensed practice come before this card.");
+			DATA_SHEETS);
 
 	private Cautions() {
 	}
 
-	/** One line each, those for the materials and adhesives first. */
+	/** For all work at the bench: one line each, those for the materials and adhesives first. */
 	public static List<String> of(ServicePlan plan) {
+		return with(ofFittings(plan), ALWAYS);
+	}
+
+	/** For a paper that names pads, discs, film and glue, but no work. */
+	public static List<String> ofMaterials(ServicePlan plan) {
+		return with(ofFittings(plan), List.of(DATA_SHEETS));
+	}
+
+	/** For a paper that names film alone. */
+	public static List<String> ofFilm(ServicePlan plan) {
+		Set<String> cautions = new LinkedHashSet<>();
+		plan.jobs().stream().flatMap(job -> job.fitting().films().stream())
+				.flatMap(films -> Present.of(films.getMaterial()).stream())
+				.forEach(material -> addMaterial(material, cautions));
+		return with(cautions, List.of(DATA_SHEETS));
+	}
+
+	/** The hazard statements alone of what is fitted and glued, for who gets the instrument back. */
+	public static List<String> hazardsOf(ServicePlan plan) {
+		Set<String> hazards = new LinkedHashSet<>();
+		for (KeyJob job : plan.jobs()) {
+			job.fitting().adhesive().ifPresent(glue -> addHazards(label(glue.getLabel(), glue.getName()),
+					glue.getHazards(), hazards));
+			materials(job.fitting()).forEach(material -> addHazards(label(material.getLabel(), material.getName()),
+					material.getHazards(), hazards));
+		}
+		return List.copyOf(hazards);
+	}
+
+	private static Set<String> ofFittings(ServicePlan plan) {
 		Set<String> cautions = new LinkedHashSet<>();
 		List<EffectiveFitting> fittings = plan.jobs().stream().map(KeyJob::fitting).toList();
 		fittings.stream().flatMap(fitting -> fitting.adhesive().stream())
 				.forEach(adhesive -> addAdhesive(adhesive, cautions));
 		fittings.stream().flatMap(Cautions::materials).forEach(material -> addMaterial(material, cautions));
-		cautions.addAll(ALWAYS);
-		return List.copyOf(cautions);
+		return cautions;
+	}
+
+	private static List<String> with(Set<String> cautions, List<String> general) {
+		return Stream.concat(cautions.stream(), general.stream()).toList();
 	}
 
 	private static Stream<Material> materials(EffectiveFitting fitting) {

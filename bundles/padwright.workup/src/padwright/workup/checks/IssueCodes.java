@@ -28,6 +28,8 @@ public final class IssueCodes {
 	public static final String HAZARD_UNKNOWN = "hazard-unknown";
 	public static final String LAYERS_THICKER_THAN_PAD = "layers-thicker-than-pad";
 	public static final String STIFFNESS_RANGE = "stiffness-range";
+	public static final String STOCK_CYCLE = "stock-cycle";
+	public static final String PREFERENCE_WEIGHT = "preference-weight";
 	/** Data: the nearest property name. */
 	public static final String RULE_PROPERTY_UNKNOWN = "rule-property-unknown";
 	public static final String RULE_OPERATOR = "rule-operator";
@@ -59,6 +61,11 @@ public final class IssueCodes {
 	public static final String PAD_DEPTH = "pad-depth";
 	public static final String STABILISER_DIAMETER = "stabiliser-diameter";
 	public static final String STABILISER_MISSING = "stabiliser-missing";
+	public static final String SPRING_WEIGHT = "spring-weight";
+	public static final String TENON_TWICE = "tenon-twice";
+	public static final String TENON_GAP = "tenon-gap";
+	public static final String INSPECTION_WORK = "inspection-work";
+	public static final String DELIVERED_OPEN = "delivered-open";
 	public static final String NOT_COUPLED = "not-coupled";
 
 	// text

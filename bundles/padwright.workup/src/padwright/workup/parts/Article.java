@@ -2,16 +2,21 @@ package padwright.workup.parts;
 
 import java.math.BigDecimal;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+
+import org.eclipse.emf.ecore.EClass;
 
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
 import padwright.model.Lengths;
 import padwright.model.keysystem.Titled;
+import padwright.model.stock.Adhesive;
 import padwright.model.stock.Assortment;
 import padwright.model.stock.FilmSet;
 import padwright.model.stock.Pad;
 import padwright.model.stock.Stabiliser;
+import padwright.model.stock.StockPackage;
 import padwright.model.stock.StockedSize;
 import padwright.workup.service.CupFit;
 import padwright.workup.service.KeyJob;
@@ -19,16 +24,24 @@ import padwright.workup.service.KeyJob;
 /**
  * Something of the stock in one size, as it is counted and ordered.
  *
- * @param source a pad, a stabiliser or a film set
+ * @param source a pad, a stabiliser, a film set, or an adhesive, which is counted by the cups that it is used in
  * @param size diameter of a pad or stabiliser, thickness of film; empty if it is cut to fit or not known
  */
 public record Article(Titled source, Optional<Length> size) {
 
-	/** Pads, then stabilisers, then film; by name; smallest first. */
+	private static final List<EClass> KINDS = List.of(StockPackage.Literals.PAD, StockPackage.Literals.STABILISER,
+			StockPackage.Literals.FILM_SET, StockPackage.Literals.ADHESIVE);
+
+	/** Pads, then stabilisers, then film, then glue; by name; smallest first. */
 	static final Comparator<Article> ORDER = Comparator
-			.comparing((Article article) -> article.source instanceof Pad ? 0 : article.source instanceof Stabiliser ? 1 : 2)
+			.comparing((Article article) -> KINDS.indexOf(article.source.eClass()))
 			.thenComparing(article -> article.source.getName())
 			.thenComparing(article -> article.size.orElse(Length.ZERO));
+
+	/** The glue of a row. */
+	public static Optional<Article> glue(KeyJob job) {
+		return job.fitting().adhesive().map(glue -> new Article(glue, Optional.empty()));
+	}
 
 	/** One thickness of film. */
 	public static Article film(FilmSet films, Length thickness) {
@@ -76,19 +89,22 @@ public record Article(Titled source, Optional<Length> size) {
 	/** Of one; empty if the stock does not say. */
 	public Optional<BigDecimal> price() {
 		return Optional.ofNullable(source instanceof Pad pad ? pad.getPrice()
-				: source instanceof Stabiliser disc ? disc.getPrice() : ((FilmSet) source).getPrice());
+				: source instanceof Stabiliser disc ? disc.getPrice()
+				: source instanceof Adhesive glue ? glue.getPrice() : ((FilmSet) source).getPrice());
 	}
 
 	/** As in {@code engineered pad 17.5 mm}, {@code polyester film 0.5 thou}. */
 	public String label() {
-		String name = Labels.of(source);
+		String name = Labels.of(source) + (source instanceof Adhesive ? " for a cup" : "");
 		LengthUnit unit = source instanceof FilmSet ? LengthUnit.THOU : LengthUnit.MILLIMETRE;
 		return name + size.map(length -> " " + length.in(unit, 4).toPlainString() + " " + unit.symbol()).orElse("");
 	}
 
+	/** The sizes on hand; null for glue, and for what is cut to fit. */
 	private Assortment assortment() {
 		return source instanceof Pad pad ? pad.getDiameters()
-				: source instanceof Stabiliser disc ? disc.getDiameters() : ((FilmSet) source).getThicknesses();
+				: source instanceof Stabiliser disc ? disc.getDiameters()
+				: source instanceof FilmSet films ? films.getThicknesses() : null;
 	}
 
 	private static LengthUnit unit(Assortment assortment) {

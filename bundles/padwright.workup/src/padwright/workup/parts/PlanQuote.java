@@ -2,11 +2,9 @@ package padwright.workup.parts;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 
 import padwright.engine.quote.Labour;
@@ -34,17 +32,8 @@ public final class PlanQuote {
 		counts.forEach((article, count) -> article.price().ifPresentOrElse(
 				price -> lines.add(new QuoteLine(article.label(), count, price)),
 				() -> unpriced.add(count + " × " + article.label())));
-		unpriced.addAll(glues(solution));
 		unpriced.addAll(unknown(solution));
 		return new Quote(lines, unpriced, labour, taxPercent);
-	}
-
-	/** The stock language has no price for glue. */
-	private static Set<String> glues(PlanSolution solution) {
-		Set<String> glues = new LinkedHashSet<>();
-		solution.plan().jobs().stream().flatMap(job -> job.fitting().adhesive().stream())
-				.forEach(glue -> glues.add(Labels.of(glue)));
-		return glues;
 	}
 
 	/** Keys that ask for something that cannot be told. */

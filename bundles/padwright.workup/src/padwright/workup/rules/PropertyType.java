@@ -8,7 +8,8 @@ import padwright.engine.length.LengthUnit;
 
 /** What a property of a key is, and the units its quantities are written in. */
 enum PropertyType {
-	NAME, MATERIAL, LENGTH("thou", "mm", "um"), TEMPERATURE("°C"), HUMIDITY("%RH"), NUMBER;
+	NAME, MATERIAL, LENGTH("thou", "mm", "um"), TEMPERATURE("°C"), HUMIDITY("%RH"), YEARS("years"), WEIGHT("grams"),
+	NUMBER;
 
 	private final List<String> units;
 

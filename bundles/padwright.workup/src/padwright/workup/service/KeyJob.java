@@ -2,12 +2,14 @@ package padwright.workup.service;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
 import padwright.model.Lengths;
 import padwright.model.Present;
 import padwright.model.keysystem.Key;
+import padwright.model.plan.Fitting;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.Round;
 import padwright.model.systems.EffectiveKey;
@@ -17,10 +19,21 @@ public final class KeyJob {
 
 	private final ServicePlan plan;
 	private final KeyService service;
+	private final EffectiveFitting fitting;
 
 	KeyJob(ServicePlan plan, KeyService service) {
+		this(plan, service, new EffectiveFitting(service.getFitting(), plan.plan().getFitting()));
+	}
+
+	private KeyJob(ServicePlan plan, KeyService service, EffectiveFitting fitting) {
 		this.plan = plan;
 		this.service = service;
+		this.fitting = fitting;
+	}
+
+	/** The same row with something else in its cup, to see what would be. */
+	public KeyJob fitted(Fitting trial) {
+		return new KeyJob(plan, service, new EffectiveFitting(trial, plan.plan().getFitting()));
 	}
 
 	public ServicePlan plan() {
@@ -42,7 +55,7 @@ public final class KeyJob {
 	}
 
 	public EffectiveFitting fitting() {
-		return new EffectiveFitting(service.getFitting(), plan.plan().getFitting());
+		return fitting;
 	}
 
 	/** Gaps from cup lip to rim without a pad; empty if not measured. */
@@ -59,7 +72,12 @@ public final class KeyJob {
 		return stack().stream().reduce(Length.ZERO, Length::plus);
 	}
 
-	/** The newest round of readings. */
+	/** All rounds of readings, those as delivered last. */
+	public List<Round> allRounds() {
+		return Stream.concat(service.getRounds().stream(), Optional.ofNullable(service.getDelivered()).stream()).toList();
+	}
+
+	/** The newest round of readings before the key was delivered. */
 	public Optional<Round> lastRound() {
 		List<Round> rounds = service.getRounds();
 		return rounds.isEmpty() ? Optional.empty() : Optional.of(rounds.get(rounds.size() - 1));

@@ -17,10 +17,11 @@ import org.eclipse.xtext.resource.impl.DefaultResourceDescriptionManager;
 import com.google.inject.Singleton;
 
 import padwright.model.keysystem.KeySystemPackage;
+import padwright.model.stock.StockPackage;
 
 /**
  * Which documents have to be judged anew after others changed: those that name something changed, directly or through
- * the systems that their system extends, and those that give something of the same name.
+ * the systems that their system extends and the stocks whose rules hold in their stock, and those that give something of the same name.
  */
 @Singleton
 public final class AffectedDocuments extends DefaultResourceDescriptionManager {
@@ -52,13 +53,13 @@ public final class AffectedDocuments extends DefaultResourceDescriptionManager {
 			}
 		}
 		return StreamSupport.stream(document.getImportedNames().spliterator(), false)
-				.anyMatch(name -> extended(name, shop)
-						.anyMatch(system -> names(shop.getResourceDescription(system), changed, shop, seen)));
+				.anyMatch(name -> sources(name, shop)
+						.anyMatch(source -> names(shop.getResourceDescription(source), changed, shop, seen)));
 	}
 
-	private static Stream<URI> extended(QualifiedName name, IResourceDescriptions shop) {
-		return StreamSupport.stream(shop
-				.getExportedObjects(KeySystemPackage.Literals.KEY_SYSTEM, name, true).spliterator(), false)
-				.map(system -> system.getEObjectURI().trimFragment());
+	private static Stream<URI> sources(QualifiedName name, IResourceDescriptions shop) {
+		return Stream.of(KeySystemPackage.Literals.KEY_SYSTEM, StockPackage.Literals.STOCK)
+				.flatMap(type -> StreamSupport.stream(shop.getExportedObjects(type, name, true).spliterator(), false))
+				.map(source -> source.getEObjectURI().trimFragment());
 	}
 }

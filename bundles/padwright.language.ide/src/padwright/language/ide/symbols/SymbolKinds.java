@@ -25,6 +25,7 @@ public final class SymbolKinds extends DocumentSymbolKindProvider {
 			Map.entry(StockPackage.Literals.STOCK, SymbolKind.Package),
 			Map.entry(StockPackage.Literals.MATERIAL, SymbolKind.Constant),
 			Map.entry(StockPackage.Literals.RULE, SymbolKind.Operator),
+			Map.entry(StockPackage.Literals.PREFERENCE, SymbolKind.Operator),
 			Map.entry(PlanPackage.Literals.PLAN, SymbolKind.Module),
 			Map.entry(PlanPackage.Literals.KEY_SERVICE, SymbolKind.Key),
 			Map.entry(PlanPackage.Literals.REGULATION, SymbolKind.Event));

@@ -18,6 +18,7 @@ import padwright.model.keysystem.Titled;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.PlanPackage;
 import padwright.model.plan.Regulation;
+import padwright.model.stock.Preference;
 import padwright.model.stock.Rule;
 
 /** What the elements of a document are called in its outline; those without a name are left out. */
@@ -43,6 +44,9 @@ public final class SymbolNames extends DocumentSymbolNameProvider {
 		}
 		if (element instanceof Regulation) {
 			return regulation(element);
+		}
+		if (element instanceof Preference preference) {
+			return preference.getText();
 		}
 		return element instanceof Rule rule ? rule.getText() : null;
 	}

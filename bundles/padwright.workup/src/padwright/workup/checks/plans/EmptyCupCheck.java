@@ -14,6 +14,7 @@ import padwright.workup.checks.Check;
 import padwright.workup.checks.Findings;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
+import padwright.workup.inspection.EmptyCup;
 import padwright.workup.service.KeyJob;
 
 /**
@@ -21,9 +22,6 @@ import padwright.workup.service.KeyJob;
  * one is a bent cup or arm, or a rim that is not flat, and is put right before padding.
  */
 public final class EmptyCupCheck extends Check<KeyJob> {
-
-	/** From tight to open; an assumption of ours, no source. */
-	static final Length MOST_UNEVEN = Length.thou("1.5");
 
 	public EmptyCupCheck() {
 		super(KeyJob.class);
@@ -37,7 +35,7 @@ public final class EmptyCupCheck extends Check<KeyJob> {
 			return;
 		}
 		Length spread = Collections.max(gaps).minus(Collections.min(gaps));
-		if (spread.isLongerThan(MOST_UNEVEN)) {
+		if (spread.isLongerThan(EmptyCup.MOST_UNEVEN)) {
 			findings.warning(IssueCodes.EMPTY_CUP_UNEVEN,
 					Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__EMPTY),
 					new Advice("The empty cup of " + job.name() + " is " + spread + " from even" + tilt(hours, gaps),
@@ -53,7 +51,7 @@ public final class EmptyCupCheck extends Check<KeyJob> {
 			points.add(Point.of(hours.get(index), gaps.get(index)));
 		}
 		ReferencePlane plane = ReferencePlane.of(points);
-		boolean leans = plane.fromTightToOpen() > MOST_UNEVEN.nanometres();
+		boolean leans = plane.fromTightToOpen() > EmptyCup.MOST_UNEVEN.nanometres();
 		return leans ? ", open toward " + plane.openHour() + " o'clock" : "";
 	}
 }

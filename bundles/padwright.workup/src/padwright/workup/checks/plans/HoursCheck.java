@@ -29,7 +29,8 @@ public final class HoursCheck extends Check<ServicePlan> {
 	protected void check(ServicePlan service, Findings findings) {
 		check(service.plan(), PlanPackage.Literals.PLAN__HOURS, service.plan().getHours(), findings);
 		for (KeyJob job : service.jobs()) {
-			for (Round round : job.service().getRounds()) {
+			check(job.service(), PlanPackage.Literals.KEY_SERVICE__NICKS, job.service().getNicks(), findings);
+			for (Round round : job.allRounds()) {
 				check(round, PlanPackage.Literals.ROUND__HOURS, round.getHours(), findings);
 			}
 		}

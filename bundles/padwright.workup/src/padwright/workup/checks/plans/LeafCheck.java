@@ -30,7 +30,7 @@ public final class LeafCheck extends Check<KeyJob> {
 		if (leaves.isEmpty()) {
 			return;
 		}
-		for (Round round : job.service().getRounds()) {
+		for (Round round : job.allRounds()) {
 			for (int index = 0; index < round.getReadings().size(); index++) {
 				check(round, index, leaves, findings);
 			}

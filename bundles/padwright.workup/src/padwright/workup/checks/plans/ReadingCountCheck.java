@@ -25,7 +25,7 @@ public final class ReadingCountCheck extends Check<KeyJob> {
 			compare(empty.getValues().size(), hours, Place.of(empty, PlanPackage.Literals.THICKNESS_ROW__VALUES),
 					findings);
 		}
-		for (Round round : job.service().getRounds()) {
+		for (Round round : job.allRounds()) {
 			compare(round.getReadings().size(), job.hours(round).size(),
 					Place.of(round, PlanPackage.Literals.ROUND__READINGS), findings);
 		}

@@ -1,11 +1,12 @@
 package padwright.workup.checks.plans;
 
 import java.util.List;
+import java.util.stream.Collectors;
 
+import padwright.model.keysystem.KeySystemPackage;
 import padwright.model.plan.PlanPackage;
 import padwright.model.stock.Rule;
 import padwright.model.stock.RuleSeverity;
-import padwright.model.stock.Stock;
 import padwright.workup.checks.Advice;
 import padwright.workup.checks.Check;
 import padwright.workup.checks.Findings;
@@ -13,30 +14,63 @@ import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
 import padwright.workup.checks.Severity;
 import padwright.workup.rules.RuleEvaluation;
+import padwright.workup.rules.ShopRules;
 import padwright.workup.service.KeyJob;
+import padwright.workup.service.ServicePlan;
 
-/** The rules of the shop hold for each key. */
-public final class RuleBrokenCheck extends Check<KeyJob> {
+/**
+ * The rules of the shop hold for each key. One that is about the plan as a whole, or is broken at many keys, is told
+ * once.
+ */
+public final class RuleBrokenCheck extends Check<ServicePlan> {
+
+	/** More keys are told in one finding. */
+	private static final int FEW = 3;
 
 	public RuleBrokenCheck() {
-		super(KeyJob.class);
+		super(ServicePlan.class);
 	}
 
 	@Override
-	protected void check(KeyJob job, Findings findings) {
-		List<Rule> rules = job.plan().stock().<List<Rule>>map(Stock::getRules).orElse(List.of());
-		for (Rule rule : rules) {
-			if (rule.getText() != null && RuleEvaluation.holds(rule.getCondition(), job)) {
-				findings.add(severity(rule), IssueCodes.RULE_BROKEN,
-						Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__KEY),
-						new Advice("Key " + job.name(), rule.getText(), cure(rule)));
+	protected void check(ServicePlan plan, Findings findings) {
+		for (Rule rule : plan.stock().map(ShopRules::rules).orElse(List.of())) {
+			List<KeyJob> broken = plan.jobs().stream()
+					.filter(job -> RuleEvaluation.holds(rule.getCondition(), job)).toList();
+			if (rule.getText() != null && !broken.isEmpty()) {
+				report(rule, plan, broken, findings);
 			}
 		}
 	}
 
+	private static void report(Rule rule, ServicePlan plan, List<KeyJob> broken, Findings findings) {
+		boolean isOfPlan = ShopRules.isOfPlan(rule.getCondition());
+		boolean isEverywhere = broken.size() > 1 && broken.size() == plan.jobs().size();
+		if (isOfPlan || isEverywhere || broken.size() > FEW) {
+			report(rule, isOfPlan ? "This instrument" : isEverywhere ? "Every key" : keys(plan, broken),
+					Place.of(plan.plan(), KeySystemPackage.Literals.TITLED__NAME), findings);
+		} else {
+			broken.forEach(job -> report(rule, "Key " + job.name(),
+					Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__KEY), findings));
+		}
+	}
+
+	private static String keys(ServicePlan plan, List<KeyJob> broken) {
+		List<KeyJob> others = plan.jobs().stream().filter(job -> !broken.contains(job)).toList();
+		return others.size() <= FEW ? "All keys but " + names(others) : "Keys " + names(broken);
+	}
+
+	private static String names(List<KeyJob> jobs) {
+		return jobs.stream().map(KeyJob::name).collect(Collectors.joining(", "));
+	}
+
+	private static void report(Rule rule, String what, Place place, Findings findings) {
+		findings.add(severity(rule), IssueCodes.RULE_BROKEN, place, new Advice(what, rule.getText(), cure(rule)));
+	}
+
 	private static String cure(Rule rule) {
 		return rule.getSeverity() == RuleSeverity.INFO ? "Nothing has to be done"
-				: "Fit something else here, or change the rule in the stock";
+				: ShopRules.isOfPlan(rule.getCondition()) ? "Put it right first, or change the rule in the stock"
+						: "Fit something else here, or change the rule in the stock";
 	}
 
 	private static Severity severity(Rule rule) {

@@ -16,6 +16,7 @@ import padwright.model.stock.StockPackage;
 final class PlausibleLengths {
 
 	private static final Plausible FILM = Plausible.thou("a shim film", "0.1", "20");
+	private static final Plausible PLAY = Plausible.thou("play of a mechanism", "0.1", "60");
 	private static final Plausible DISC = Plausible.millimetres("a pad or disc", "4", "60");
 
 	private static final Map<EStructuralFeature, Plausible> MEASURES = new HashMap<>();
@@ -41,6 +42,9 @@ final class PlausibleLengths {
 		MEASURES.put(PlanPackage.Literals.PLAN__TOLERANCE, Plausible.thou("a seat's tolerance", "0.05", "10"));
 		MEASURES.put(PlanPackage.Literals.PIECE__THICKNESS, FILM);
 		MEASURES.put(PlanPackage.Literals.REGULATION__LIGHT, Plausible.thou("light at a coupling", "0.05", "60"));
+		MEASURES.put(PlanPackage.Literals.KEY_SERVICE__PLAY, PLAY);
+		MEASURES.put(PlanPackage.Literals.INSPECTION__PLAY, PLAY);
+		MEASURES.put(PlanPackage.Literals.TENON__GAP, Plausible.thou("what a tenon is loose by", "0.05", "20"));
 		ROWS.put(StockPackage.Literals.FILM_SET__THICKNESSES, FILM);
 		ROWS.put(StockPackage.Literals.PAD__DIAMETERS, DISC);
 		ROWS.put(StockPackage.Literals.STABILISER__DIAMETERS, DISC);

@@ -1,0 +1,40 @@
+package padwright.workup.checks.plans;
+
+import java.util.EnumSet;
+import java.util.Set;
+
+import padwright.model.keysystem.Joint;
+import padwright.model.plan.Inspection;
+import padwright.model.plan.PlanPackage;
+import padwright.model.plan.Tenon;
+import padwright.model.plan.TenonFit;
+import padwright.workup.checks.Advice;
+import padwright.workup.checks.Check;
+import padwright.workup.checks.Findings;
+import padwright.workup.checks.IssueCodes;
+import padwright.workup.checks.Place;
+
+/** Each tenon is judged once, and only a loose one is loose by something. */
+public final class TenonCheck extends Check<Inspection> {
+
+	public TenonCheck() {
+		super(Inspection.class);
+	}
+
+	@Override
+	protected void check(Inspection inspection, Findings findings) {
+		Set<Joint> seen = EnumSet.noneOf(Joint.class);
+		for (Tenon tenon : inspection.getTenons()) {
+			if (!seen.add(tenon.getJoint())) {
+				findings.error(IssueCodes.TENON_TWICE, Place.of(tenon, PlanPackage.Literals.TENON__JOINT),
+						new Advice("The " + tenon.getJoint().getLiteral() + " tenon is judged twice",
+								"only one of both can be so", "Take one of them away"));
+			}
+			if (tenon.getGap() != null && tenon.getFit() != TenonFit.LOOSE) {
+				findings.error(IssueCodes.TENON_GAP, Place.of(tenon, PlanPackage.Literals.TENON__GAP),
+						new Advice("A tenon that is " + tenon.getFit().getLiteral() + " has no gap",
+								"by says how much it is loose", "Write loose, or take the measure away"));
+			}
+		}
+	}
+}

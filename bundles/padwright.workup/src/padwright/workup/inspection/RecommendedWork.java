@@ -1,0 +1,27 @@
+package padwright.workup.inspection;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import padwright.workup.service.KeyJob;
+import padwright.workup.service.ServicePlan;
+
+/** All work that the findings of an inspection ask for. */
+public final class RecommendedWork {
+
+	private RecommendedWork() {
+	}
+
+	/** For the instrument first, then for each key in the plan's order, then for springs. */
+	public static List<Recommendation> of(ServicePlan plan) {
+		List<Recommendation> work = new ArrayList<>(InstrumentWork.of(plan));
+		plan.jobs().forEach(job -> work.addAll(KeyWork.of(job)));
+		work.addAll(SpringWork.of(plan));
+		return List.copyOf(work);
+	}
+
+	/** For one key. */
+	public static List<Recommendation> of(KeyJob job) {
+		return of(job.plan()).stream().filter(each -> each.element() == job.service()).toList();
+	}
+}
