@@ -36,10 +36,11 @@ class RefusalsTest {
 			2 | in quotes      | {"format": "padwright/1", "plans": [{"name": "P", "system": "S", "keys": [{"key": "A", "empty": {"values":\\n[0.1]}}]}]}
 			2 | exponent       | {"format": "padwright/1", "plans": [{"name": "P", "system": "S", "keys": [{"key": "A", "empty": {"values":\\n["1e999999999"]}}]}]}
 			2 | one of hinge   | {"format": "padwright/1", "systems": [{"name": "S", "clock": {"hour": "12",\\n"reference": "moon"}}]}
-			1 | is no Measure  | {"format": "padwright/1", "plans": [{"name": "P", "system": "S", "tolerance": "0.5 inch"}]}
-			1 | is no ClockHour | {"format": "padwright/1", "systems": [{"name": "S", "clock": {"hour": "25", "reference": "head"}}]}
+			1 | is no length   | {"format": "padwright/1", "plans": [{"name": "P", "system": "S", "tolerance": "0.5 inch"}]}
+			1 | is no hour      | {"format": "padwright/1", "systems": [{"name": "S", "clock": {"hour": "25", "reference": "head"}}]}
 			1 | one of Either  | {"format": "padwright/1", "stocks": [{"name": "S", "rules": [{"text": "t", "condition": {"left": {}}}]}]}
 			2 | true or false  | {"format": "padwright/1", "stocks": [{"name": "S", "materials": [{"name": "m",\\n"animal": "yes"}]}]}
+			2 | whole number   | {"format": "padwright/1", "stocks": [{"name": "S", "films": [{"name": "F", "material": "m", "thicknesses": {"sizes": [{"size": "1",\\n"quantity": 1.5}]}}]}]}
 			1 | name of a      | {"format": "padwright/1", "plans": [{"name": "P", "system": 7}]}
 			""")
 	void json(int line, String why, String text) {
@@ -55,7 +56,7 @@ class RefusalsTest {
 			2 | names no row     | row,name\\nsystems.keys,A
 			3 | names no row     | row,name\\nsystems,S\\nplans.keys,A
 			2 | no "colour"      | row,name,colour\\nsystems,S,red
-			3 | is no Measure    | row,name,hole.diameter\\nsystems,S,\\nsystems.keys,A,wide
+			3 | is no length     | row,name,hole.diameter\\nsystems,S,\\nsystems.keys,A,wide
 			2 | an object        | row,name,clock\\nsystems,S,12
 			2 | filled already   | row,name,clock,clock.hour\\nsystems,S,x,12
 			3 | exponent         | row,name,hole.diameter\\nsystems,S,\\nsystems.keys,A,1e9

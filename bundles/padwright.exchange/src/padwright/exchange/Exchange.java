@@ -40,12 +40,22 @@ public final class Exchange {
 	 * @throws ExchangeException if it is not of the format, or says what the language cannot
 	 */
 	public Imported read(String content, Format format) throws ExchangeException {
-		Branch tree = switch (format) {
+		try {
+			Document document = (Document) TreeToModel.model(PlanPackage.Literals.DOCUMENT, tree(content, format));
+			if (document.eContents().isEmpty()) {
+				throw new ExchangeException("it holds no key system, stock or plan");
+			}
+			return new Imported(texts.of(document), Imported.extension(document));
+		} catch (StackOverflowError tooDeep) {
+			throw new ExchangeException("it is nested too deeply; take parts apart");
+		}
+	}
+
+	private Branch tree(String content, Format format) throws ExchangeException {
+		return switch (format) {
 		case JSON -> JsonExchange.read(content);
 		case CSV -> CsvExchange.read(content);
 		case XMI -> trees.tree(XmiExchange.read(content));
 		};
-		Document document = (Document) TreeToModel.model(PlanPackage.Literals.DOCUMENT, tree);
-		return new Imported(texts.of(document), Imported.extension(document));
 	}
 }

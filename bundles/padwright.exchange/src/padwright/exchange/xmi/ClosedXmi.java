@@ -10,6 +10,7 @@ import javax.xml.XMLConstants;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.EDataType;
 import org.eclipse.emf.ecore.EFactory;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EPackage;
 import org.eclipse.emf.ecore.impl.EPackageRegistryImpl;
 import org.eclipse.emf.ecore.resource.Resource;
@@ -56,6 +57,16 @@ final class ClosedXmi extends XMIResourceImpl {
 		super(uri);
 		new Alone().getResources().add(this);
 		getDefaultLoadOptions().put(XMLResource.OPTION_PARSER_FEATURES, CLOSED);
+	}
+
+	/** Nothing, where the framework would fail over a path that has no sense here. */
+	@Override
+	public EObject getEObject(String path) {
+		try {
+			return super.getEObject(path);
+		} catch (RuntimeException senseless) {
+			return null;
+		}
 	}
 
 	@Override
