@@ -15,7 +15,7 @@ final class Layers {
 	private static final List<String> PAPER = and(ABOVE_WORKUP, "padwright.drawing");
 	private static final List<String> VIEWS = and(PAPER, "padwright.language", "padwright.paper");
 	private static final List<String> COMMANDS = and(PAPER, "padwright.language", "padwright.language.ide",
-			"padwright.paper");
+			"padwright.exchange", "padwright.paper");
 
 	/** The only bundles that may know a window. */
 	static final String WORKBENCH = "padwright.workbench";
@@ -25,10 +25,12 @@ final class Layers {
 	static final Map<String, List<String>> MAY_KNOW = new TreeMap<>(Map.ofEntries(
 			Map.entry("padwright.engine", List.of()),
 			Map.entry("padwright.logging", List.of()),
+			Map.entry("padwright.guide", List.of()),
 			Map.entry("padwright.model", List.of("padwright.engine")),
 			Map.entry("padwright.workup", WORKUP),
 			Map.entry("padwright.language", ABOVE_WORKUP),
 			Map.entry("padwright.language.ide", IDE),
+			Map.entry("padwright.exchange", IDE),
 			Map.entry("padwright.drawing", ABOVE_WORKUP),
 			Map.entry("padwright.paper", PAPER),
 			Map.entry("padwright.commands", COMMANDS),

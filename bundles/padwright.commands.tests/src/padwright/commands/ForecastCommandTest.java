@@ -26,7 +26,7 @@ class ForecastCommandTest {
 	@BeforeEach
 	void shop() {
 		shop = DemoShop.in(folder);
-		shop.plan("Older", "date 2016-03-01 player \"P-1\" { saliva acidic } fit Felt key F found torn key E");
+		shop.plan("Older", "date 2016-03-01 player \"P-1\" { saliva acidic } fit Felt key F found torn key Fs");
 		shop.plan("Newer", "date 2017-03-01 player \"P-1\" { } fit Felt key F found torn");
 		shop.plan("Undated", "player \"P-2\" { } key F found torn");
 	}
@@ -43,7 +43,7 @@ class ForecastCommandTest {
 		assertEquals(engine.low(), player.get("low").getAsInt());
 		assertEquals(engine.high(), player.get("high").getAsInt());
 		JsonObject aged = json.getAsJsonArray("aged").get(0).getAsJsonObject();
-		assertEquals("[\"E\"]", aged.getAsJsonArray("keys").toString());
+		assertEquals("[\"F♯\"]", aged.getAsJsonArray("keys").toString());
 		assertEquals("2026-03-01", aged.get("due").getAsString());
 		assertFalse(aged.get("overdue").getAsBoolean());
 	}
@@ -54,7 +54,7 @@ class ForecastCommandTest {
 		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
 		assertTrue(run.line("P-1").startsWith("P-1|acidic|2|1.0|1|1|"), run.line("P-1"));
 		assertTrue(run.line("P-1").endsWith("|2018-03-01"), run.line("P-1"));
-		assertEquals("X-1|P-1|felt|2016-03-01|2026-03-01|in 28 days|E", run.line("X-1"));
+		assertEquals("X-1|P-1|felt|2016-03-01|2026-03-01|in 28 days|F♯", run.line("X-1"));
 		assertTrue(run.out().contains("Undated: left out, it has no date"), run.out());
 	}
 

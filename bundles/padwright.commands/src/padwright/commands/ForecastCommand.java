@@ -3,14 +3,10 @@ package padwright.commands;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 
-import padwright.language.shop.Shop;
 import padwright.workup.forecast.ShopForecast;
-import padwright.workup.service.ServicePlan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -39,29 +35,9 @@ final class ForecastCommand implements Callable<Integer> {
 
 	@Override
 	public Integer call() {
-		List<ServicePlan> plans = new ArrayList<>();
-		int status = ExitStatus.CLEAN;
-		for (LoadedShop loaded : LoadedShop.around(List.of(folder))) {
-			for (Path file : loaded.chosen()) {
-				status = Math.max(status, read(loaded.shop(), file, plans));
-			}
-		}
-		if (plans.isEmpty()) {
-			throw new InputException(folder, "holds no plan to tell from");
-		}
-		print(ShopForecast.of(plans, Optional.ofNullable(day).orElseGet(LocalDate::now)));
-		return status;
-	}
-
-	private int read(Shop shop, Path file, List<ServicePlan> plans) {
-		Optional<String> unreadable = shop.whyUnreadable(file);
-		if (unreadable.isPresent()) {
-			spec.commandLine().getErr().println(ShownPath.of(file) + " " + unreadable.get() + ": left out");
-			return ExitStatus.FINDINGS;
-		}
-		shop.document(file)
-				.ifPresent(document -> document.getPlans().stream().map(ServicePlan::new).forEach(plans::add));
-		return ExitStatus.CLEAN;
+		FolderPlans plans = FolderPlans.in(folder, spec.commandLine().getErr());
+		print(ShopForecast.of(plans.plans(), Optional.ofNullable(day).orElseGet(LocalDate::now)));
+		return plans.status();
 	}
 
 	private void print(ShopForecast forecast) {

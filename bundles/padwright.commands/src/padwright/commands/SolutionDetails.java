@@ -3,13 +3,13 @@ package padwright.commands;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
+import padwright.engine.calibration.CalibrationResult;
 import padwright.engine.calibration.CalibrationResult.Calibrated;
 import padwright.engine.calibration.CalibrationResult.ReadingError;
 import padwright.engine.calibration.CalibrationResult.Undecided;
 import padwright.engine.clock.ClockHour;
 import padwright.engine.rim.Harmonic;
 import padwright.engine.rim.ProfileSplit;
-import padwright.workup.calibration.KeyCalibration;
 import padwright.workup.solve.WorstReading;
 
 /** What explains a solved key, for programs: lengths in thou, hours as on the clock. */
@@ -46,15 +46,15 @@ final class SolutionDetails {
 		return json;
 	}
 
-	static Map<String, Object> calibration(KeyCalibration calibration) {
+	static Map<String, Object> calibration(int rounds, CalibrationResult result) {
 		Map<String, Object> json = new LinkedHashMap<>();
-		json.put("rounds", calibration.rounds());
-		if (calibration.result() instanceof Calibrated told) {
+		json.put("rounds", rounds);
+		if (result instanceof Calibrated told) {
 			json.put("stiffness", told.best().lambda());
 			json.put("atLeast", told.atLeast().lambda());
 			json.put("atMost", told.atMost().lambda());
 			told.error().ifPresent(error -> json.put("readingError", error(error)));
-		} else if (calibration.result() instanceof Undecided undecided) {
+		} else if (result instanceof Undecided undecided) {
 			json.put("undecided", undecided.why());
 		}
 		return json;

@@ -41,7 +41,8 @@ final class SolutionJson {
 				SolutionDetails.split(ProfileSplit.of(answer.rim().profile()))));
 		WorstReading.of(key).ifPresent(worst -> json.put("worstAfter", SolutionDetails.worst(worst)));
 		KeyCalibration.of(key.job())
-				.ifPresent(calibration -> json.put("calibration", SolutionDetails.calibration(calibration)));
+				.ifPresent(calibration -> json.put("calibration",
+						SolutionDetails.calibration(calibration.rounds(), calibration.result())));
 		if (!key.unsolved().isEmpty()) {
 			json.put("unsolved", key.unsolved());
 		}

@@ -53,9 +53,7 @@ final class SolutionNotes {
 	private void addCalibration(KeyCalibration calibration) {
 		if (calibration.result() instanceof Calibrated told) {
 			notes.add("stiffness by " + calibration.rounds() + (calibration.rounds() == 1 ? " round: " : " rounds: ")
-					+ lambda(told.best().lambda()) + " (" + lambda(told.atLeast().lambda()) + " to "
-					+ lambda(told.atMost().lambda()) + ")" + told.error().map(error -> ", readings off by about "
-							+ Amounts.thou(error.deviation()) + " thou").orElse(""));
+					+ stiffness(told));
 		} else if (calibration.result() instanceof Undecided undecided) {
 			notes.add("no stiffness from its rounds: " + undecided.why());
 		}
@@ -64,6 +62,13 @@ final class SolutionNotes {
 	private static String contradiction(Contradiction contradiction) {
 		return "the reading at " + contradiction.reading().hour() + " is " + Amounts.thou(contradiction.by())
 				+ " off what the others allow: feel it again";
+	}
+
+	/** With its range, and how far the readings are off if they are. */
+	static String stiffness(Calibrated told) {
+		return lambda(told.best().lambda()) + " (" + lambda(told.atLeast().lambda()) + " to "
+				+ lambda(told.atMost().lambda()) + ")" + told.error().map(error -> ", readings off by about "
+						+ Amounts.thou(error.deviation()) + " thou").orElse("");
 	}
 
 	private static String lambda(double lambda) {

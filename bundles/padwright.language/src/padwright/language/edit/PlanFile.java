@@ -19,13 +19,13 @@ import padwright.language.shop.Shop;
 import padwright.workup.solve.PlanSolution;
 import padwright.workup.solve.WrittenAnswers;
 
-/** Writes the answers of a solved plan into its file. */
+/** Writes answers and readings into the file of a plan. */
 public final class PlanFile {
 
 	/**
 	 * What was written.
 	 *
-	 * @param changes how many stacks and rounds got an answer
+	 * @param changes how many places were changed
 	 * @param backup where the old text is, if anything was written
 	 */
 	public record Written(int changes, Optional<Path> backup) {
@@ -41,7 +41,16 @@ public final class PlanFile {
 	 */
 	public static Written write(Injector language, Shop shop, Path file, PlanSolution solution,
 			WrittenAnswers written) throws IOException {
-		List<TextEdit> edits = SolutionEdits.of(solution, written);
+		return write(language, shop, file, SolutionEdits.of(solution, written));
+	}
+
+	/**
+	 * Applies {@code edits} to {@code file}, from whose text they were made.
+	 *
+	 * @throws IOException if the file was changed meanwhile, cannot be written, or could no longer be read; it is as it
+	 *             was then
+	 */
+	public static Written write(Injector language, Shop shop, Path file, List<TextEdit> edits) throws IOException {
 		String old = shop.text(file);
 		String edited = TextEdit.apply(edits, old);
 		if (edited.equals(old)) {
@@ -61,7 +70,7 @@ public final class PlanFile {
 		after.load(new ByteArrayInputStream(edited.getBytes(StandardCharsets.UTF_8)),
 				Map.of(XtextResource.OPTION_ENCODING, StandardCharsets.UTF_8.name()));
 		if (syntaxErrors(after) > syntaxErrors(before)) {
-			throw new IOException("the answers do not go into its text; mend its errors first");
+			throw new IOException("what is new does not go into its text; mend its errors first");
 		}
 	}
 

@@ -11,7 +11,7 @@ import padwright.engine.forecast.AgedMaterial;
  * @param instrument its serial number, or its key system
  * @param player whose it is
  * @param material what, since when and for how long; years in part are cut off, but for the first
- * @param keys names of the keys
+ * @param keys labels of the keys
  */
 public record AgedPads(String instrument, String player, AgedMaterial material, List<String> keys) {
 

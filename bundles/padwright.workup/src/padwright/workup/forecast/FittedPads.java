@@ -12,7 +12,6 @@ import java.util.stream.Stream;
 
 import padwright.engine.forecast.AgedMaterial;
 import padwright.model.Present;
-import padwright.model.plan.PadState;
 import padwright.model.stock.FilmSet;
 import padwright.model.stock.Layer;
 import padwright.model.stock.Material;
@@ -21,16 +20,15 @@ import padwright.workup.service.EffectiveFitting;
 import padwright.workup.service.KeyJob;
 
 /**
- * What lies in the cups of one instrument, and since when. A row of a plan fits a new pad at its first appearance,
- * where its empty cup was measured, where it names a pad of its own, and where the old pad was found torn, tacky or
- * swollen; a row that only levels a pad leaves it as old as it was. Changes; for one thread.
+ * What lies in the cups of one instrument, and since when. A row of a plan fits a new pad at its first
+ * appearance, and where {@link PastService#isNewPad} says so. Changes; for one thread.
  */
 final class FittedPads {
 
 	/** Beyond any plan, and within the years that a day can have. */
 	private static final BigDecimal LONGEST = BigDecimal.valueOf(1000);
 
-	private record Fitted(LocalDate date, EffectiveFitting fitting) {
+	private record Fitted(String label, LocalDate date, EffectiveFitting fitting) {
 	}
 
 	private record Batch(Material material, LocalDate date) {
@@ -41,23 +39,17 @@ final class FittedPads {
 	/** To be told the services of the instrument oldest first. */
 	void add(PastService service) {
 		for (KeyJob job : service.plan().jobs()) {
-			if (job.key().isPresent() && (!byKey.containsKey(job.name()) || isNew(job))) {
-				byKey.put(job.name(), new Fitted(service.date(), job.fitting()));
+			if (job.key().isPresent() && (!byKey.containsKey(job.name()) || PastService.isNewPad(job))) {
+				byKey.put(job.name(), new Fitted(job.key().get().label(), service.date(), job.fitting()));
 			}
 		}
-	}
-
-	private static boolean isNew(KeyJob job) {
-		return job.service().getEmpty() != null || job.service().getFitting() != null
-				|| Stream.of(PadState.TORN, PadState.TACKY, PadState.SWOLLEN)
-						.anyMatch(state -> PastService.isFound(job, state));
 	}
 
 	/** All materials whose age has a limit, keys of one age together. */
 	List<AgedPads> aged(String instrument, String player) {
 		Map<Batch, List<String>> keys = new LinkedHashMap<>();
-		byKey.forEach((key, fitted) -> limited(fitted.fitting()).forEach(material -> keys
-				.computeIfAbsent(new Batch(material, fitted.date()), batch -> new ArrayList<>()).add(key)));
+		byKey.values().forEach(fitted -> limited(fitted.fitting()).forEach(material -> keys
+				.computeIfAbsent(new Batch(material, fitted.date()), batch -> new ArrayList<>()).add(fitted.label())));
 		return keys.entrySet().stream()
 				.map(batch -> new AgedPads(instrument, player, aged(batch.getKey()), batch.getValue())).toList();
 	}

@@ -3,6 +3,7 @@ package padwright.workup.forecast;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import padwright.model.Present;
 import padwright.model.keysystem.KeySystem;
@@ -12,20 +13,26 @@ import padwright.model.plan.Saliva;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
 
-/** A plan that has a date and names its player. */
-record PastService(ServicePlan plan, LocalDate date, String player) {
+/**
+ * A plan that has a date and names its player.
+ *
+ * @param date   of the service
+ * @param player name, without blanks around
+ */
+public record PastService(ServicePlan plan, LocalDate date, String player) {
 
-	static final Comparator<PastService> OLDEST_FIRST = Comparator.comparing(PastService::date);
+	public static final Comparator<PastService> OLDEST_FIRST = Comparator.comparing(PastService::date);
 
 	/** Why a plan is no past service; empty if it is one. */
-	static Optional<String> obstacle(ServicePlan plan) {
+	public static Optional<String> obstacle(ServicePlan plan) {
 		if (plan.plan().getDate() == null) {
 			return Optional.of("it has no date");
 		}
 		return name(plan).isEmpty() ? Optional.of("it names no player") : Optional.empty();
 	}
 
-	static PastService of(ServicePlan plan) {
+	/** Of a plan without an {@link #obstacle}. */
+	public static PastService of(ServicePlan plan) {
 		return new PastService(plan, plan.plan().getDate(), name(plan).orElseThrow());
 	}
 
@@ -35,9 +42,18 @@ record PastService(ServicePlan plan, LocalDate date, String player) {
 	}
 
 	/** The serial number, or the key system of a player's instrument without one. */
-	String instrument() {
+	public String instrument() {
 		return Optional.ofNullable(plan.plan().getSerial())
 				.or(() -> Present.of(plan.plan().getSystem()).map(KeySystem::getName)).orElse("?");
+	}
+
+	/**
+	 * Whether a row fits a new pad on a key that had one: where its empty cup was measured, where it names a pad of its
+	 * own, and where the old pad was found torn, tacky or swollen. A row that only levels a pad leaves it in place.
+	 */
+	public static boolean isNewPad(KeyJob job) {
+		return job.service().getEmpty() != null || job.service().getFitting() != null
+				|| Stream.of(PadState.TORN, PadState.TACKY, PadState.SWOLLEN).anyMatch(state -> isFound(job, state));
 	}
 
 	int torn() {
@@ -48,7 +64,8 @@ record PastService(ServicePlan plan, LocalDate date, String player) {
 		return Optional.of(plan.plan().getPlayer()).filter(Player::isSetSaliva).map(Player::getSaliva);
 	}
 
-	static boolean isFound(KeyJob job, PadState state) {
+	/** Whether the row says that the old pad was in this state. */
+	public static boolean isFound(KeyJob job, PadState state) {
 		return job.service().isSetFound() && job.service().getFound() == state;
 	}
 }
