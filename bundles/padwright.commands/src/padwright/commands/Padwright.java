@@ -13,8 +13,8 @@ import picocli.CommandLine.Spec;
 @Command(name = "padwright", mixinStandardHelpOptions = true, versionProvider = Padwright.BundleVersion.class,
 		description = "Plans the pads, shims and regulation of flutes.",
 		subcommands = { CheckCommand.class, SolveCommand.class, CardCommand.class, FilmCommand.class,
-				FormatCommand.class, RegulateCommand.class, LeakCommand.class, DriftCommand.class, DiagnoseCommand.class,
-				ForecastCommand.class, StockCommand.class, QuoteCommand.class, SheetCommand.class,
+				FormatCommand.class, MergeCommand.class, RegulateCommand.class, LeakCommand.class, DriftCommand.class,
+				DiagnoseCommand.class, ForecastCommand.class, StockCommand.class, QuoteCommand.class, SheetCommand.class,
 				CompareCommand.class, HandbackCommand.class, ServeCommand.class })
 final class Padwright implements Runnable {
 

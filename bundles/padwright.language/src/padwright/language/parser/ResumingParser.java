@@ -29,6 +29,9 @@ public class ResumingParser extends PadwrightParser {
 		String text = in.size() == 0 ? "" : in.substring(0, in.size() - 1);
 		TokenSource tokens = super.createLexer(new ANTLRStringStream(text));
 		List<Passage> passages = new ArrayList<>(RuleLimits.beyond(text, tokens));
+		if (passages.isEmpty()) {
+			passages.addAll(ConflictPassages.in(text));
+		}
 		IParseResult result = super.parse(rule, new PassingOver(text, passages));
 		int readings = Math.min(MOST_READINGS, MOST_CHARACTERS / Math.max(1, text.length()));
 		for (int reading = 0; reading < readings && result.hasSyntaxErrors(); reading++) {
