@@ -20,7 +20,8 @@ import padwright.language.shop.ShopFinding;
 
 /**
  * Checks files of one shop, however many: several at once, each let go of when it is judged, and none that was judged
- * before and depends on nothing that changed. The findings are those of {@link padwright.language.shop.Shop}.
+ * before and depends on nothing that changed. The findings are those of {@link padwright.language.shop.Shop}. May be run
+ * again and again; for one thread at a time.
  */
 public final class ShopCheck {
 
@@ -29,6 +30,7 @@ public final class ShopCheck {
 	private final Map<Path, String> otherTexts;
 	private final Supplier<Injector> languages;
 	private final int threads;
+	private Team team;
 
 	/**
 	 * @param top the folder of the shop
@@ -57,7 +59,7 @@ public final class ShopCheck {
 		Map<Path, FileState> states = new TreeMap<>();
 		all.forEach(file -> states.put(file, FileState.of(file, path(file), store, otherTexts)));
 		store.retain(states.values().stream().map(FileState::path).toList());
-		Team team = new Team(languages, threads, states.values().stream().filter(FileState::source).toList(), otherTexts);
+		team = teamFor(states.values().stream().filter(FileState::source).toList());
 		SourceGraph graph = graph(states.values(), team);
 		List<FileState> due = chosen.stream().map(states::get).filter(state -> !state.isJudged(graph)).toList();
 		for (FileState state : team.check(due, graph, progress, cancelled)) {
@@ -71,6 +73,11 @@ public final class ShopCheck {
 		List<ShopFinding> findings = new ArrayList<>();
 		judged.forEach(state -> findings.addAll(duplicates.withThem(state)));
 		return findings;
+	}
+
+	/** Who has all sources loaded already goes on with them. */
+	private Team teamFor(List<FileState> sources) {
+		return team != null && team.hasLoaded(sources) ? team : new Team(languages, threads, sources, otherTexts);
 	}
 
 	private String path(Path file) {

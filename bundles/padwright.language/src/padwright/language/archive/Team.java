@@ -12,6 +12,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
+import org.eclipse.xtext.service.OperationCanceledError;
 import org.eclipse.xtext.util.CancelIndicator;
 
 import com.google.inject.Injector;
@@ -35,6 +36,15 @@ final class Team {
 		this.otherTexts = otherTexts;
 	}
 
+	/** Whether these are the files that the workers have loaded, with the content they have now. */
+	boolean hasLoaded(Collection<FileState> now) {
+		return contents(now).equals(contents(sources));
+	}
+
+	private static List<String> contents(Collection<FileState> files) {
+		return files.stream().map(file -> file.path() + file.hash()).toList();
+	}
+
 	private Worker first() {
 		if (first == null) {
 			first = worker();
@@ -44,7 +54,7 @@ final class Team {
 
 	private Worker worker() {
 		Worker worker = new Worker(languages.get());
-		sources.forEach(source -> worker.addSource(source.file(), source.path(), text(source)));
+		worker.addSources(sources, this::text);
 		return worker;
 	}
 
@@ -69,9 +79,13 @@ final class Team {
 				FileState state = due.get(at);
 				progress.accept(state.file());
 				FileText text = text(state);
-				FileResult result = worker.check(state.file(), text, cancelled);
-				if (!cancelled.isCanceled()) {
-					judged.add(state.judged(text, result, graph));
+				try {
+					FileResult result = worker.check(state.file(), text, cancelled);
+					if (!cancelled.isCanceled()) {
+						judged.add(state.judged(text, result, graph));
+					}
+				} catch (OperationCanceledError halfway) {
+					return;
 				}
 			}
 		}, failure);

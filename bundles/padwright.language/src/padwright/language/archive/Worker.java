@@ -4,11 +4,14 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.EObject;
@@ -16,6 +19,7 @@ import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.xtext.resource.IResourceDescription;
 import org.eclipse.xtext.resource.XtextResource;
 import org.eclipse.xtext.resource.XtextResourceSet;
+import org.eclipse.xtext.resource.impl.ResourceDescriptionsData;
 import org.eclipse.xtext.util.CancelIndicator;
 import org.eclipse.xtext.validation.IResourceValidator;
 
@@ -45,13 +49,19 @@ final class Worker {
 		resources = language.getInstance(XtextResourceSet.class);
 	}
 
-	/** Keeps a file loaded for others; one that cannot be used is left out. */
-	void addSource(Path file, String path, FileText text) {
-		XtextResource resource = text.isReadable() ? load(file, text.text()) : null;
-		if (resource != null) {
-			sources.put(file, resource);
-			paths.put(resource, path);
+	/** Keeps files loaded for others, in order; those that cannot be used are left out. */
+	void addSources(Collection<FileState> files, Function<FileState, FileText> texts) {
+		for (FileState file : files) {
+			FileText text = texts.apply(file);
+			XtextResource resource = text.isReadable() ? load(file.file(), text.text()) : null;
+			if (resource != null) {
+				sources.put(file.file(), resource);
+				paths.put(resource, file.path());
+			}
 		}
+		ResourceDescriptionsData.ResourceSetAdapter.installResourceDescriptionsData(resources,
+				new ResourceDescriptionsData(files.stream().map(file -> sources.get(file.file()))
+						.filter(Objects::nonNull).map(descriptions::getResourceDescription).toList()));
 	}
 
 	/** What a file gives to others, without judging it. */
