@@ -2,7 +2,6 @@ package padwright.commands;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +13,7 @@ import padwright.workup.checks.Severity;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -23,8 +23,15 @@ import picocli.CommandLine.Spec;
 		description = "Checks documents and lists the findings: file:line:column severity code message.")
 final class CheckCommand implements Callable<Integer> {
 
-	@Parameters(arity = "1..*", paramLabel = "FILE|FOLDER", description = "Documents, or folders of them.")
-	private List<Path> paths;
+	@Parameters(arity = "0..*", paramLabel = "FILE|FOLDER", description = "Documents, or folders of them.")
+	private List<Path> paths = List.of();
+
+	@Option(names = "--staged", description = "Check what is staged in git instead: as a pre-commit hook, "
+			+ "exec padwright check --staged")
+	private boolean staged;
+
+	@Option(names = "--afresh", description = "Check all files, those too that were checked before and have not changed.")
+	private boolean afresh;
 
 	@Option(names = "--json", description = "Print the findings for programs.")
 	private boolean json;
@@ -34,12 +41,16 @@ final class CheckCommand implements Callable<Integer> {
 
 	@Override
 	public Integer call() {
-		List<LoadedShop> shops = LoadedShop.around(paths);
+		if (paths.isEmpty() != staged) {
+			throw new ParameterException(spec.commandLine(), "name files or folders, or --staged");
+		}
+		StagedFiles given = staged ? StagedFiles.around(Path.of("")) : new StagedFiles(paths, Map.of());
+		List<ChosenFiles> shops = ChosenFiles.in(given.chosen(), given.texts());
 		int files = shops.stream().mapToInt(shop -> shop.chosen().size()).sum();
-		if (files == 0) {
+		if (files == 0 && !staged) {
 			throw new InputException("there is no .keys, .stock or .plan file in what was named");
 		}
-		List<ShopFinding> findings = findings(shops, files);
+		List<ShopFinding> findings = findings(shops, given.texts(), files);
 		if (json) {
 			Json.print(spec.commandLine().getOut(), json(files, findings));
 		} else {
@@ -49,17 +60,10 @@ final class CheckCommand implements Callable<Integer> {
 		return status(findings);
 	}
 
-	private List<ShopFinding> findings(List<LoadedShop> shops, int files) {
-		Progress progress = new Progress(spec.commandLine().getErr(), "checking", files);
-		List<ShopFinding> findings = new ArrayList<>();
-		for (LoadedShop shop : shops) {
-			for (Path file : shop.chosen()) {
-				progress.next(ShownPath.of(file));
-				findings.addAll(shop.shop().findings(file));
-			}
+	private List<ShopFinding> findings(List<ChosenFiles> shops, Map<Path, String> texts, int files) {
+		try (CheckRun run = new CheckRun(new Progress(spec.commandLine().getErr(), "checking", files))) {
+			return shops.stream().flatMap(shop -> run.findings(shop, texts, afresh).stream()).toList();
 		}
-		progress.end();
-		return findings;
 	}
 
 	private void summary(int files, List<ShopFinding> findings) {

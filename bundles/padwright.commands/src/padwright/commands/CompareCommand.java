@@ -2,6 +2,7 @@ package padwright.commands;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 
 import padwright.workup.compare.PlanComparison;
@@ -24,6 +25,14 @@ final class CompareCommand implements Callable<Integer> {
 	@Parameters(index = "1", paramLabel = "NEW", description = "The .plan file of the later service.")
 	private Path current;
 
+	@Parameters(index = "2..*", hidden = true)
+	private List<String> more = List.of();
+
+	@Option(names = "--git", description = "Take the seven arguments that git gives a diff driver, and find the system "
+			+ "and stock in the working tree. For git: git config diff.padwright.command 'padwright compare --git', "
+			+ "and in .gitattributes: *.plan diff=padwright")
+	private boolean git;
+
 	@Option(names = "--json", description = "Print the comparison for programs.")
 	private boolean json;
 
@@ -32,6 +41,12 @@ final class CompareCommand implements Callable<Integer> {
 
 	@Override
 	public Integer call() {
+		if (git) {
+			return GitVersions.of(old, current, more).print(spec.commandLine().getOut());
+		}
+		if (!more.isEmpty()) {
+			throw new InputException("name two plans");
+		}
 		PrintWriter err = spec.commandLine().getErr();
 		PlanComparison comparison =
 				PlanComparison.of(SolvedPlan.in(old, err).solution(), SolvedPlan.in(current, err).solution());

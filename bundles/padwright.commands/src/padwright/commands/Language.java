@@ -17,4 +17,10 @@ final class Language {
 	static Injector services() {
 		return Holder.SERVICES;
 	}
+
+	/** Services of their own for a thread beside others. */
+	static Injector another() {
+		services();
+		return new PadwrightStandaloneSetup().createInjector();
+	}
 }

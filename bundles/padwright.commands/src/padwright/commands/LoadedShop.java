@@ -1,17 +1,12 @@
 package padwright.commands;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
-import java.util.TreeSet;
 
-import padwright.language.files.UnreadableException;
 import padwright.language.shop.Shop;
 import padwright.language.shop.ShopFinding;
-import padwright.language.shop.ShopFolder;
 import padwright.model.plan.Document;
 import padwright.model.plan.Plan;
 import padwright.workup.checks.Severity;
@@ -27,56 +22,18 @@ record LoadedShop(Shop shop, Collection<Path> chosen) {
 
 	/** The shops around files and folders, each with the files chosen in it. */
 	static List<LoadedShop> around(List<Path> filesAndFolders) {
-		Map<Path, Collection<Path>> chosenByShop = new TreeMap<>();
-		for (Path given : filesAndFolders) {
-			if (given.toString().isBlank()) {
-				throw new InputException("an empty name is no file");
-			}
-			chosenByShop.computeIfAbsent(ShopFolder.around(given), top -> new TreeSet<>())
-					.addAll(documents(ShopFolder.real(given)));
-		}
-		return chosenByShop.entrySet().stream().map(entry -> open(entry.getKey(), entry.getValue())).toList();
+		return around(filesAndFolders, Map.of());
+	}
+
+	/** As {@link #around(List)}, with other texts for some files, by their real paths, than they hold. */
+	static List<LoadedShop> around(List<Path> filesAndFolders, Map<Path, String> otherTexts) {
+		return ChosenFiles.in(filesAndFolders, otherTexts).stream().map(files -> new LoadedShop(
+				Shop.open(Language.services(), files.all(), otherTexts), files.chosen())).toList();
 	}
 
 	/** The shop around one file. */
 	static LoadedShop around(Path file) {
 		return around(List.of(file)).get(0);
-	}
-
-	private static LoadedShop open(Path top, Collection<Path> chosen) {
-		Collection<Path> all = new TreeSet<>(chosen);
-		all.addAll(ShopFolder.isMarked(top) ? documentsBelow(top) : documentsBeside(top));
-		return new LoadedShop(Shop.open(Language.services(), all), chosen);
-	}
-
-	private static List<Path> documents(Path given) {
-		if (Files.isDirectory(given)) {
-			return documentsBelow(given);
-		}
-		if (!Files.exists(given)) {
-			throw new InputException(given, "does not exist");
-		}
-		if (!ShopFolder.isDocument(given)) {
-			throw new InputException(given, "is no .keys, .stock or .plan file");
-		}
-		return List.of(given);
-	}
-
-	/** A folder that is not marked as a shop may hold many; a file in it names only its neighbours. */
-	private static List<Path> documentsBeside(Path folder) {
-		try {
-			return ShopFolder.documentsBeside(folder);
-		} catch (UnreadableException reason) {
-			throw new InputException(folder, reason.getMessage());
-		}
-	}
-
-	private static List<Path> documentsBelow(Path folder) {
-		try {
-			return ShopFolder.documents(folder);
-		} catch (UnreadableException reason) {
-			throw new InputException(folder, reason.getMessage());
-		}
 	}
 
 	/** The findings of error level in a file. */

@@ -14,10 +14,11 @@ import picocli.CommandLine.Spec;
 		description = "Plans the pads, shims and regulation of flutes.",
 		footer = "%npadwright open [SHOP or FILE]... opens the workbench.",
 		subcommands = { CheckCommand.class, SolveCommand.class, CardCommand.class, FilmCommand.class,
-				FormatCommand.class, RegulateCommand.class, LeakCommand.class, DriftCommand.class, DiagnoseCommand.class,
-				ForecastCommand.class, StockCommand.class, QuoteCommand.class, SheetCommand.class,
-				ChooseCommand.class, CompareCommand.class, HandbackCommand.class, HistoryCommand.class,
-				ExportCommand.class, ImportCommand.class, ServeCommand.class })
+				FormatCommand.class, RegulateCommand.class, LeakCommand.class, DriftCommand.class,
+				DiagnoseCommand.class, ForecastCommand.class, StockCommand.class, QuoteCommand.class,
+				SheetCommand.class, ChooseCommand.class, CompareCommand.class, HandbackCommand.class,
+				HistoryCommand.class, ExportCommand.class, ImportCommand.class, MergeCommand.class,
+				ServeCommand.class })
 final class Padwright implements Runnable {
 
 	static final class BundleVersion implements IVersionProvider {

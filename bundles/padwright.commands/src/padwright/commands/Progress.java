@@ -19,8 +19,8 @@ final class Progress {
 		this.steps = steps;
 	}
 
-	/** The next step begins. */
-	void next(String what) {
+	/** The next step begins; several threads may say so. */
+	synchronized void next(String what) {
 		step++;
 		if (System.nanoTime() - told > PATIENCE_NANOS) {
 			told = System.nanoTime();

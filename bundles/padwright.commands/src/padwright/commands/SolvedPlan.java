@@ -24,12 +24,16 @@ record SolvedPlan(PlanSolution solution, boolean hasErrors) {
 
 	/** Solves the plan in {@code file}, and tells its findings of error level, and progress, on {@code err}. */
 	static SolvedPlan in(Path file, PrintWriter err) {
-		LoadedShop shop = LoadedShop.around(file);
+		return in(LoadedShop.around(file), err);
+	}
+
+	/** As {@link #in(Path, PrintWriter)}, for the one plan chosen in a shop. */
+	static SolvedPlan in(LoadedShop shop, PrintWriter err) {
 		ServicePlan plan = shop.plan();
 		List<ShopFinding> errors = shop.errors(plan);
 		FindingLines.print(err, errors);
 		if (plan.jobs().isEmpty()) {
-			throw new InputException(file, "has no key row; write key and a key of the system");
+			throw new InputException(shop.file(), "has no key row; write key and a key of the system");
 		}
 		return new SolvedPlan(solve(plan, err), !errors.isEmpty());
 	}

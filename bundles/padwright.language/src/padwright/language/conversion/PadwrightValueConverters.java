@@ -9,6 +9,7 @@ import org.eclipse.xtext.conversion.ValueConverter;
 import org.eclipse.xtext.conversion.impl.QualifiedNameValueConverter;
 
 import com.google.inject.Inject;
+import com.google.inject.Singleton;
 
 import padwright.engine.clock.ClockHour;
 import padwright.engine.length.LengthUnit;
@@ -17,6 +18,7 @@ import padwright.model.Measure;
 import padwright.model.Range;
 
 /** Between the words of the text and the values of the model. */
+@Singleton
 public class PadwrightValueConverters extends DefaultTerminalConverters {
 
 	@Inject

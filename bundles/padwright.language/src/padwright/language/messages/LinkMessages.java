@@ -12,12 +12,14 @@ import org.eclipse.xtext.resource.IEObjectDescription;
 import org.eclipse.xtext.scoping.IScopeProvider;
 
 import com.google.inject.Inject;
+import com.google.inject.Singleton;
 
 import padwright.model.keysystem.KeySystemPackage;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.words.NearestName;
 
 /** Tells of a name that refers to nothing, and which was probably meant. */
+@Singleton
 public class LinkMessages extends LinkingDiagnosticMessageProvider {
 
 	private static final int MOST_NAMES_LISTED = 12;

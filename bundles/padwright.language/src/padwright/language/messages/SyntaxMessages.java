@@ -11,12 +11,15 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.xtext.nodemodel.SyntaxErrorMessage;
 import org.eclipse.xtext.parser.antlr.SyntaxErrorMessageProvider;
 
+import com.google.inject.Singleton;
+
 import padwright.model.keysystem.KeySystemPackage;
 import padwright.model.plan.PlanPackage;
 import padwright.model.stock.StockPackage;
 import padwright.workup.checks.IssueCodes;
 
 /** Tells of text that cannot be read in words of the trade instead of the parser's. */
+@Singleton
 public class SyntaxMessages extends SyntaxErrorMessageProvider {
 
 	private static final int LONGEST_QUOTE = 30;

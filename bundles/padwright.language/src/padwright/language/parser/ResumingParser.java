@@ -12,12 +12,15 @@ import org.antlr.runtime.TokenSource;
 import org.eclipse.xtext.parser.IParseResult;
 import org.eclipse.xtext.parser.antlr.XtextTokenStream;
 
+import com.google.inject.Singleton;
+
 import padwright.language.parser.antlr.PadwrightParser;
 
 /**
  * Reads on after a mistake. The generated parser gives up a whole block at a word that cannot stand in it; this one
  * passes over the text from there to the next statement and reads again, so that the rest of the file is still checked.
  */
+@Singleton
 public class ResumingParser extends PadwrightParser {
 
 	/** So often is a text read again at most, and so many characters in all. */
@@ -27,9 +30,8 @@ public class ResumingParser extends PadwrightParser {
 	@Override
 	protected IParseResult parse(String rule, CharStream in) {
 		String text = in.size() == 0 ? "" : in.substring(0, in.size() - 1);
-		TokenSource tokens = super.createLexer(new ANTLRStringStream(text));
-		List<Passage> passages = new ArrayList<>(RuleLimits.beyond(text, tokens));
-		IParseResult result = super.parse(rule, new PassingOver(text, passages));
+		List<Passage> passages = unreadable(text);
+		IParseResult result = super.parse(rule, passages.isEmpty() ? in : new PassingOver(text, passages));
 		int readings = Math.min(MOST_READINGS, MOST_CHARACTERS / Math.max(1, text.length()));
 		for (int reading = 0; reading < readings && result.hasSyntaxErrors(); reading++) {
 			Optional<Passage> lost = LostStatements.first(result, text);
@@ -41,6 +43,18 @@ public class ResumingParser extends PadwrightParser {
 			result = super.parse(rule, new PassingOver(text, passages));
 		}
 		return result;
+	}
+
+	/** What is passed over whatever stands around it. */
+	private List<Passage> unreadable(String text) {
+		List<Passage> passages = new ArrayList<>();
+		if (text.contains(RuleLimits.KEYWORD)) {
+			passages.addAll(RuleLimits.beyond(text, super.createLexer(new ANTLRStringStream(text))));
+		}
+		if (passages.isEmpty()) {
+			passages.addAll(ConflictPassages.in(text));
+		}
+		return passages;
 	}
 
 	@Override

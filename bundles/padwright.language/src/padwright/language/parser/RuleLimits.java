@@ -15,6 +15,9 @@ final class RuleLimits {
 	/** Of {@code and} and {@code or} in one rule. */
 	static final int LONGEST = 300;
 
+	/** A text without it has no rules. */
+	static final String KEYWORD = "rule";
+
 	private static final String TOO_MUCH = "This rule is too much for anybody: more than " + DEEPEST
 			+ " of ( and not in each other, or more than " + LONGEST + " of and and or. Split it into several rules.";
 
@@ -44,7 +47,7 @@ final class RuleLimits {
 			return;
 		}
 		switch (token.getText()) {
-		case "rule" -> begin(start);
+		case KEYWORD -> begin(start);
 		case "(", "not" -> depth++;
 		case ")" -> depth--;
 		case "and", "or" -> length++;

@@ -14,6 +14,11 @@ import org.eclipse.xtext.EcoreUtil2;
 import org.eclipse.xtext.naming.QualifiedName;
 import org.eclipse.xtext.scoping.IScope;
 import org.eclipse.xtext.scoping.Scopes;
+import org.eclipse.xtext.scoping.impl.MapBasedScope;
+import org.eclipse.xtext.util.IResourceScopeCache;
+import org.eclipse.xtext.util.Tuples;
+
+import com.google.inject.Inject;
 
 import padwright.model.Present;
 import padwright.model.keysystem.Key;
@@ -43,13 +48,19 @@ public class PadwrightScopeProvider extends AbstractPadwrightScopeProvider {
 	private static final Set<EReference> OF_INHERITED_KEYS = Set.of(KeySystemPackage.Literals.KEY_CHANGE__KEY,
 			KeySystemPackage.Literals.KEY_REMOVAL__KEY);
 
+	private static final String KEYS = "keys";
+
+	@Inject
+	private IResourceScopeCache cache;
+
 	@Override
 	public IScope getScope(EObject context, EReference reference) {
 		if (OF_INHERITED_KEYS.contains(reference)) {
 			return named(inheritedKeys(context), named(keys(context), IScope.NULLSCOPE));
 		}
 		if (reference.getEReferenceType() == KeySystemPackage.Literals.KEY) {
-			return named(keys(context), IScope.NULLSCOPE);
+			Plan plan = EcoreUtil2.getContainerOfType(context, Plan.class);
+			return plan == null ? named(keys(context), IScope.NULLSCOPE) : planned(plan);
 		}
 		if (reference.getEReferenceType() == StockPackage.Literals.MATERIAL) {
 			Stock stock = EcoreUtil2.getContainerOfType(context, Stock.class);
@@ -57,6 +68,16 @@ public class PadwrightScopeProvider extends AbstractPadwrightScopeProvider {
 		}
 		IScope shop = super.getScope(context, reference);
 		return ARTICLES.containsKey(reference) ? named(articles(context, reference), shop) : shop;
+	}
+
+	/** A plan names keys in every row, all of one system, so that they are sought out once. */
+	private IScope planned(Plan plan) {
+		return plan.eResource() == null ? keysOf(plan)
+				: cache.get(Tuples.pair(plan, KEYS), plan.eResource(), () -> keysOf(plan));
+	}
+
+	private static IScope keysOf(Plan plan) {
+		return MapBasedScope.createScope(IScope.NULLSCOPE, named(keys(plan.getSystem()), IScope.NULLSCOPE).getAllElements());
 	}
 
 	private static IScope named(Collection<? extends Titled> elements, IScope outer) {
@@ -75,8 +96,7 @@ public class PadwrightScopeProvider extends AbstractPadwrightScopeProvider {
 	}
 
 	private static Collection<Key> keys(EObject context) {
-		Plan plan = EcoreUtil2.getContainerOfType(context, Plan.class);
-		return keys(plan == null ? EcoreUtil2.getContainerOfType(context, KeySystem.class) : plan.getSystem());
+		return keys(EcoreUtil2.getContainerOfType(context, KeySystem.class));
 	}
 
 	/** Removed keys too: a reference to one is better told so than that there is no such key. */

@@ -4,9 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,25 +13,19 @@ import java.util.Set;
 import java.util.TreeSet;
 
 import org.eclipse.emf.common.util.URI;
-import org.eclipse.xtext.diagnostics.Severity;
 import org.eclipse.xtext.resource.XtextResource;
 import org.eclipse.xtext.resource.XtextResourceSet;
 import org.eclipse.xtext.util.CancelIndicator;
-import org.eclipse.xtext.validation.CheckMode;
 import org.eclipse.xtext.validation.IResourceValidator;
-import org.eclipse.xtext.validation.Issue;
 
 import com.google.inject.Injector;
 
 import padwright.language.files.SourceText;
 import padwright.language.files.UnreadableException;
 import padwright.model.plan.Document;
-import padwright.workup.checks.IssueCodes;
 
 /** The documents of a shop, loaded together so that they can name each other. For one thread at a time. */
 public final class Shop {
-
-	private static final String TOO_DEEP = "is nested too deeply; take parentheses away";
 
 	private final IResourceValidator validator;
 	private final XtextResourceSet resources;
@@ -48,14 +40,19 @@ public final class Shop {
 
 	/** Loads {@code files}; those that cannot be read are remembered as such. */
 	public static Shop open(Injector language, Collection<Path> files) {
+		return open(language, files, Map.of());
+	}
+
+	/** As {@link #open(Injector, Collection)}, with other texts for some files than they hold. */
+	public static Shop open(Injector language, Collection<Path> files, Map<Path, String> otherTexts) {
 		Shop shop = new Shop(language);
-		files.forEach(shop::load);
+		files.forEach(file -> shop.load(file, otherTexts.get(file)));
 		return shop;
 	}
 
-	private void load(Path file) {
+	private void load(Path file, String otherText) {
 		try {
-			String text = SourceText.read(file);
+			String text = otherText == null ? SourceText.read(file) : otherText;
 			XtextResource resource = (XtextResource) resources
 					.createResource(URI.createFileURI(file.toAbsolutePath().toString()));
 			resource.load(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)),
@@ -67,7 +64,7 @@ public final class Shop {
 		} catch (IOException failed) {
 			unreadable.put(file, "cannot be read");
 		} catch (StackOverflowError tooDeep) {
-			unreadable.put(file, TOO_DEEP);
+			unreadable.put(file, ResourceFindings.TOO_DEEP);
 		}
 	}
 
@@ -102,38 +99,8 @@ public final class Shop {
 	/** All findings in a file, in the order of its lines. */
 	public List<ShopFinding> findings(Path file) {
 		if (unreadable.containsKey(file)) {
-			return List.of(unreadable(file, unreadable.get(file)));
+			return List.of(ResourceFindings.unreadable(file, unreadable.get(file)));
 		}
-		try {
-			List<ShopFinding> findings = new ArrayList<>();
-			validator.validate(loaded.get(file), CheckMode.ALL, CancelIndicator.NullImpl)
-					.forEach(issue -> findings.add(finding(file, issue)));
-			findings.sort(Comparator.comparingInt(ShopFinding::line).thenComparingInt(ShopFinding::column));
-			return findings;
-		} catch (StackOverflowError tooDeep) {
-			return List.of(unreadable(file, TOO_DEEP));
-		}
-	}
-
-	private static ShopFinding unreadable(Path file, String why) {
-		return new ShopFinding(file, 1, 1, padwright.workup.checks.Severity.ERROR, IssueCodes.UNREADABLE,
-				"This file " + why + ".");
-	}
-
-	private static ShopFinding finding(Path file, Issue issue) {
-		return new ShopFinding(file, number(issue.getLineNumber()), number(issue.getColumn()),
-				severity(issue.getSeverity()), issue.getCode(), issue.getMessage());
-	}
-
-	private static int number(Integer number) {
-		return number == null ? 1 : Math.max(1, number);
-	}
-
-	private static padwright.workup.checks.Severity severity(Severity severity) {
-		return switch (severity) {
-		case ERROR -> padwright.workup.checks.Severity.ERROR;
-		case WARNING -> padwright.workup.checks.Severity.WARNING;
-		default -> padwright.workup.checks.Severity.INFO;
-		};
+		return ResourceFindings.of(validator, file, loaded.get(file), CancelIndicator.NullImpl);
 	}
 }

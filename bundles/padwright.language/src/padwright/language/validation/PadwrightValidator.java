@@ -90,11 +90,16 @@ public class PadwrightValidator extends AbstractPadwrightValidator {
 			if (element instanceof Titled titled && titled.getName() != null
 					&& (!here.add(titled.eClass().getName() + titled.getName()) || isElsewhere(titled))) {
 				findings.error(IssueCodes.DUPLICATE_NAME, Place.of(titled, KeySystemPackage.Literals.TITLED__NAME),
-						new Advice("There is another " + titled.getName() + " in the shop",
-								"whoever names it could mean either", "Use another name"));
+						duplicate(titled.getName()));
 			}
 		}
 		findings.all().forEach(this::report);
+	}
+
+	/** What to say of a name that several elements of one kind have. */
+	public static Advice duplicate(String name) {
+		return new Advice("There is another " + name + " in the shop", "whoever names it could mean either",
+				"Use another name");
 	}
 
 	private boolean isElsewhere(Titled titled) {

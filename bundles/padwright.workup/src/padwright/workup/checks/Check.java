@@ -16,10 +16,12 @@ public abstract class Check<T> {
 		this.subject = subject;
 	}
 
-	final void checkIfSubject(Object thing, Findings findings) {
-		if (subject.isInstance(thing)) {
-			check(subject.cast(thing), findings);
-		}
+	final boolean isFor(Class<?> kind) {
+		return subject.isAssignableFrom(kind);
+	}
+
+	final void checkSubject(Object thing, Findings findings) {
+		check(subject.cast(thing), findings);
 	}
 
 	/** Adds what is wanting in {@code thing}. */

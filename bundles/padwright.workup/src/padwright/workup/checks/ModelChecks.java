@@ -17,6 +17,15 @@ public final class ModelChecks {
 	private static final List<Check> ALL = ServiceLoader.load(Check.class, ModelChecks.class.getClassLoader()).stream()
 			.map(ServiceLoader.Provider::get).toList();
 
+	/** Most checks are for one kind of thing, and there are many things. */
+	@SuppressWarnings("rawtypes")
+	private static final ClassValue<List<Check>> BY_KIND = new ClassValue<>() {
+		@Override
+		protected List<Check> computeValue(Class<?> kind) {
+			return ALL.stream().filter(check -> check.isFor(kind)).toList();
+		}
+	};
+
 	private ModelChecks() {
 	}
 
@@ -46,8 +55,8 @@ public final class ModelChecks {
 	}
 
 	private static void judge(Object thing, Findings findings) {
-		for (Check<?> check : ALL) {
-			check.checkIfSubject(thing, findings);
+		for (Check<?> check : BY_KIND.get(thing.getClass())) {
+			check.checkSubject(thing, findings);
 		}
 	}
 }

@@ -14,12 +14,17 @@ import padwright.model.plan.KeyService;
 import padwright.model.plan.Round;
 import padwright.model.systems.EffectiveKey;
 
-/** One row of a plan with all that it takes from the rest of the plan, the key system and the stock. */
+/**
+ * One row of a plan with all that it takes from the rest of the plan, the key system and the stock, as they are now: made
+ * anew after an edit.
+ */
 public final class KeyJob {
 
 	private final ServicePlan plan;
 	private final KeyService service;
 	private final EffectiveFitting fitting;
+	private List<Length> emptyGaps;
+	private List<Length> stack;
 
 	KeyJob(ServicePlan plan, KeyService service) {
 		this(plan, service, new EffectiveFitting(service.getFitting(), plan.plan().getFitting()));
@@ -60,12 +65,18 @@ public final class KeyJob {
 
 	/** Gaps from cup lip to rim without a pad; empty if not measured. */
 	public List<Length> emptyGaps() {
-		return Lengths.of(service.getEmpty());
+		if (emptyGaps == null) {
+			emptyGaps = Lengths.of(service.getEmpty());
+		}
+		return emptyGaps;
 	}
 
 	/** The full shims noted in the plan; empty if none are yet. */
 	public List<Length> stack() {
-		return Lengths.of(service.getStack());
+		if (stack == null) {
+			stack = Lengths.of(service.getStack());
+		}
+		return stack;
 	}
 
 	public Length stackSum() {

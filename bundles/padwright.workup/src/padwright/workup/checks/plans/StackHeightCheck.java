@@ -27,8 +27,8 @@ public final class StackHeightCheck extends Check<KeyJob> {
 			if (work.target().signum() < 0) {
 				findings.error(IssueCodes.NO_ROOM_FOR_SHIMS, place, noRoom(job, work));
 			} else if (!job.stack().isEmpty() && work.isOff(job.stack())) {
-				findings.add(work.severity(job.stack()), IssueCodes.STACK_HEIGHT, place, off(job, work),
-						cure(job, work));
+				String cure = cure(job, work);
+				findings.add(work.severity(job.stack()), IssueCodes.STACK_HEIGHT, place, off(job, work, cure), cure);
 			}
 		});
 	}
@@ -40,13 +40,13 @@ public final class StackHeightCheck extends Check<KeyJob> {
 				"Choose a thinner pad or stabiliser, or measure depth and empty gap again");
 	}
 
-	private static Advice off(KeyJob job, HeightWork work) {
+	private static Advice off(KeyJob job, HeightWork work, String cure) {
 		Length error = job.stackSum().minus(work.target());
 		return new Advice("The full shims of " + job.name() + " sum to " + job.stackSum() + ", " + error.abs()
 				+ (error.signum() > 0 ? " too high" : " too low"),
 				work.basis() + " asks for " + work.target(),
-				cure(job, work).isEmpty() ? "No film of the set in stock does better; fit something else, or order film"
-						: "Use " + cure(job, work));
+				cure.isEmpty() ? "No film of the set in stock does better; fit something else, or order film"
+						: "Use " + cure);
 	}
 
 	private static String cure(KeyJob job, HeightWork work) {

@@ -1,0 +1,61 @@
+package padwright.commands;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+
+import padwright.language.archive.ResultStore;
+import padwright.language.archive.ShopCheck;
+import padwright.language.shop.ShopFinding;
+
+/** Checks shops with all processors. Ended from the keyboard, it still keeps what it has found for the next time. */
+final class CheckRun implements AutoCloseable {
+
+	private static final long LONGEST_GOODBYE_SECONDS = 10;
+
+	private final Progress progress;
+	private final CountDownLatch done = new CountDownLatch(1);
+	private final Thread goodbye = new Thread(this::sayGoodbye, "padwright-goodbye");
+	private volatile boolean cancelled;
+
+	CheckRun(Progress progress) {
+		this.progress = progress;
+		Runtime.getRuntime().addShutdownHook(goodbye);
+	}
+
+	private void sayGoodbye() {
+		cancelled = true;
+		try {
+			done.await(LONGEST_GOODBYE_SECONDS, TimeUnit.SECONDS);
+		} catch (InterruptedException inAHurry) {
+			Thread.currentThread().interrupt();
+		}
+	}
+
+	/** @param afresh whether former results are passed over */
+	List<ShopFinding> findings(ChosenFiles shop, Map<Path, String> texts, boolean afresh) {
+		ResultStore store = afresh ? ResultStore.none() : CheckResults.of(shop.top());
+		ShopCheck check = new ShopCheck(shop.top(), shop.all(), texts, Language::another,
+				Runtime.getRuntime().availableProcessors());
+		List<ShopFinding> findings =
+				check.run(shop.chosen(), store, file -> progress.next(ShownPath.of(file)), () -> cancelled);
+		try {
+			store.save();
+		} catch (IOException noRoom) {
+			// The next check takes longer, that is all.
+		}
+		return findings;
+	}
+
+	@Override
+	public void close() {
+		progress.end();
+		done.countDown();
+		if (!cancelled) {
+			Runtime.getRuntime().removeShutdownHook(goodbye);
+		}
+	}
+}
