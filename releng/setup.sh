@@ -91,7 +91,7 @@ missing_packages() {
 
 # What the workbench needs on top, and what its tests need: a screen that nobody looks at.
 missing_for_window() {
-	ldconfig -p | grep -q 'libgtk-3\.so' || echo libgtk-3-0
+	[[ -n $(ldconfig -p | grep -F libgtk-3.so) ]] || echo libgtk-3-0
 }
 
 missing_for_tests() {

@@ -29,6 +29,12 @@ public record Palette(Ink ground, Ink ink, Ink quiet, Ink unread, Ink read, Ink 
 			new Ink(102, 198, 148), new Ink(236, 178, 74), new Ink(244, 122, 122), new Ink(90, 196, 236),
 			new Ink(232, 140, 210));
 
+	/** Black on white, with the colours of the light theme, for what will be printed. */
+	public static Palette paper() {
+		return new Palette(new Ink(255, 255, 255), new Ink(0, 0, 0), LIGHT.quiet, LIGHT.unread, LIGHT.read, LIGHT.solved,
+				LIGHT.done, LIGHT.warning, LIGHT.error, LIGHT.accent, LIGHT.proposal);
+	}
+
 	/** Dark on light. */
 	public static Palette light() {
 		return LIGHT;

@@ -25,8 +25,8 @@ import padwright.drawing.scene.Transform;
 import padwright.views.Palette;
 import padwright.views.scenes.Viewport;
 
-/** Paints scenes in a window. All is outlines, text too, so that it is as sharp as the window's pixels allow. */
-final class ScenePainter implements ElementVisitor {
+/** Paints scenes in a window or on a printer. All is outlines, text too, so that it is as sharp as the pixels allow. */
+public final class ScenePainter implements ElementVisitor {
 
 	/** Lines up to this many points wide are drawn to scale. */
 	private static final double FULL_WIDTH = 1.5;
@@ -42,7 +42,8 @@ final class ScenePainter implements ElementVisitor {
 		this.map = map;
 	}
 
-	static void paint(GC gc, Scene scene, Palette palette, Viewport view) {
+	/** Paints a scene in the colours of a palette, as a viewport places it. */
+	public static void paint(GC gc, Scene scene, Palette palette, Viewport view) {
 		gc.setAntialias(SWT.ON);
 		ScenePainter painter = new ScenePainter(gc, palette,
 				Transform.scaling(view.scale(), view.left(), view.top()));

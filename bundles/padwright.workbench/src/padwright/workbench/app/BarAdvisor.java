@@ -32,7 +32,7 @@ final class BarAdvisor extends ActionBarAdvisor {
 	protected void fillMenuBar(IMenuManager bar) {
 		bar.add(file());
 		bar.add(edit());
-		bar.add(new MenuManager(Messages.get("menu.bench"), "padwright.bench"));
+		bar.add(bench());
 		bar.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
 		bar.add(window());
 		bar.add(help());
@@ -62,6 +62,12 @@ final class BarAdvisor extends ActionBarAdvisor {
 		menu.add(new Separator(IWorkbenchActionConstants.CUT_EXT));
 		addAll(menu, ActionFactory.FIND);
 		menu.add(new Separator(IWorkbenchActionConstants.FIND_EXT));
+		menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
+		return menu;
+	}
+
+	private static MenuManager bench() {
+		MenuManager menu = new MenuManager(Messages.get("menu.bench"), "padwright.bench");
 		menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
 		return menu;
 	}

@@ -159,6 +159,11 @@ public final class Bench {
 		editor.ifPresent(open -> open.getSite().getPage().activate(open));
 	}
 
+	/** As {@link #write}, from any thread. */
+	public void writeLater(List<TextEdit> edits) {
+		display.asyncExec(() -> write(edits));
+	}
+
 	/** Writes a view's edits into the text, as one step of undo; they must be made from the plan that is shown. */
 	public void write(List<TextEdit> edits) {
 		if (shown.plan().filter(this::isCurrent).isEmpty()) {

@@ -11,6 +11,7 @@ import org.eclipse.core.runtime.jobs.Job;
 import padwright.engine.levelling.Budget;
 import padwright.views.regulate.RegulationState;
 import padwright.workbench.Messages;
+import padwright.workbench.session.RowProgress;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.PlanSolver;
 import padwright.workup.solve.WrittenAnswers;

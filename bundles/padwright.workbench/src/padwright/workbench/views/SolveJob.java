@@ -11,6 +11,7 @@ import org.eclipse.core.runtime.jobs.Job;
 import padwright.engine.levelling.Budget;
 import padwright.views.clock.ClockProposal;
 import padwright.workbench.Messages;
+import padwright.workbench.session.RowProgress;
 import padwright.workup.service.KeyJob;
 
 /** Solves a row in the background; shown with its progress, and can be cancelled there. */

@@ -1,4 +1,4 @@
-package padwright.workbench.views;
+package padwright.workbench.session;
 
 import java.util.function.Consumer;
 
@@ -8,7 +8,7 @@ import org.eclipse.core.runtime.OperationCanceledException;
 import padwright.workup.service.KeyJob;
 
 /** Tells a monitor of each row, and gives up when its user cancels. */
-record RowProgress(IProgressMonitor monitor) implements Consumer<KeyJob> {
+public record RowProgress(IProgressMonitor monitor) implements Consumer<KeyJob> {
 
 	@Override
 	public void accept(KeyJob next) {

@@ -1,0 +1,81 @@
+package padwright.workbench.papers;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+
+import padwright.engine.quote.Labour;
+import padwright.paper.card.BenchCard;
+import padwright.paper.card.BenchCardPages;
+import padwright.paper.film.FilmSheet;
+import padwright.paper.film.FilmSheetPages;
+import padwright.paper.handback.HandBack;
+import padwright.paper.handback.HandBackPages;
+import padwright.paper.page.PaperSize;
+import padwright.paper.plan.PlanBenchCard;
+import padwright.paper.plan.PlanFilmSheet;
+import padwright.paper.plan.PlanHandBack;
+import padwright.paper.plan.PlanQuoteSheet;
+import padwright.paper.quote.QuotePages;
+import padwright.paper.quote.QuoteSheet;
+import padwright.paper.sheet.LayoutSheet;
+import padwright.paper.sheet.LayoutSheetPages;
+import padwright.paper.system.SystemSheet;
+import padwright.workbench.Messages;
+import padwright.workup.parts.PlanQuote;
+import padwright.workup.solve.PlanSolution;
+
+/** The papers that can be drawn of a plan. */
+enum PaperKind {
+
+	CARD("bench-card") {
+		@Override
+		Pages draw(PlanSolution solution, PaperSize size, String name) {
+			BenchCard card = PlanBenchCard.of(solution);
+			return new Pages(name, card.title(), new BenchCardPages(card, size).pages());
+		}
+	},
+	FILM("film") {
+		@Override
+		Pages draw(PlanSolution solution, PaperSize size, String name) {
+			FilmSheet sheet = PlanFilmSheet.of(solution);
+			return new Pages(name, sheet.title(), new FilmSheetPages(sheet, size).pages());
+		}
+	},
+	HANDBACK("hand-back") {
+		@Override
+		Pages draw(PlanSolution solution, PaperSize size, String name) {
+			HandBack page = PlanHandBack.of(solution);
+			return new Pages(name, page.title(), new HandBackPages(page, size).pages());
+		}
+	},
+	/** Of the parts alone: time is charged on the command line, where it is said what it costs. */
+	QUOTE("quote") {
+		@Override
+		Pages draw(PlanSolution solution, PaperSize size, String name) {
+			QuoteSheet sheet = PlanQuoteSheet.of(solution.plan(),
+					PlanQuote.of(solution, Labour.NONE, BigDecimal.ZERO));
+			return new Pages(name, sheet.title(), new QuotePages(sheet, size).pages());
+		}
+	},
+	LAYOUT("key-layout") {
+		@Override
+		Pages draw(PlanSolution solution, PaperSize size, String name) {
+			LayoutSheet sheet = SystemSheet.of(solution.plan().plan().getSystem(), Optional.empty(), Optional.empty());
+			return new Pages(name, sheet.title(), new LayoutSheetPages(sheet, size).pages());
+		}
+	};
+
+	private final String fileEnd;
+
+	PaperKind(String fileEnd) {
+		this.fileEnd = fileEnd;
+	}
+
+	/** Draws the paper; throws what the drawing of its kind throws where the plan cannot be drawn. */
+	Pages draw(PlanSolution solution, PaperSize size) {
+		String plan = solution.plan().plan().getName();
+		return draw(solution, size, (plan == null ? Messages.get("papers.plan") : plan) + "-" + fileEnd);
+	}
+
+	abstract Pages draw(PlanSolution solution, PaperSize size, String name);
+}
