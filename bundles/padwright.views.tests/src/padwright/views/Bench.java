@@ -1,5 +1,7 @@
 package padwright.views;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -84,8 +86,10 @@ public final class Bench {
 	public static List<ServicePlan> examples() {
 		try {
 			Shop shop = Shop.open(LANGUAGE, ShopFolder.documents(EXAMPLES));
-			return shop.files().stream().flatMap(file -> shop.document(file).stream())
+			List<ServicePlan> plans = shop.files().stream().flatMap(file -> shop.document(file).stream())
 					.flatMap(content -> content.getPlans().stream()).map(ServicePlan::new).toList();
+			assertFalse(plans.isEmpty(), "the examples are found");
+			return plans;
 		} catch (UnreadableException missing) {
 			throw new AssertionError(missing);
 		}
