@@ -41,7 +41,8 @@ public final class Bench {
 	private static final String SHOP = """
 			system Flute {
 				clock 12 at hinge
-				key A "A" open by L2 closes B through screw pitch 0.25 mm hole 13.2 mm cup 16.5 mm deep 2.95 mm hinge near at 100 mm
+				key A "A" open by L2 closes B through screw pitch 0.25 mm 
+					hole 13.2 mm cup 16.5 mm deep 2.95 mm hinge near at 100 mm
 				key B "B♭" closed hole 13.2 mm cup 16.5 mm deep 2.95 mm hinge near at 130 mm
 				key C "trill" closed hole 6 mm cup 8 mm hinge far on foot
 			}
