@@ -1,5 +1,7 @@
 package padwright.views;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -39,7 +41,8 @@ public final class Bench {
 	private static final String SHOP = """
 			system Flute {
 				clock 12 at hinge
-				key A "A" open by L2 closes B through screw pitch 0.25 mm hole 13.2 mm cup 16.5 mm deep 2.95 mm hinge near at 100 mm
+				key A "A" open by L2 closes B through screw pitch 0.25 mm 
+					hole 13.2 mm cup 16.5 mm deep 2.95 mm hinge near at 100 mm
 				key B "B♭" closed hole 13.2 mm cup 16.5 mm deep 2.95 mm hinge near at 130 mm
 				key C "trill" closed hole 6 mm cup 8 mm hinge far on foot
 			}
@@ -84,8 +87,10 @@ public final class Bench {
 	public static List<ServicePlan> examples() {
 		try {
 			Shop shop = Shop.open(LANGUAGE, ShopFolder.documents(EXAMPLES));
-			return shop.files().stream().flatMap(file -> shop.document(file).stream())
+			List<ServicePlan> plans = shop.files().stream().flatMap(file -> shop.document(file).stream())
 					.flatMap(content -> content.getPlans().stream()).map(ServicePlan::new).toList();
+			assertFalse(plans.isEmpty(), "the examples are found");
+			return plans;
 		} catch (UnreadableException missing) {
 			throw new AssertionError(missing);
 		}

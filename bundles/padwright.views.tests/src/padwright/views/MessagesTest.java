@@ -26,7 +26,8 @@ import padwright.views.rows.KeyColumn;
 class MessagesTest {
 
 	private static final Path SOURCES = Path.of("..", "padwright.views", "src");
-	private static final Pattern NAMED = Pattern.compile("\"((?:state|map|section|clock|table|regulate|choose)\\.[A-Za-z.]+)\"");
+	private static final Pattern NAMED = Pattern
+			.compile("\"((?:state|map|section|clock|table|regulate|choose)\\.[A-Za-z.]+)\"");
 
 	private static Properties texts(String language) throws IOException {
 		Properties texts = new Properties();
@@ -62,7 +63,8 @@ class MessagesTest {
 				while (names.find()) {
 					boolean prefix = names.group(1).endsWith(".");
 					assertTrue(known.stream().anyMatch(
-							key -> prefix ? key.startsWith(names.group(1)) : key.equals(names.group(1))), names.group(1));
+							key -> prefix ? key.startsWith(names.group(1)) : key.equals(names.group(1))),
+							names.group(1));
 					named++;
 				}
 			}

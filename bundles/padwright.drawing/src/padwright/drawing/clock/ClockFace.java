@@ -56,9 +56,4 @@ public record ClockFace(double diameter, ClockHour atTop) {
 		double turn = StrictMath.atan2(x, -y) / (2 * Math.PI);
 		return atTop.plusHalfHours((int) Math.round(turn * ClockHour.STATIONS));
 	}
-
-	/** How far a point is from the middle, in units. */
-	public double unitsOut(double x, double y) {
-		return StrictMath.hypot(x, y) * UNITS / diameter;
-	}
 }

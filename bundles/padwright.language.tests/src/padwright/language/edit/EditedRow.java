@@ -46,6 +46,7 @@ final class EditedRow {
 
 	private static List<KeyJob> rows(String unit, String row) {
 		TestShop shop = TestShop.of("shop.plan", text(unit, row));
+		assertEquals(List.of(), shop.resource("shop.plan").getErrors());
 		return new ServicePlan(shop.document("shop.plan").getPlans().get(0)).jobs();
 	}
 
@@ -59,6 +60,7 @@ final class EditedRow {
 		String before = unit + SHOP + HEAD;
 		assertEquals(before, all.substring(0, before.length()));
 		assertEquals(TAIL, all.substring(all.length() - TAIL.length()));
+		assertEquals(List.of(), TestShop.of("shop.plan", all).resource("shop.plan").getErrors());
 		return all.substring(before.length(), all.length() - TAIL.length());
 	}
 

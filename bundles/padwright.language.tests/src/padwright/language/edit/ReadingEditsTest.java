@@ -76,6 +76,18 @@ class ReadingEditsTest {
 	}
 
 	@Test
+	void clausesStandInTheirOrderWhateverElseARowSays() {
+		String before = "key A found torn nick at 3 warped play 1 thou spring 30 grams";
+		assertEquals(before + " felt . delivered . . remark \"felt\"",
+				latest("", before + " delivered . . remark \"felt\"", List.of(DRAGS)));
+		assertEquals(before + " stack 5 felt . felt 0.5 delivered .", EditedRow.edited("",
+				before + " stack 5 felt . delivered .", ReadingEdits.another(
+						EditedRow.parse("", before + " stack 5 felt . delivered ."), List.of(thou("0.5")))));
+		assertEquals(before + " stack 5 felt .", EditedRow.edited("", before + " felt .",
+				ShimEdits.stack(EditedRow.parse("", before + " felt ."), List.of(Length.thou("5")))));
+	}
+
+	@Test
 	void figuresAreInTheUnitOfTheirRow() {
 		assertEquals("key A felt . 0.0127 mm", latest("", "key A felt . . mm", List.of(DRAGS, thou("0.5"))));
 		assertEquals("key A felt . 0.0127", latest("unit mm\n", "key A felt . .", List.of(DRAGS, thou("0.5"))));

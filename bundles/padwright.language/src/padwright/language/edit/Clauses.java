@@ -1,8 +1,7 @@
 package padwright.language.edit;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -11,11 +10,13 @@ import org.eclipse.xtext.nodemodel.INode;
 import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 
 import padwright.model.plan.KeyService;
-import padwright.model.plan.PlanPackage;
-import padwright.model.plan.Round;
 
 /** Where the clauses of a row stand in a plan's text, and how one is put there without touching the others. */
 final class Clauses {
+
+	/** The words that begin what stands behind the readings of a row. */
+	private static final Set<String> BEHIND_ROUNDS = Set.of("delivered", "remark");
+	private static final Set<String> BEHIND_STACK = Set.of("felt", "delivered", "remark");
 
 	private Clauses() {
 	}
@@ -68,26 +69,26 @@ final class Clauses {
 		return NodeModelUtils.findNodesForFeature(element, feature);
 	}
 
-	/** The last thing in a row that stands before the stack. */
-	static INode beforeStack(KeyService service) {
-		return firstOf(service.getEmpty(), service.getFitting()).orElseGet(() -> lastWord(service));
+	/** The last thing in a row that stands before its full shims, or before where they belong. */
+	static INode beforeStack(KeyService row) {
+		return before(node(row), BEHIND_STACK);
 	}
 
-	/** The last thing in a row that stands before its remark: where another round begins. */
-	static INode beforeRemark(KeyService service) {
-		List<Round> rounds = service.getRounds();
-		return firstOf(rounds.isEmpty() ? null : rounds.get(rounds.size() - 1), service.getStack())
-				.orElseGet(() -> beforeStack(service));
+	/** The last thing in a row that stands before where another round belongs. */
+	static INode beforeAnotherRound(KeyService row) {
+		return before(node(row), BEHIND_ROUNDS);
 	}
 
-	private static Optional<INode> firstOf(EObject... parts) {
-		return Stream.of(parts).filter(part -> part != null).findFirst().map(Clauses::node);
-	}
-
-	private static INode lastWord(KeyService service) {
-		var feature = service.isSetFound() ? PlanPackage.Literals.KEY_SERVICE__FOUND
-				: PlanPackage.Literals.KEY_SERVICE__KEY;
-		return nodes(service, feature).get(0);
+	/** Found by the words that begin the later clauses, so that it holds for whatever else a row may say. */
+	private static INode before(INode row, Set<String> later) {
+		INode last = null;
+		for (ILeafNode leaf : row.getLeafNodes()) {
+			if (last != null && later.contains(leaf.getText())) {
+				break;
+			}
+			last = leaf.isHidden() ? last : leaf;
+		}
+		return last;
 	}
 
 	static int end(INode node) {

@@ -50,7 +50,7 @@ public final class ReadingEdits {
 				.allMatch(leaf -> LengthText.number(leaf, LengthUnit.THOU).isPresent()) ? LengthUnit.THOU
 						: LengthUnit.MILLIMETRE;
 		String figures = readings.stream().map(reading -> figure(reading, unit)).collect(Collectors.joining(" "));
-		return List.of(Clauses.insertion(Clauses.beforeRemark(service),
+		return List.of(Clauses.insertion(Clauses.beforeAnotherRound(service),
 				FELT + figures + (unit == document ? "" : " " + unit.symbol())));
 	}
 

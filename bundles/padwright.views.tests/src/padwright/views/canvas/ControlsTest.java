@@ -29,7 +29,8 @@ import padwright.views.section.CupSectionState;
 /** Needs a display. */
 class ControlsTest {
 
-	private static final String ROWS = "key A empty 15 15 15 15 felt . 0.5 . 1 shim 0.5 from 8 to 10\nkey B felt . . . .";
+	private static final String ROWS = ""
+			+ "key A empty 15 15 15 15 felt . 0.5 . 1 shim 0.5 from 8 to 10\nkey B felt . . . .";
 
 	private static Set<Integer> colours(Shell shell, Control control) {
 		OnDisplay.open(shell);

@@ -17,7 +17,8 @@ import padwright.engine.rim.RimProfile;
 class ArcsTest {
 
 	private static final List<Length> FILMS = List.of(Length.thou("0.5"), Length.thou("1"), Length.thou("2"));
-	private static final List<PartialShim> ONE = List.of(new PartialShim(new Arc(new ClockHour(4), 4), Length.thou("1")));
+	private static final List<PartialShim> ONE = List
+			.of(new PartialShim(new Arc(new ClockHour(4), 4), Length.thou("1")));
 
 	@Test
 	void anEndGoesToAnyHourButTheOtherEnds() {

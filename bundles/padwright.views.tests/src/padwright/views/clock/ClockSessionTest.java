@@ -72,6 +72,32 @@ class ClockSessionTest {
 	}
 
 	@Test
+	void whatWasReadBeforeAChangeIsNotTakenForItsResult() {
+		begin("key A");
+		ClockState before = session.state();
+		type("0.5");
+		type("1");
+		session.show(before);
+		assertEquals(1, edits.size());
+		settle();
+		assertEquals("key A felt 0.5 1", bench.rows());
+	}
+
+	@Test
+	void aChangeThatWasRefusedIsTakenBack() {
+		begin("key A felt . 0.5");
+		type("1");
+		edits.clear();
+		show();
+		assertEquals(session.state().readings(), ClockState.of(bench.row("A")).readings());
+		session.up();
+		session.down();
+		type("2");
+		settle();
+		assertEquals("key A felt . 0.5 2", bench.rows());
+	}
+
+	@Test
 	void backspaceTakesBackACharacterAndThenGoesBackAnHour() {
 		begin("key A felt . 0.5 1");
 		session.type('7');

@@ -44,6 +44,7 @@ class KeyMapTest {
 		assertEquals(KeyState.SOLVED, state("key A felt . 0.5 . 1 shim 0.5 from 8 to 10"));
 		assertEquals(KeyState.SOLVED, state("key A felt . . . . shim none"));
 		assertEquals(KeyState.DONE, state("key A stack 7.5 7.5 felt . . . ."));
+		assertEquals(KeyState.DONE, state("key A felt . 0.5 . . delivered . . . ."));
 		assertEquals(KeyState.ERROR, state("key A stack 7.5 7.5 felt . . ."));
 	}
 

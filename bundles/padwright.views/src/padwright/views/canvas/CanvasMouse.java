@@ -31,6 +31,7 @@ final class CanvasMouse {
 
 	private void down(Event event) {
 		canvas.setFocus();
+		canvas.setToolTipText(null);
 		if (event.button == 1 || event.button == 2) {
 			pressed = event.button == 1 ? canvas.at(event.x, event.y) : Optional.empty();
 			down = true;

@@ -22,8 +22,8 @@ import padwright.views.scenes.Targets;
 import padwright.views.scenes.Viewport;
 
 /**
- * A drawing that can be touched: named groups answer to mouse and keyboard. Ctrl with the wheel or with + and − zooms, 0
- * shows all, dragging pans. Tab and the arrows move the focus from one target to the next, Enter touches it, Esc lets
+ * A drawing that can be touched: named groups answer to mouse and keyboard. Ctrl with the wheel or with + and − zooms,
+ * 0 shows all, dragging pans. Tab and the arrows move the focus from one target to the next, Enter touches it, Esc lets
  * go. Until it is zoomed or moved, the whole drawing is shown.
  */
 public final class SceneCanvas extends Canvas {

@@ -54,7 +54,7 @@ final class Arcs {
 		return List.copyOf(rest);
 	}
 
-	/** The pieces and one more of the thinnest film, where the gap left is widest; at 12 o'clock where none is known. */
+	/** The pieces and one more of the thinnest film, where the gap left is widest; at 12 o'clock if none is known. */
 	static List<PartialShim> withAnother(List<PartialShim> pieces, List<Length> films, Optional<RimProfile> left) {
 		Optional<Length> thinnest = films.stream().filter(film -> film.signum() > 0).findFirst();
 		ClockHour middle = left.map(Arcs::widest).orElse(new ClockHour(0));

@@ -11,6 +11,8 @@ import padwright.language.edit.ReadingEdits;
 import padwright.language.edit.ShimEdits;
 import padwright.language.edit.TextEdit;
 import padwright.model.plan.KeyService;
+import padwright.workup.service.KeyJob;
+import padwright.workup.service.ServicePlan;
 
 /**
  * What the user wants a row to say, and the way to its text. A change is handed over at once; changes made before the
@@ -30,9 +32,15 @@ final class ClockEditing {
 		this.onEdit = onEdit;
 	}
 
-	/** The row as its text says now. Changes made meanwhile are handed over, unless it is another row. */
+	/**
+	 * The row as its text says now. Changes made meanwhile are handed over, unless it is another row. What was read
+	 * before the last change was written is no news.
+	 */
 	void show(ClockState state) {
 		boolean same = name(state).equals(name(shown));
+		if (same && waiting && plan(state) == plan(shown)) {
+			return;
+		}
 		shown = state;
 		waiting = false;
 		if (same && changed) {
@@ -47,6 +55,11 @@ final class ClockEditing {
 
 	private static Optional<String> name(ClockState state) {
 		return state.job().map(job -> job.plan().plan().getName() + "/" + job.name());
+	}
+
+	/** Each reading of the text makes a plan of its own. */
+	private static ServicePlan plan(ClockState state) {
+		return state.job().map(KeyJob::plan).orElse(null);
 	}
 
 	ClockState shown() {

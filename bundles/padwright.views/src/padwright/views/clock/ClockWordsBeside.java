@@ -70,8 +70,10 @@ final class ClockWordsBeside {
 				Messages.of(picture.proposal().isPresent() ? "clock.proposed" : "clock.after"),
 				Figures.thou(left.spread()), Face.BOLD, judged(left.spread())));
 		picture.state().tolerance()
-				.ifPresent(most -> row(Messages.of("clock.tolerance"), Figures.thou(most), Face.REGULAR, palette.quiet()));
-		elements.add(new Drawn(new Line(0, y - LINE * 0.7, WIDTH, y - LINE * 0.7), Style.stroked(palette.quiet(), 0.08)));
+				.ifPresent(most -> row(Messages.of("clock.tolerance"), Figures.thou(most), Face.REGULAR,
+						palette.quiet()));
+		elements.add(new Drawn(new Line(0, y - LINE * 0.7, WIDTH, y - LINE * 0.7),
+				Style.stroked(palette.quiet(), 0.08)));
 		y += LINE * 0.3;
 	}
 

@@ -67,7 +67,8 @@ final class JointStrip {
 		List<Integer> lanes = PlacedKey.labelLanes(keys, axis);
 		for (int index = 0; index < keys.size(); index++) {
 			PlacedKey key = keys.get(index);
-			elements.add(new KeyDrawing(key, axis, palette, selected.contains(key.key().name()), lanes.get(index)).draw());
+			boolean chosen = selected.contains(key.key().name());
+			elements.add(new KeyDrawing(key, axis, palette, chosen, lanes.get(index)).draw());
 		}
 		return elements;
 	}

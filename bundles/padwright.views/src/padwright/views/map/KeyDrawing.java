@@ -18,8 +18,8 @@ import padwright.drawing.scene.Text;
 import padwright.views.Palette;
 
 /**
- * One cup, life-size: its rim in the colour of the state, the hole under it dashed, the hinge as a bar, label, touch and
- * the mark of the state. A key closed at rest has a second line inside its rim.
+ * One cup, life-size: its rim in the colour of the state, the hole under it dashed, the hinge as a bar, label, touch
+ * and the mark of the state. A key closed at rest has a second line inside its rim.
  *
  * @param lane in which row its label stands if it does not fit into the cup
  */

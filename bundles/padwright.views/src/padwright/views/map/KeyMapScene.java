@@ -62,7 +62,8 @@ public final class KeyMapScene {
 	}
 
 	private Stream<Scene> layouts() {
-		return Stream.of(Axis.values()).flatMap(axis -> Stream.of(true, false).map(inOneLine -> layout(axis, inOneLine)));
+		return Stream.of(Axis.values())
+				.flatMap(axis -> Stream.of(true, false).map(inOneLine -> layout(axis, inOneLine)));
 	}
 
 	private Scene layout(Axis axis, boolean inOneLine) {
@@ -73,8 +74,9 @@ public final class KeyMapScene {
 		double x = MARGIN;
 		double y = MARGIN;
 		for (Map.Entry<String, List<MapKey>> joint : joints.entrySet()) {
+			List<MapKey> keys = joint.getValue();
 			Group strip = Group.of(
-					new JointStrip(joint.getKey(), joint.getValue(), inside(joint.getValue()), axis, palette, selected).draw());
+					new JointStrip(joint.getKey(), keys, inside(keys), axis, palette, selected).draw());
 			Bounds room = Extent.of(List.of(strip)).orElseThrow();
 			placed.add(strip.at(x - room.left(), y - room.top()));
 			x += besideOneAnother ? room.width() + BETWEEN : 0;

@@ -25,7 +25,7 @@ public enum KeyState {
 	READ,
 	/** What to do is noted. */
 	SOLVED,
-	/** The last readings pass, and the full shims are noted. */
+	/** The last readings pass and the full shims are noted, or the readings as delivered are. */
 	DONE,
 	/** A check has a warning about its row. */
 	WARNING,
@@ -44,7 +44,8 @@ public enum KeyState {
 		if (has(findings, Severity.WARNING)) {
 			return WARNING;
 		}
-		return job.lastRound().map(round -> of(job, round)).orElse(UNREAD);
+		return job.service().getDelivered() != null ? DONE
+				: job.lastRound().map(round -> of(job, round)).orElse(UNREAD);
 	}
 
 	private static KeyState of(KeyJob job, Round round) {

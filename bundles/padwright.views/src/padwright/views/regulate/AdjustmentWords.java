@@ -9,7 +9,7 @@ import padwright.views.Messages;
 /** What to do at an adjuster, in the language of the user; turns to the nearest eighth. */
 final class AdjustmentWords {
 
-	private static final String[] EIGHTHS = { "", "\u215b", "\u00bc", "\u215c", "\u00bd", "\u215d", "\u00be", "\u215e" };
+	private static final String[] EIGHTHS = { "", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞" };
 
 	private AdjustmentWords() {
 	}

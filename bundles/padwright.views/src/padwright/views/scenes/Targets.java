@@ -50,7 +50,7 @@ public final class Targets {
 		return next < 0 || next >= all.size() ? Optional.empty() : Optional.of(all.get(next));
 	}
 
-	/** The nearest in a direction from {@code id}, of which exactly one part is not 0; the first where there is no such. */
+	/** The nearest from {@code id} in a direction with one part that is not 0; the first if there is no such id. */
 	public Optional<Target> toward(Optional<String> id, int dx, int dy) {
 		Optional<Target> from = id.flatMap(this::named);
 		return from.isEmpty() ? next(Optional.empty(), 1)

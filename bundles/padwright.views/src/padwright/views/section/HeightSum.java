@@ -49,7 +49,8 @@ final class HeightSum {
 			y += 0.35;
 			row(Messages.of("section.target"), Figures.thou(target), Face.BOLD, palette.ink());
 		});
-		state.inCup().ifPresent(sum -> row(Messages.of("section.inCup"), Figures.thou(sum), Face.REGULAR, palette.ink()));
+		state.inCup().ifPresent(
+				sum -> row(Messages.of("section.inCup"), Figures.thou(sum), Face.REGULAR, palette.ink()));
 		state.missing().ifPresent(this::missing);
 		if (!state.note().isEmpty()) {
 			note();

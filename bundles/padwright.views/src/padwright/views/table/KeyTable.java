@@ -174,7 +174,8 @@ public final class KeyTable extends Composite {
 			item.setText(column.ordinal(), column.text(row));
 			column.mark(row).ifPresent(state -> item.setImage(column.ordinal(), marks.of(state)));
 			item.setForeground(column.ordinal(), Colours.of(
-					column == KeyColumn.STATE || column == KeyColumn.FINDINGS ? row.state().ink(palette) : palette.ink()));
+					column == KeyColumn.STATE || column == KeyColumn.FINDINGS ? row.state().ink(palette)
+							: palette.ink()));
 		}
 	}
 
