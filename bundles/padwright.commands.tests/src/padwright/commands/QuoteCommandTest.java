@@ -27,7 +27,7 @@ class QuoteCommandTest {
 		shop = ExampleShop.copiedTo(folder);
 	}
 
-	/** Prices as in the invented stock: 17 pads at 14.00, 17 discs at 1.20, glue for 17 cups at 0.15, each blank of film at 0.25. */
+	/** As in the invented stock: 17 pads at 14.00, 17 discs at 1.20, glue for 17 cups at 0.15, film at 0.25 a blank. */
 	@Test
 	void costsWhatTheSolutionTakes() {
 		int blanks = 0;
@@ -61,6 +61,16 @@ class QuoteCommandTest {
 		Path plan = shop.plan("spring-service");
 		Files.writeString(plan, Files.readString(plan).replace("key Tr2 empty", "key Tr2 found sound empty"));
 		assertEquals(all.subtract(new BigDecimal("15.35")), quote().get("parts").getAsBigDecimal());
+	}
+
+	@Test
+	void aQuoteIsDrawnOnPaper() {
+		CommandRun run = CommandRun.padwright("quote", shop.plan("spring-service"), "--pdf", "--svg", "-o",
+				folder.resolve("papers"));
+		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
+		assertEquals(2, run.out().lines().count(), run.out());
+		assertTrue(Files.exists(folder.resolve("papers/SpringService-quote.pdf")));
+		assertTrue(Files.exists(folder.resolve("papers/SpringService-quote-1.svg")));
 	}
 
 	@Test

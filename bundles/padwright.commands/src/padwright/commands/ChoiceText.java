@@ -63,7 +63,8 @@ final class ChoiceText {
 
 	private static void print(PrintWriter out, SetChoice choice, int keys) {
 		out.println("  " + Labels.of(choice.pad()) + ": goes into " + choice.fitting().size() + " of " + keys + " keys");
-		choice.reasons().forEach((reason, labels) -> out.println("    " + words(reason) + (labels.size() == choice.fitting().size() ? "" : ": " + String.join(", ", labels))));
+		choice.reasons().forEach((reason, labels) -> out.println("    " + words(reason)
+				+ (labels.size() == choice.fitting().size() ? "" : ": " + String.join(", ", labels))));
 		byReason(choice.lacking()).forEach((why, labels) ->
 				out.println("    cannot go in at " + String.join(", ", labels) + ": " + why));
 	}

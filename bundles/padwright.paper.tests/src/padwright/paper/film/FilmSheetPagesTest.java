@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
@@ -22,8 +21,6 @@ import padwright.engine.clock.Arc;
 import padwright.engine.clock.ClockHour;
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
-import padwright.paper.page.HeadText;
-import padwright.paper.page.PageFact;
 import padwright.paper.page.PaperSize;
 import padwright.paper.page.PlacedShapes;
 import padwright.paper.page.PlacedShapes.Placed;
@@ -32,13 +29,12 @@ import padwright.paper.pdf.PdfText;
 class FilmSheetPagesTest {
 
 	private static final double MARGIN = 9.9;
-	private static final List<String> DIAMETERS = List.of("6.5", "9.6", "16.5", "17.5", "24.5");
 
 	@ParameterizedTest
 	@EnumSource(PaperSize.class)
 	void discsStayApartAndOnThePageAndPiecesApartOnTheirDisc(PaperSize paper) {
 		for (int seed = 0; seed < 12; seed++) {
-			FilmSheet sheet = sheet(new SplittableRandom(seed));
+			FilmSheet sheet = DemoFilmSheet.random(new SplittableRandom(seed));
 			int pieces = 0;
 			for (Scene page : new FilmSheetPages(sheet, paper).pages()) {
 				assertApart(page);
@@ -84,7 +80,8 @@ class FilmSheetPagesTest {
 	void aPieceIsDrawnAtFullSize() {
 		PartialShim shim = new PartialShim(Arc.between(ClockHour.ofHour(2), ClockHour.ofHour(5)), Length.thou("0.5"));
 		FilmPiece piece = new FilmPiece("F♯", shim, Length.millimetres("17.5"), false);
-		Scene page = new FilmSheetPages(sheet(List.of(group(List.of(), List.of(piece)))), PaperSize.A4).pages().get(0);
+		FilmSheet sheet = DemoFilmSheet.of(List.of(DemoFilmSheet.group(List.of(), List.of(piece))));
+		Scene page = new FilmSheetPages(sheet, PaperSize.A4).pages().get(0);
 		RingSector drawn = PlacedShapes.in(page, RingSector.class).get(0).shape();
 		assertEquals(8.75, drawn.outer());
 		assertEquals(8.75 - RingSize.WIDTH, drawn.inner());
@@ -93,7 +90,7 @@ class FilmSheetPagesTest {
 
 	@Test
 	void theScaleIsFiftyMillimetresLong() {
-		Scene page = new FilmSheetPages(sheet(new SplittableRandom(1)), PaperSize.A4).pages().get(0);
+		Scene page = new FilmSheetPages(DemoFilmSheet.random(new SplittableRandom(1)), PaperSize.A4).pages().get(0);
 		assertEquals(1, PlacedShapes.in(page, Line.class).stream().map(Placed::shape)
 				.filter(line -> line.y1() == line.y2() && line.x2() - line.x1() == 50).count());
 	}
@@ -103,8 +100,8 @@ class FilmSheetPagesTest {
 		PartialShim half = new PartialShim(Arc.between(ClockHour.ofHour(1), ClockHour.ofHour(7)), Length.thou("0.5"));
 		List<FilmPiece> pieces = List.of(new FilmPiece("F♯", half, Length.millimetres("10"), false),
 				new FilmPiece("G", half, Length.millimetres("10"), true));
-		FilmGroup group = group(List.of(new FullShims(Optional.of(Length.millimetres("17.5")), 3)), pieces);
-		byte[] pdf = PdfText.write("Film", new FilmSheetPages(sheet(List.of(group)), PaperSize.LETTER).pages());
+		FilmGroup group = DemoFilmSheet.group(List.of(new FullShims(Optional.of(Length.millimetres("17.5")), 3)), pieces);
+		byte[] pdf = PdfText.write("Film", new FilmSheetPages(DemoFilmSheet.of(List.of(group)), PaperSize.LETTER).pages());
 		String text = PdfText.ofPage(pdf, 1).replaceAll("\\s+", " ");
 		// The ring of a 10 mm disc reaches in to 0.4 of its radius: 0.16 of the area is waste.
 		for (String expected : List.of("0.5 thou", "3 full shims, 2 partial pieces: 5 blanks taken of 80 on hand",
@@ -117,40 +114,16 @@ class FilmSheetPagesTest {
 	@ParameterizedTest
 	@EnumSource(PaperSize.class)
 	void nothingLeavesThePageOrLiesOverAnotherAndTheBytesAreTheSame(PaperSize paper) throws IOException {
-		byte[] pdf = PdfText.write("Film", new FilmSheetPages(sheet(new SplittableRandom(5)), paper).pages());
+		byte[] pdf = PdfText.write("Film", new FilmSheetPages(DemoFilmSheet.random(new SplittableRandom(5)), paper).pages());
 		assertEquals(List.of(), PdfText.outside(pdf, MARGIN).stream().limit(5).toList());
 		assertEquals(List.of(), PdfText.overlapping(pdf).stream().limit(5).toList());
-		assertArrayEquals(pdf, PdfText.write("Film", new FilmSheetPages(sheet(new SplittableRandom(5)), paper).pages()));
+		FilmSheet again = DemoFilmSheet.random(new SplittableRandom(5));
+		assertArrayEquals(pdf, PdfText.write("Film", new FilmSheetPages(again, paper).pages()));
 	}
 
 	@Test
 	void aPlanWithoutFilmSaysSo() throws IOException {
-		byte[] pdf = PdfText.write("Film", new FilmSheetPages(sheet(List.of()), PaperSize.A4).pages());
+		byte[] pdf = PdfText.write("Film", new FilmSheetPages(DemoFilmSheet.of(List.of()), PaperSize.A4).pages());
 		assertTrue(PdfText.ofPage(pdf, 1).contains("Nothing to cut."));
-	}
-
-	private static FilmGroup group(List<FullShims> full, List<FilmPiece> pieces) {
-		return new FilmGroup("polyester film", Length.thou("0.5"), Optional.of(80), full, pieces);
-	}
-
-	private static FilmSheet sheet(SplittableRandom random) {
-		List<FilmGroup> groups = new ArrayList<>();
-		for (int group = random.nextInt(1, 6); group > 0; group--) {
-			List<FilmPiece> pieces = new ArrayList<>();
-			for (int piece = random.nextInt(30); piece > 0; piece--) {
-				Arc arc = new Arc(new ClockHour(random.nextInt(24)), random.nextInt(1, 24));
-				pieces.add(new FilmPiece("low C♯", new PartialShim(arc, Length.thou("0.5")),
-						Length.millimetres(DIAMETERS.get(random.nextInt(DIAMETERS.size()))), random.nextBoolean()));
-			}
-			groups.add(group(List.of(new FullShims(Optional.empty(), 2)), pieces));
-		}
-		return sheet(groups);
-	}
-
-	private static FilmSheet sheet(List<FilmGroup> groups) {
-		HeadText head = new HeadText("Boehm flute", "serial 1", "Film cutting sheet",
-				List.of(new PageFact("Stock", "Bench")));
-		return new FilmSheet(head, "Film cutting sheet", groups, List.of("G: not on hand."),
-				List.of("film: H315 Causes skin irritation."));
 	}
 }

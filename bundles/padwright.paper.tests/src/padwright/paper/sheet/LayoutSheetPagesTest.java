@@ -6,10 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,8 +14,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 import padwright.drawing.scene.Circle;
 import padwright.drawing.scene.Scene;
-import padwright.engine.length.Length;
-import padwright.paper.page.HeadText;
 import padwright.paper.page.PaperSize;
 import padwright.paper.page.PlacedShapes;
 import padwright.paper.page.PlacedShapes.Placed;
@@ -30,7 +25,7 @@ class LayoutSheetPagesTest {
 
 	@Test
 	void cupsLieToScale() {
-		Scene map = new LayoutSheetPages(sheet(), PaperSize.A4).pages().get(0);
+		Scene map = new LayoutSheetPages(DemoLayout.sheet(), PaperSize.A4).pages().get(0);
 		List<Placed<Circle>> cups = PlacedShapes.in(map, Circle.class).stream()
 				.filter(circle -> circle.shape().radius() == 17.5 / 2 / 2).toList();
 		assertEquals(10, cups.size(), "cups of 17.5 mm at 1 : 2");
@@ -46,9 +41,9 @@ class LayoutSheetPagesTest {
 
 	@Test
 	void saysEveryKeyCouplingAndFingering() throws IOException {
-		byte[] pdf = PdfText.write("Key layout", new LayoutSheetPages(sheet(), PaperSize.A4).pages());
+		byte[] pdf = PdfText.write("Key layout", new LayoutSheetPages(DemoLayout.sheet(), PaperSize.A4).pages());
 		String text = "";
-		for (int page = 1; page <= new LayoutSheetPages(sheet(), PaperSize.A4).pages().size(); page++) {
+		for (int page = 1; page <= new LayoutSheetPages(DemoLayout.sheet(), PaperSize.A4).pages().size(); page++) {
 			text += PdfText.ofPage(pdf, page).replaceAll("\\s+", " ");
 		}
 		for (String expected : List.of("revision C", "Drawing scale 1 : 2", "body joint", "1 key 1 K0 open R1 14 1 drawn "
@@ -61,38 +56,16 @@ class LayoutSheetPagesTest {
 	@ParameterizedTest
 	@EnumSource(PaperSize.class)
 	void nothingLeavesThePageOrLiesOverAnotherAndTheBytesAreTheSame(PaperSize paper) throws IOException {
-		byte[] pdf = PdfText.write("Key layout", new LayoutSheetPages(sheet(), paper).pages());
+		byte[] pdf = PdfText.write("Key layout", new LayoutSheetPages(DemoLayout.sheet(), paper).pages());
 		assertEquals(List.of(), PdfText.outside(pdf, MARGIN).stream().limit(5).toList());
 		assertEquals(List.of(), PdfText.overlapping(pdf).stream().limit(5).toList());
-		assertArrayEquals(pdf, PdfText.write("Key layout", new LayoutSheetPages(sheet(), paper).pages()));
+		assertArrayEquals(pdf, PdfText.write("Key layout", new LayoutSheetPages(DemoLayout.sheet(), paper).pages()));
 	}
 
 	@Test
 	void aLayoutWithoutKeysIsRefused() {
-		LayoutSheet sheet = sheet();
+		LayoutSheet sheet = DemoLayout.sheet();
 		assertThrows(IllegalArgumentException.class, () -> new LayoutSheet(sheet.head(), sheet.title(), "hinge",
 				List.of(), List.of(), List.of()));
-	}
-
-	/** Ten keys 33 mm apart and one without a place. Invented. */
-	private static LayoutSheet sheet() {
-		List<SheetKey> keys = new ArrayList<>();
-		for (int key = 0; key < 11; key++) {
-			Optional<Length> place = key == 10 ? Optional.empty()
-					: Optional.of(Length.millimetres("10").plus(Length.millimetres("33").times(key)));
-			keys.add(new SheetKey("K" + key, "key " + (key + 1), key == 3, key == 0 ? "R1" : "", length("14"), length("1"),
-					"drawn", length("17.5"), length("2.95"), "french", key == 4 ? "far" : "near", "body", place));
-		}
-		List<SheetCoupling> couplings =
-				List.of(new SheetCoupling(0, 1, "screw UNM 1.00, ratio 1.5"), new SheetCoupling(0, 2, ""));
-		List<SheetNote> notes = List.of(
-				new SheetNote("D4", Set.of("T", "R1"), List.of("low C"), Optional.of(Set.of("K1"))),
-				new SheetNote("E4", Set.of("L2"), List.of(), Optional.empty()));
-		return new LayoutSheet(new HeadText("Invented flute", "revision C", "Key layout", List.of()), "Key layout",
-				"hinge", keys, couplings, notes);
-	}
-
-	private static Optional<Length> length(String millimetres) {
-		return Optional.of(Length.millimetres(millimetres));
 	}
 }

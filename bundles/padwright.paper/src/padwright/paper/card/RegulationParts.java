@@ -18,7 +18,7 @@ final class RegulationParts {
 	private static final double LINE = 7;
 	private static final double SIZE = 3.2;
 	private static final double BOX = 4.2;
-	private static final double PAIR_WIDTH = 22;
+	private static final double PAIR_WIDTH = 30;
 	private static final int IN_A_LINE = 2;
 
 	private final Typesetter typesetter;

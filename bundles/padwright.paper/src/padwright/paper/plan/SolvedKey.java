@@ -14,6 +14,7 @@ import padwright.paper.card.CardHeight;
 import padwright.paper.card.CardKey;
 import padwright.paper.card.CardNote;
 import padwright.paper.card.CardSpread;
+import padwright.workup.inspection.RecommendedWork;
 import padwright.workup.parts.RowWork;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.HeightWork;
@@ -76,6 +77,7 @@ final class SolvedKey {
 	private List<CardNote> notes() {
 		List<CardNote> notes = new ArrayList<>();
 		solution.unsolved().forEach(reason -> notes.add(CardNote.warning(reason)));
+		RecommendedWork.of(job).forEach(each -> notes.add(CardNote.warning(each.found() + ": " + each.work())));
 		solution.level().ifPresent(answer -> addLevelNotes(answer, notes));
 		Optional.ofNullable(job.service().getRemark()).ifPresent(remark -> notes.add(CardNote.remark(remark)));
 		return notes;

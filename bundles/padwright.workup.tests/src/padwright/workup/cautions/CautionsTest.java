@@ -90,4 +90,22 @@ class CautionsTest {
 		glue.setSoftens(Range.valueOf("65..70"));
 		assertTrue(speaksOf("65..70 °C"));
 	}
+
+	@Test
+	void eachPaperCarriesWhatItNames() {
+		Adhesive glue = StockFactory.eINSTANCE.createAdhesive();
+		glue.setName("Thin");
+		glue.getHazards().add("H315");
+		glueWith(glue);
+		Material film = demo.material("film", null, null);
+		film.getHazards().add("H317");
+		demo.stock.getFilms().get(0).setMaterial(film);
+		demo.row(demo.key("A"));
+		String ofGlue = "Thin: H315 Causes skin irritation.";
+		String ofFilm = "film: H317 May cause an allergic skin reaction.";
+		assertEquals(List.of(ofGlue, ofFilm, Cautions.DATA_SHEETS), Cautions.ofMaterials(demo.service()));
+		assertEquals(List.of(ofFilm, Cautions.DATA_SHEETS), Cautions.ofFilm(demo.service()));
+		assertEquals(List.of(ofGlue, ofFilm), Cautions.hazardsOf(demo.service()));
+		assertTrue(cautions().containsAll(List.of(ofGlue, ofFilm, Cautions.DATA_SHEETS)));
+	}
 }

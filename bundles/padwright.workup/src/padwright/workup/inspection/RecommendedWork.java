@@ -2,6 +2,7 @@ package padwright.workup.inspection;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
@@ -22,6 +23,7 @@ public final class RecommendedWork {
 
 	/** For one key. */
 	public static List<Recommendation> of(KeyJob job) {
-		return of(job.plan()).stream().filter(each -> each.element() == job.service()).toList();
+		return Stream.concat(KeyWork.of(job).stream(),
+				SpringWork.of(job.plan()).stream().filter(each -> each.element() == job.service())).toList();
 	}
 }

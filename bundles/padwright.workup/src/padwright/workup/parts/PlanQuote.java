@@ -38,8 +38,11 @@ public final class PlanQuote {
 
 	/** Keys that ask for something that cannot be told. */
 	private static List<String> unknown(PlanSolution solution) {
-		return solution.keys().stream().filter(key -> !key.unsolved().isEmpty())
-				.map(key -> "film of " + label(key.job()) + ", which is not solved").distinct().toList();
+		List<String> keys = solution.keys().stream().filter(key -> !key.unsolved().isEmpty())
+				.map(key -> label(key.job())).distinct().toList();
+		return keys.isEmpty() ? List.of()
+				: List.of("film of " + String.join(", ", keys) + (keys.size() == 1 ? ", which is" : ", which are")
+						+ " not solved");
 	}
 
 	private static String label(KeyJob job) {

@@ -20,9 +20,10 @@ import padwright.workup.solve.PlanSolution;
 public record Take(Article article, KeyJob job, boolean noted) {
 
 	/**
-	 * All that a solved plan takes, in its order: for each key a pad with its stabiliser and glue, a blank of film for each full
-	 * shim and each partial one. A pad that was found sound stays, with its stabiliser. Pad and stabiliser count as
-	 * taken with the full shims, since they go into the cup together. A key that has two rows by mistake gets one pad.
+	 * All that a solved plan takes, in its order: for each key a pad with its stabiliser and glue, a blank of film for
+	 * each full shim and each partial one. A pad that was found sound stays, with its stabiliser. Pad, stabiliser and
+	 * glue count as taken with the full shims, since they go into the cup together. A key that has two rows by mistake
+	 * gets one pad.
 	 */
 	public static List<Take> of(PlanSolution solution) {
 		List<Take> takes = new ArrayList<>();

@@ -95,6 +95,11 @@ class CompletionTest {
 			when shim.material is paper ; when hole.make is |        ; soldered, drawn
 			when shim.material is paper ; when pad is |              ; Small, Wide
 			when shim.material is paper ; when home.humidity > 70 |  ; %RH
+			when shim.material is paper ; when key.spring > 30 |     ; grams
+			when shim.material is paper ; when cup.found is |        ; warped
+			when shim.material is paper ; when step is |             ; fit, glue, stack, shim, regulate
+			when shim.material is paper ; when instrument.build is | ; student, professional, antique
+			when shim.material is paper ; when home.d|               ; home.damper
 			{ hazard H315 }             ; { hazard H22| }            ; H225, H226
 			Clear paper                 ; Clear |                    ; paper
 			""")

@@ -21,7 +21,8 @@ import padwright.model.stock.StockPackage;
 
 /**
  * Which documents have to be judged anew after others changed: those that name something changed, directly or through
- * the systems that their system extends and the stocks whose rules hold in their stock, and those that give something of the same name.
+ * the systems that their system extends and the stocks whose rules hold in their stock, and those that give something
+ * of the same name.
  */
 @Singleton
 public final class AffectedDocuments extends DefaultResourceDescriptionManager {

@@ -1,4 +1,4 @@
-package padwright.paper.card;
+package padwright.paper.golden;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -7,21 +7,44 @@ import java.awt.image.BufferedImage;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.TreeSet;
+import java.util.function.Supplier;
 import javax.imageio.ImageIO;
 
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
+import padwright.drawing.scene.Scene;
+import padwright.paper.card.BenchCardPages;
+import padwright.paper.card.DemoCard;
+import padwright.paper.film.DemoFilmSheet;
+import padwright.paper.film.FilmSheetPages;
+import padwright.paper.handback.DemoHandBack;
+import padwright.paper.handback.HandBackPages;
 import padwright.paper.page.PaperSize;
 import padwright.paper.pdf.PdfText;
+import padwright.paper.quote.DemoQuote;
+import padwright.paper.quote.QuotePages;
+import padwright.paper.sheet.DemoLayout;
+import padwright.paper.sheet.LayoutSheetPages;
 
-/** The first page of the invented job looks as it did when it was last looked at. */
+/** The first page of each invented paper looks as it did when it was last looked at. */
 class GoldenPageTest {
 
-	private static final String GOLDEN = "bench-card.png";
+	private static final Map<String, Supplier<List<Scene>>> PAPERS = Map.of(
+			"bench-card", () -> new BenchCardPages(DemoCard.boehmFlute(), PaperSize.A4).pages(),
+			"film", () -> new FilmSheetPages(DemoFilmSheet.random(new SplittableRandom(3)), PaperSize.A4).pages(),
+			"hand-back", () -> new HandBackPages(DemoHandBack.page(), PaperSize.A4).pages(),
+			"key-layout", () -> new LayoutSheetPages(DemoLayout.sheet(), PaperSize.A4).pages(),
+			"quote", () -> new QuotePages(DemoQuote.sheet(), PaperSize.A4).pages());
 	private static final int RENDERED_DPI = 144;
 	private static final int SHRINK = 4;
 	private static final int TILE = 12;
@@ -29,13 +52,18 @@ class GoldenPageTest {
 	private static final double PAGE_TOLERANCE = 0.5;
 	private static final double TILE_TOLERANCE = 6;
 
-	@Test
-	void looksAsItDid() throws IOException {
+	static Set<String> papers() {
+		return new TreeSet<>(PAPERS.keySet());
+	}
+
+	@ParameterizedTest
+	@MethodSource("papers")
+	void looksAsItDid(String paper) throws IOException {
 		BufferedImage golden;
-		try (InputStream file = GoldenPageTest.class.getResourceAsStream(GOLDEN)) {
+		try (InputStream file = GoldenPageTest.class.getResourceAsStream(paper + ".png")) {
 			golden = ImageIO.read(file);
 		}
-		BufferedImage page = render();
+		BufferedImage page = render(paper);
 		assertEquals(golden.getWidth(), page.getWidth());
 		assertEquals(golden.getHeight(), page.getHeight());
 		assertTrue(difference(golden, page, 0, 0, page.getWidth(), page.getHeight()) < PAGE_TOLERANCE);
@@ -57,8 +85,8 @@ class GoldenPageTest {
 		return sum / (double) (width * height);
 	}
 
-	private static BufferedImage render() throws IOException {
-		byte[] pdf = PdfText.write("Bench card", new BenchCardPages(DemoCard.boehmFlute(), PaperSize.A4).pages());
+	private static BufferedImage render(String paper) throws IOException {
+		byte[] pdf = PdfText.write(paper, PAPERS.get(paper).get());
 		try (PDDocument document = Loader.loadPDF(pdf)) {
 			BufferedImage large = new PDFRenderer(document).renderImageWithDPI(0, RENDERED_DPI, ImageType.GRAY);
 			return shrink(large);
@@ -86,8 +114,10 @@ class GoldenPageTest {
 		return sum / (SHRINK * SHRINK);
 	}
 
-	/** Writes the golden page anew into the folder given; look at it before it is committed. */
+	/** Writes the golden pages anew into the folder given; look at them before they are committed. */
 	public static void main(String[] arguments) throws IOException {
-		ImageIO.write(render(), "png", new File(arguments[0], GOLDEN));
+		for (String paper : papers()) {
+			ImageIO.write(render(paper), "png", new File(arguments[0], paper + ".png"));
+		}
 	}
 }
