@@ -14,8 +14,8 @@ import padwright.exchange.tree.Tree;
 
 /**
  * Lays a document out as a table. The first column says what a row is: {@code plans} for a plan, {@code plans.keys} for
- * a row of the plan before it. A part of a part stands under a dotted head, as {@code hole.diameter}; parts of a list of
- * parts are counted, as {@code couplings.1.driven}; values of a list of values stand in one cell, blanks between.
+ * a row of the plan before it. A part of a part stands under a dotted head, as {@code hole.diameter}; parts of a list
+ * of parts are counted, as {@code couplings.1.driven}; values of a list of values stand in one cell, blanks between.
  */
 final class TableWriter {
 
