@@ -59,9 +59,13 @@ final class TableWriter {
 		});
 		element.parts().forEach((name, part) -> {
 			if (isOfParts(part)) {
-				((Listing) part).parts().forEach(each -> put(row(what + "." + name), "", each));
+				((Listing) part).parts().forEach(each -> putAll(row(what + "." + name), (Branch) each));
 			}
 		});
+	}
+
+	private void putAll(Map<String, String> row, Branch element) {
+		element.parts().forEach((name, part) -> put(row, name, part));
 	}
 
 	private static boolean isOfParts(Tree part) {
@@ -69,8 +73,10 @@ final class TableWriter {
 	}
 
 	private void put(Map<String, String> row, String head, Tree part) {
-		if (part instanceof Branch branch) {
-			branch.parts().forEach((name, inner) -> put(row, head.isEmpty() ? name : head + "." + name, inner));
+		if (part instanceof Branch branch && branch.parts().isEmpty()) {
+			put(row, head, Leaf.string(Leaf.EMPTY_PART));
+		} else if (part instanceof Branch branch) {
+			branch.parts().forEach((name, inner) -> put(row, head + "." + name, inner));
 		} else if (isOfParts(part)) {
 			List<Tree> parts = ((Listing) part).parts();
 			for (int index = 0; index < parts.size(); index++) {

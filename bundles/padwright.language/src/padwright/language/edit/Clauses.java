@@ -2,16 +2,17 @@ package padwright.language.edit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.xtext.Keyword;
 import org.eclipse.xtext.nodemodel.ILeafNode;
 import org.eclipse.xtext.nodemodel.INode;
 import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 
 import padwright.model.plan.KeyService;
-import padwright.model.plan.PlanPackage;
 import padwright.model.plan.Round;
 
 /** Where the clauses of a row stand in a plan's text, and how one is put there without touching the others. */
@@ -68,9 +69,26 @@ final class Clauses {
 		return NodeModelUtils.findNodesForFeature(element, feature);
 	}
 
+	/** The last thing in a row that stands before the gaps of the empty cup. */
+	static INode beforeEmpty(KeyService service) {
+		return before(service, Set.of("empty", "stack", "felt", "delivered", "remark"));
+	}
+
 	/** The last thing in a row that stands before the stack. */
 	static INode beforeStack(KeyService service) {
-		return firstOf(service.getEmpty(), service.getFitting()).orElseGet(() -> lastWord(service));
+		return before(service, Set.of("stack", "felt", "delivered", "remark"));
+	}
+
+	/** The last word before the first of some clauses; of the row where it has none of them. */
+	private static INode before(KeyService service, Set<String> keywords) {
+		INode last = null;
+		for (ILeafNode leaf : node(service).getLeafNodes()) {
+			if (leaf.getGrammarElement() instanceof Keyword && keywords.contains(leaf.getText())) {
+				return last;
+			}
+			last = leaf.isHidden() ? last : leaf;
+		}
+		return last;
 	}
 
 	/** The last thing in a row that stands before its remark: where another round begins. */
@@ -82,12 +100,6 @@ final class Clauses {
 
 	private static Optional<INode> firstOf(EObject... parts) {
 		return Stream.of(parts).filter(part -> part != null).findFirst().map(Clauses::node);
-	}
-
-	private static INode lastWord(KeyService service) {
-		var feature = service.isSetFound() ? PlanPackage.Literals.KEY_SERVICE__FOUND
-				: PlanPackage.Literals.KEY_SERVICE__KEY;
-		return nodes(service, feature).get(0);
 	}
 
 	static int end(INode node) {
