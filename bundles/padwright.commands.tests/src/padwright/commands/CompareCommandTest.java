@@ -50,6 +50,15 @@ class CompareCommandTest {
 	}
 
 	@Test
+	void whatWasFeltAsDeliveredIsCompared() {
+		String out = compare(F.strip() + " delivered . . . .\n", F.strip() + " delivered 1 1 1 1\n").out();
+		assertTrue(out.contains("unchanged: F"), "evenly open has no spread:\n" + out);
+		out = compare(F.strip() + " delivered . . . .\n", F.strip() + " delivered . 1 . .\n").out();
+		assertTrue(out.contains("- spread as delivered 0\n"), out);
+		assertTrue(out.contains("+ spread as delivered 0.8 (0.8 thou more)"), out);
+	}
+
+	@Test
 	void whatChangedIsToldWithByHowMuch() {
 		String now = FS.replace("worn", "torn").replace("7.5 7.5", "7.5 5 2").replace("15 15 15 15", "15 15 15 16")
 				.replace("0.5 from 2 to 4", "none");

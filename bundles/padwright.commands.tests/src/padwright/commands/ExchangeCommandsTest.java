@@ -127,9 +127,10 @@ class ExchangeCommandsTest {
 	}
 
 	@Test
-	void readingsThatDoNotGoIntoThePlanAreRefused() {
+	void readingsThatDoNotGoIntoThePlanAreRefused() throws IOException {
 		Path plan = shop.plan("Spring", "read at 12 6\nkey F");
-		assertReadingsRefused("readings.csv:2 was not taken over: the system has no key \"X\"", "key,12 mm,6 mm\nX,1,1", plan);
+		assertReadingsRefused("readings.csv:2 was not taken over: the system has no key \"X\"",
+				"key,12 mm,6 mm\nX,1,1", plan);
 		assertReadingsRefused("F has no reading at 6; the plan reads at 12 6", "key,12 mm\nF,1", plan);
 		assertReadingsRefused("F is read at 3, where", "key,12 mm,3 mm,6 mm\nF,1,1,1", plan);
 		assertReadingsRefused("under two names", "key,12 mm,6 mm\nFs,1,1\nF♯,1,1", plan);
@@ -138,8 +139,10 @@ class ExchangeCommandsTest {
 		assertRefused("leave --output out", "import", plan, "--into", plan, "-o", plan);
 	}
 
-	private void assertReadingsRefused(String why, String readings, Path plan) {
+	private void assertReadingsRefused(String why, String readings, Path plan) throws IOException {
+		String old = Files.readString(plan);
 		assertRefused(why, "import", CommandRun.write(folder, "readings.csv", readings), "--into", plan);
+		assertEquals(old, Files.readString(plan));
 	}
 
 	private static void assertRefused(String why, Object... arguments) {

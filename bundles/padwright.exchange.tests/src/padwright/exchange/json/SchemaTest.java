@@ -31,6 +31,8 @@ import padwright.exchange.Format;
 class SchemaTest {
 
 	private static final String ID = "urn:padwright:exchange:1";
+	private static final String FORM = "{\"format\": \"padwright/1\", ";
+	private static final String SYSTEM = FORM + "\"systems\": [{\"name\": \"S\", ";
 	private static final Path FRESH = Path.of("target", "fresh");
 
 	private final Validator validator = new ValidatorFactory().withJsonNodeFactory(new GsonNode.Factory())
@@ -72,12 +74,12 @@ class SchemaTest {
 	@ValueSource(strings = {
 			"{}",
 			"{\"format\": \"padwright/2\"}",
-			"{\"format\": \"padwright/1\", \"colour\": \"red\"}",
-			"{\"format\": \"padwright/1\", \"systems\": [{\"label\": \"without a name\"}]}",
-			"{\"format\": \"padwright/1\", \"systems\": [{\"name\": \"S\", \"keys\": [{\"name\": \"A\", \"position\": 12}]}]}",
-			"{\"format\": \"padwright/1\", \"systems\": [{\"name\": \"S\", \"keys\": [{\"name\": \"A\", \"position\": \"1e3\"}]}]}",
-			"{\"format\": \"padwright/1\", \"systems\": [{\"name\": \"S\", \"clock\": {\"hour\": \"13\", \"reference\": \"head\"}}]}",
-			"{\"format\": \"padwright/1\", \"stocks\": [{\"name\": \"S\", \"rules\": [{\"text\": \"t\", \"severity\": \"info\", "
+			FORM + "\"colour\": \"red\"}",
+			FORM + "\"systems\": [{\"label\": \"without a name\"}]}",
+			SYSTEM + "\"keys\": [{\"name\": \"A\", \"position\": 12}]}]}",
+			SYSTEM + "\"keys\": [{\"name\": \"A\", \"position\": \"1e3\"}]}]}",
+			SYSTEM + "\"clock\": {\"hour\": \"13\", \"reference\": \"head\"}}]}",
+			FORM + "\"stocks\": [{\"name\": \"S\", \"rules\": [{\"text\": \"t\", \"severity\": \"info\", "
 					+ "\"condition\": {\"is\": \"Value\"}}]}]}" })
 	void whatIsNoDocumentIsNotValid(String json) throws IOException {
 		assertFalse(validate(json).isValid());

@@ -3,8 +3,8 @@ package padwright.exchange.csv;
 import java.util.regex.Pattern;
 
 /**
- * Keeps a spreadsheet from taking a cell for a formula: what begins like one gets an apostrophe before it, which reading
- * takes away again. Plain numbers stay as they are.
+ * Keeps a spreadsheet from taking a cell for a formula: what begins like one gets an apostrophe before it, which
+ * reading takes away again. Plain numbers stay as they are.
  */
 final class FormulaGuard {
 

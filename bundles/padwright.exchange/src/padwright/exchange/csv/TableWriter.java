@@ -14,8 +14,8 @@ import padwright.exchange.tree.Tree;
 
 /**
  * Lays a document out as a table. The first column says what a row is: {@code plans} for a plan, {@code plans.keys} for
- * a row of the plan before it. A part of a part stands under a dotted head, as {@code hole.diameter}; parts of a list of
- * parts are counted, as {@code couplings.1.driven}; values of a list of values stand in one cell, blanks between.
+ * a row of the plan before it. A part of a part stands under a dotted head, as {@code hole.diameter}; parts of a list
+ * of parts are counted, as {@code couplings.1.driven}; values of a list of values stand in one cell, blanks between.
  */
 final class TableWriter {
 
@@ -59,9 +59,13 @@ final class TableWriter {
 		});
 		element.parts().forEach((name, part) -> {
 			if (isOfParts(part)) {
-				((Listing) part).parts().forEach(each -> put(row(what + "." + name), "", each));
+				((Listing) part).parts().forEach(each -> putAll(row(what + "." + name), (Branch) each));
 			}
 		});
+	}
+
+	private void putAll(Map<String, String> row, Branch element) {
+		element.parts().forEach((name, part) -> put(row, name, part));
 	}
 
 	private static boolean isOfParts(Tree part) {
@@ -69,8 +73,10 @@ final class TableWriter {
 	}
 
 	private void put(Map<String, String> row, String head, Tree part) {
-		if (part instanceof Branch branch) {
-			branch.parts().forEach((name, inner) -> put(row, head.isEmpty() ? name : head + "." + name, inner));
+		if (part instanceof Branch branch && branch.parts().isEmpty()) {
+			put(row, head, Leaf.string(Leaf.EMPTY_PART));
+		} else if (part instanceof Branch branch) {
+			branch.parts().forEach((name, inner) -> put(row, head + "." + name, inner));
 		} else if (isOfParts(part)) {
 			List<Tree> parts = ((Listing) part).parts();
 			for (int index = 0; index < parts.size(); index++) {

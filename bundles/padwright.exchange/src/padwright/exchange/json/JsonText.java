@@ -54,7 +54,8 @@ final class JsonText {
 	}
 
 	private static String inOurWords(String message) {
-		return message.startsWith(FOR_PROGRAMMERS) ? "something is out of place, or a comma, colon, quote or bracket is missing"
+		return message.startsWith(FOR_PROGRAMMERS)
+				? "something is out of place, or a comma, colon, quote or bracket is missing"
 				: message.lines().findFirst().orElse(message);
 	}
 

@@ -17,10 +17,10 @@ import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
 import padwright.exchange.ExchangeException;
+import padwright.language.edit.EmptyCupEdits;
 import padwright.language.edit.TextEdit;
 import padwright.model.LengthText;
 import padwright.model.plan.KeyService;
-import padwright.model.plan.PlanPackage;
 import padwright.model.systems.EffectiveKey;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.words.NearestName;
@@ -67,7 +67,7 @@ public final class ReadingsEdits {
 			Optional<KeyService> row = plan.plan().getKeys().stream()
 					.filter(service -> service.getKey() == key.definition()).findFirst();
 			if (row.isPresent()) {
-				edit(row.get(), each).ifPresent(edits::add);
+				edits.addAll(edits(row.get(), each));
 			} else {
 				newRows.add("key " + converters.toString(key.name(), "ID") + EMPTY
 						+ LengthText.row(around(each), plan.plan()));
@@ -124,29 +124,13 @@ public final class ReadingsEdits {
 				+ plan.plan().getHours().stream().map(ClockHour::toString).collect(Collectors.joining(" ")));
 	}
 
-	private Optional<TextEdit> edit(KeyService row, KeyReadings readings) throws ExchangeException {
-		String gaps = LengthText.row(around(readings), row);
-		if (row.getEmpty() == null) {
-			return Optional.of(new TextEdit(end(beforeEmpty(row)), 0, EMPTY + gaps));
+	private List<TextEdit> edits(KeyService row, KeyReadings readings) throws ExchangeException {
+		List<TextEdit> edits = EmptyCupEdits.gaps(row, around(readings));
+		if (!edits.isEmpty() && row.getEmpty() != null && !replace) {
+			throw new ExchangeException(readings.line(), "the plan holds gaps of " + readings.key() + " already, in line "
+					+ NodeModelUtils.findActualNodeFor(row.getEmpty()).getStartLine() + "; take them away, or say --replace");
 		}
-		INode old = NodeModelUtils.findActualNodeFor(row.getEmpty());
-		if (NodeModelUtils.getTokenText(old).equals(gaps)) {
-			return Optional.empty();
-		}
-		if (!replace) {
-			throw new ExchangeException(readings.line(), "the plan holds gaps of " + readings.key()
-					+ " already, in line " + old.getStartLine() + "; take them away, or say --replace");
-		}
-		return Optional.of(new TextEdit(old.getOffset(), old.getLength(), gaps));
-	}
-
-	/** The last thing in a row that stands before the gaps. */
-	private static INode beforeEmpty(KeyService row) {
-		if (row.getFitting() != null) {
-			return NodeModelUtils.findActualNodeFor(row.getFitting());
-		}
-		var feature = row.isSetFound() ? PlanPackage.Literals.KEY_SERVICE__FOUND : PlanPackage.Literals.KEY_SERVICE__KEY;
-		return NodeModelUtils.findNodesForFeature(row, feature).get(0);
+		return edits;
 	}
 
 	/** Behind the last row; in a plan without rows before what follows them. */

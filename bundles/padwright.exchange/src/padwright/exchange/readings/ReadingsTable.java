@@ -17,8 +17,8 @@ import padwright.exchange.readings.ColumnHead.Role;
 import padwright.exchange.readings.MeasuredLength.Unit;
 
 /**
- * Readings of a digital indicator. Either each row is a key and each column an hour, or each row is one reading with the
- * key, the hour and the figure. Lines before the heads, and columns that tell nothing of this, are passed over.
+ * Readings of a digital indicator. Either each row is a key and each column an hour, or each row is one reading with
+ * the key, the hour and the figure. Lines before the heads, and columns that tell nothing of this, are passed over.
  */
 public final class ReadingsTable {
 

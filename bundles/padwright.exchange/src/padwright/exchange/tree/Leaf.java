@@ -19,6 +19,9 @@ public record Leaf(String text, Syntax syntax, int line) implements Tree {
 		}
 	}
 
+	/** What a cell says where a part stands that has nothing in it. */
+	public static final String EMPTY_PART = "{}";
+
 	/** A string that was not read from a file. */
 	public static Leaf string(String text) {
 		return new Leaf(text, Syntax.STRING, 0);

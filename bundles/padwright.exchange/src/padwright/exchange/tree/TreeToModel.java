@@ -91,6 +91,9 @@ public final class TreeToModel {
 			if (tree instanceof Branch branch) {
 				return model((EClass) feature.getEType(), branch);
 			}
+			if (tree instanceof Leaf cell && cell.syntax() == Syntax.CELL && cell.text().equals(Leaf.EMPTY_PART)) {
+				return model((EClass) feature.getEType(), new Branch(Map.of(), cell.line()));
+			}
 			throw wrongKind(feature, tree, "an object");
 		}
 		if (!(tree instanceof Leaf leaf)) {

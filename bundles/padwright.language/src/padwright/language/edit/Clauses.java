@@ -16,6 +16,7 @@ final class Clauses {
 
 	/** The words that begin what stands behind the readings of a row. */
 	private static final Set<String> BEHIND_ROUNDS = Set.of("delivered", "remark");
+	private static final Set<String> BEHIND_EMPTY = Set.of("stack", "felt", "delivered", "remark");
 	private static final Set<String> BEHIND_STACK = Set.of("felt", "delivered", "remark");
 
 	private Clauses() {
@@ -67,6 +68,11 @@ final class Clauses {
 	/** The nodes of a feature's values, in their order. */
 	static List<INode> nodes(EObject element, EStructuralFeature feature) {
 		return NodeModelUtils.findNodesForFeature(element, feature);
+	}
+
+	/** The last thing in a row that stands before where the gaps of its empty cup belong. */
+	static INode beforeEmpty(KeyService row) {
+		return before(node(row), BEHIND_EMPTY);
 	}
 
 	/** The last thing in a row that stands before its full shims, or before where they belong. */

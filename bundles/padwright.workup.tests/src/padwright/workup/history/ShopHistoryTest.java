@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import padwright.engine.clock.ClockHour;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.PadState;
+import padwright.model.plan.Round;
 import padwright.workup.DemoPlan;
 import padwright.workup.forecast.ShopForecast;
 import padwright.workup.history.Movement.Kind;
@@ -60,6 +61,16 @@ class ShopHistoryTest {
 			shimmed.shim(row(shimmed).getRounds().get(0), "2", arc[0], arc[1]);
 		}
 		assertEquals(Kind.SETTLED, history(shimmed, service("2025-03-01", "2 2 2 2")).moved().get(0).kind());
+	}
+
+	@Test
+	void whatWasFeltAsDeliveredCountsBeforeWhatWasPredicted() {
+		DemoPlan delivered = service("2024-03-01", "2 2 2 2");
+		Round left = delivered.felt(row(delivered), ". . . .");
+		row(delivered).setDelivered(left);
+		assertEquals(Kind.SETTLED, history(delivered, service("2025-03-01", "2 2 2 2")).moved().get(0).kind());
+		assertEquals(Kind.HELD, history(service("2024-03-01", "2 2 2 2"), service("2025-03-01", "2 2 2 2")).moved()
+				.get(0).kind());
 	}
 
 	@Test

@@ -19,8 +19,8 @@ import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
 
 /**
- * What the rounds of all keys with one pad article tell about its stiffness. A shop's own figure: it is written into the
- * stock by hand, once it is believed.
+ * What the rounds of all keys with one pad article tell about its stiffness. A shop's own figure: it is written into
+ * the stock by hand, once it is believed.
  *
  * @param article the pad by qualified name, as in {@code Bench.Felt}
  * @param label   of the pad

@@ -14,6 +14,7 @@ import padwright.engine.length.LengthUnit;
 import padwright.workup.parts.FitWords;
 import padwright.workup.parts.RowWork;
 import padwright.workup.solve.KeySolution;
+import padwright.workup.solve.RoundEffect;
 
 /** What a service says of one key, aspect by aspect, in trade words; lengths in thou. */
 final class KeyAspects {
@@ -47,6 +48,8 @@ final class KeyAspects {
 				by(then.spreadBefore(), now.spreadBefore(), "more", "less"), changes);
 		add("spread predicted", text(then.spreadAfter()), text(now.spreadAfter()),
 				by(then.spreadAfter(), now.spreadAfter(), "more", "less"), changes);
+		add("spread as delivered", text(then.delivered()), text(now.delivered()),
+				by(then.delivered(), now.delivered(), "more", "less"), changes);
 		return changes;
 	}
 
@@ -102,6 +105,11 @@ final class KeyAspects {
 
 	private Optional<Length> spreadAfter() {
 		return solution.level().map(answer -> answer.solution().spreadAfter());
+	}
+
+	private Optional<Length> delivered() {
+		return Optional.ofNullable(work.job().service().getDelivered())
+				.flatMap(felt -> RoundEffect.of(work.job(), felt)).map(RoundEffect::before);
 	}
 
 	private static String text(Optional<Length> length) {

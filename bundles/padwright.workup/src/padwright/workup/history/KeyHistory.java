@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param services in how many plans it has a row
  * @param fitted   days on which a new pad went in, oldest first
  * @param torn     days on which the pad was found torn
- * @param moved    how the pad in the cup moved from one service with readings to the next
+ * @param moved    how the pad in the cup moved from one service with readings, the last as delivered, to the next
  * @param trend    of the spread it is found with; empty where that was felt at fewer than three services
  */
 public record KeyHistory(String label, int services, List<LocalDate> fitted, List<LocalDate> torn, List<Movement> moved,

@@ -36,7 +36,7 @@ final class KeyStory {
 		if (PastService.isFound(job, PadState.TORN)) {
 			torn.add(date);
 		}
-		List<Round> rounds = job.service().getRounds();
+		List<Round> rounds = job.allRounds();
 		if (services == 1 || PastService.isNewPad(job)) {
 			fitted.add(date);
 			left = Optional.empty();
