@@ -191,7 +191,7 @@ class DocumentFormatterTest {
 	@Test
 	void linesEndAsTheyDid() {
 		assertFormat("// a\r\nsystem A {\r\n\tkey F // b\r\n\tkey G\r\n}\r\n",
-				"// a\r\nsystem A { key F // b\r\n\r\nkey G\r\n}");
+				"// a\r\nsystem A { key F // b\r\nkey G\r\n}");
 	}
 
 	@ParameterizedTest
