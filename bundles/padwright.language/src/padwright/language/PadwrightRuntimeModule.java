@@ -5,6 +5,10 @@ import org.eclipse.xtext.linking.ILinkingDiagnosticMessageProvider;
 import org.eclipse.xtext.parser.IParser;
 import org.eclipse.xtext.parser.antlr.ISyntaxErrorMessageProvider;
 import org.eclipse.xtext.resource.IDefaultResourceDescriptionStrategy;
+import org.eclipse.xtext.validation.CompositeEValidator;
+
+import com.google.inject.Binder;
+import com.google.inject.name.Names;
 
 import padwright.language.conversion.PadwrightValueConverters;
 import padwright.language.messages.LinkMessages;
@@ -31,6 +35,11 @@ public class PadwrightRuntimeModule extends AbstractPadwrightRuntimeModule {
 
 	public Class<? extends ISyntaxErrorMessageProvider> bindISyntaxErrorMessageProvider() {
 		return SyntaxMessages.class;
+	}
+
+	/** It asks for what no package of ours demands, and takes long over it. */
+	public void configureUseEObjectValidator(Binder binder) {
+		binder.bind(Boolean.TYPE).annotatedWith(Names.named(CompositeEValidator.USE_EOBJECT_VALIDATOR)).toInstance(false);
 	}
 
 	public Class<? extends IDefaultResourceDescriptionStrategy> bindIDefaultResourceDescriptionStrategy() {

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 import padwright.engine.clock.ClockHour;
+import padwright.engine.length.Length;
 
 class ProfileWordsTest {
 
@@ -36,6 +37,14 @@ class ProfileWordsTest {
 				ProfileWords.ofCure(split(angle -> 2 + 0.25 * Math.cos(2 * angle))));
 		assertEquals("floating could bring the spread from 1.6 thou to 1 thou; the rest takes film",
 				ProfileWords.ofCure(split(angle -> 2 + 0.5 * Math.cos(angle) + 0.5 * Math.cos(2 * angle))));
+	}
+
+	@Test
+	void aGainThatRoundsAwayIsNone() {
+		ProfileSplit split = split(angle -> 2 + 0.25 * Math.cos(2 * angle));
+		ProfileSplit gained = new ProfileSplit(split.height(), split.tilt(), split.saddle(), split.rest(),
+				Length.thou("0.64"), Length.thou("0.56"));
+		assertEquals("floating cannot cure any of the spread of 0.6 thou; it takes film", ProfileWords.ofCure(gained));
 	}
 
 	@Test

@@ -44,7 +44,7 @@ public final class ProfileWords {
 		if (!isSeen(split.spread())) {
 			return "nothing to cure";
 		}
-		if (!isSeen(split.floatable())) {
+		if (!isSeen(split.floatable()) || thou(split.filmOnly()).equals(thou(split.spread()))) {
 			return "floating cannot cure any of the spread of " + thou(split.spread()) + "; it takes film";
 		}
 		return "floating could bring the spread from " + thou(split.spread()) + " to " + thou(split.filmOnly())

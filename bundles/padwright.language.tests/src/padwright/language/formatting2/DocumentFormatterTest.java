@@ -185,7 +185,13 @@ class DocumentFormatterTest {
 
 	@Test
 	void unusualBlanksBecomeBlanks() {
-		assertFormat("system A {\n\tkey F\n}\n", "\uFEFFsystem\u00A0A { \u00A0key\tF\r\n}\r\n");
+		assertFormat("system A {\n\tkey F\n}\n", "\uFEFFsystem\u00A0A { \u00A0key\tF\n}\n");
+	}
+
+	@Test
+	void linesEndAsTheyDid() {
+		assertFormat("// a\r\nsystem A {\r\n\tkey F // b\r\n\tkey G\r\n}\r\n",
+				"// a\r\nsystem A { key F // b\r\nkey G\r\n}");
 	}
 
 	@ParameterizedTest

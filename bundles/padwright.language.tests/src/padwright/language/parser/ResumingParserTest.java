@@ -81,4 +81,15 @@ class ResumingParserTest {
 		String text = "system Flute {\n" + "}\nkey quickly\n".repeat(3000);
 		assertEquals(IssueCodes.SYNTAX, TestShop.of("flute.keys", text).findings("flute.keys").get(0).code());
 	}
+
+	@Test
+	void aWrongLetterInABlockIsOneErrorAndTheRestIsChecked() {
+		String text = "stock S {\n\tmaterial m { }\n\tfilm A m { 0.5 1 l.5 2 thou }\n\tfeeler B 1 thou\n"
+				+ "\tfilm C m {\n\t\t0.5 x\n\t\t1 2 thou\n\t}\n\tfeeler B 2 thou\n}\n";
+		List<Mark> findings = TestShop.of("s.stock", text).findings("s.stock");
+		assertEquals(List.of(IssueCodes.SYNTAX, IssueCodes.SYNTAX, IssueCodes.DUPLICATE_ARTICLE),
+				findings.stream().map(Mark::code).toList());
+		assertEquals(List.of(text.indexOf("l.5"), text.indexOf("x\n"), text.lastIndexOf("B")),
+				findings.stream().map(Mark::offset).toList());
+	}
 }

@@ -55,6 +55,9 @@ final class Duplicates {
 	/** The findings in a file, those on such plans too. */
 	List<ShopFinding> withThem(FileState state) {
 		FileResult file = state.known().result();
+		if (file.plans().stream().allMatch(plan -> counts.get(plan.name()) == 1)) {
+			return file.findings();
+		}
 		List<ShopFinding> all = new ArrayList<>(file.findings());
 		file.plans().stream().filter(plan -> counts.get(plan.name()) > 1)
 				.map(plan -> new ShopFinding(state.file(), plan.line(), plan.column(), Severity.ERROR,

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** What the files give that others have links to, and what the result for a file depends on in them. */
 final class SourceGraph {
@@ -22,7 +23,12 @@ final class SourceGraph {
 	record Source(String hash, List<String> names, List<String> uses) {
 	}
 
+	/** On what a result depends; thousands of plans depend on the same few files. */
+	private record Dependence(List<String> uses, boolean asksForNames) {
+	}
+
 	private final Map<String, Source> sources = new TreeMap<>();
+	private final Map<Dependence, String> bases = new ConcurrentHashMap<>();
 	private String wholes = "";
 	private String allNames = "";
 	private String all = "";
@@ -53,6 +59,10 @@ final class SourceGraph {
 	 * two of one name make it unclear which is meant.
 	 */
 	String basis(FileResult result) {
+		return bases.computeIfAbsent(new Dependence(result.uses(), result.asksForNames()), this::basis);
+	}
+
+	private String basis(Dependence result) {
 		List<String> parts = new ArrayList<>();
 		parts.add(wholes);
 		parts.add(result.asksForNames() ? allNames : "");

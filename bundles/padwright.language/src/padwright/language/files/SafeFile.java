@@ -1,14 +1,8 @@
 package padwright.language.files;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Arrays;
 
 /**
@@ -18,21 +12,17 @@ import java.util.Arrays;
 public final class SafeFile {
 
 	private static final String BACKUP = ".bak";
+	private static final SafeFile ON_DISK = new SafeFile(new Disk());
 
-	private SafeFile() {
+	private final Disk disk;
+
+	SafeFile(Disk disk) {
+		this.disk = disk;
 	}
 
 	/** Writes {@code content} to {@code file}, whether or not it exists. */
 	public static void write(Path file, byte[] content) throws IOException {
-		Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
-		Path aside = Files.createTempFile(target.getParent(), "." + target.getFileName(), ".tmp");
-		try {
-			writeThrough(aside, content);
-			likeTheOld(target, aside);
-			move(aside, target);
-		} finally {
-			Files.deleteIfExists(aside);
-		}
+		ON_DISK.put(file, content);
 	}
 
 	/**
@@ -43,10 +33,7 @@ public final class SafeFile {
 	 * @throws IOException if it holds something else by now, or cannot be written; the file is as it was then
 	 */
 	public static Path replace(Path file, byte[] expected, byte[] content) throws IOException {
-		if (!Arrays.equals(Files.readAllBytes(file), expected)) {
-			throw new IOException("it was changed by somebody else meanwhile");
-		}
-		return replace(file, content);
+		return ON_DISK.exchange(file, expected, content);
 	}
 
 	/**
@@ -56,39 +43,37 @@ public final class SafeFile {
 	 * @throws IOException if it cannot be written; the file is as it was then
 	 */
 	public static Path replace(Path file, byte[] content) throws IOException {
+		return replace(file, Files.readAllBytes(file), content);
+	}
+
+	void put(Path file, byte[] content) throws IOException {
+		Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+		Path aside = disk.createBeside(target);
+		try {
+			disk.write(aside, content);
+			disk.permitLike(target, aside);
+			disk.move(aside, target);
+		} finally {
+			disk.tidy(aside);
+		}
+	}
+
+	Path exchange(Path file, byte[] expected, byte[] content) throws IOException {
 		Path target = file.toRealPath();
 		if (!Files.isWritable(target)) {
 			throw new IOException("it is write-protected");
 		}
+		requireUnchanged(target, expected);
 		Path backup = target.resolveSibling(target.getFileName() + BACKUP);
-		write(backup, Files.readAllBytes(target));
-		write(target, content);
+		put(backup, expected);
+		requireUnchanged(target, expected);
+		put(target, content);
 		return backup;
 	}
 
-	private static void writeThrough(Path file, byte[] content) throws IOException {
-		try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE,
-				StandardOpenOption.TRUNCATE_EXISTING)) {
-			ByteBuffer buffer = ByteBuffer.wrap(content);
-			while (buffer.hasRemaining()) {
-				channel.write(buffer);
-			}
-			channel.force(true);
-		}
-	}
-
-	private static void likeTheOld(Path old, Path aside) throws IOException {
-		if (Files.getFileStore(aside).supportsFileAttributeView("posix")) {
-			Files.setPosixFilePermissions(aside, Files.exists(old) ? Files.getPosixFilePermissions(old)
-					: PosixFilePermissions.fromString("rw-r--r--"));
-		}
-	}
-
-	private static void move(Path aside, Path target) throws IOException {
-		try {
-			Files.move(aside, target, StandardCopyOption.ATOMIC_MOVE);
-		} catch (AtomicMoveNotSupportedException noAtomicMoveHere) {
-			Files.move(aside, target, StandardCopyOption.REPLACE_EXISTING);
+	private static void requireUnchanged(Path target, byte[] expected) throws IOException {
+		if (!Arrays.equals(Files.readAllBytes(target), expected)) {
+			throw new IOException("it was changed by somebody else meanwhile");
 		}
 	}
 }

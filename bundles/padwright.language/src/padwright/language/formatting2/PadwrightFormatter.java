@@ -2,12 +2,15 @@ package padwright.language.formatting2;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.xtext.AbstractRule;
 import org.eclipse.xtext.ParserRule;
 import org.eclipse.xtext.RuleCall;
 import org.eclipse.xtext.formatting2.AbstractJavaFormatter;
+import org.eclipse.xtext.formatting2.FormatterPreferenceKeys;
+import org.eclipse.xtext.formatting2.FormatterRequest;
 import org.eclipse.xtext.formatting2.IFormattableDocument;
 import org.eclipse.xtext.formatting2.IHiddenRegionFormatter;
 import org.eclipse.xtext.formatting2.IHiddenRegionFormatting;
@@ -15,9 +18,11 @@ import org.eclipse.xtext.formatting2.IMerger;
 import org.eclipse.xtext.formatting2.ITextReplacer;
 import org.eclipse.xtext.formatting2.regionaccess.IHiddenRegion;
 import org.eclipse.xtext.formatting2.regionaccess.ISemanticRegion;
+import org.eclipse.xtext.preferences.MapBasedPreferenceValues;
 
 import com.google.inject.Inject;
 
+import padwright.language.files.LineEnd;
 import padwright.language.services.PadwrightGrammarAccess;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.plan.Document;
@@ -42,6 +47,15 @@ public class PadwrightFormatter extends AbstractJavaFormatter {
 
 	@Inject
 	private PadwrightGrammarAccess grammar;
+
+	/** Lines end as they do in the document, on whatever machine it is laid out. */
+	@Override
+	protected void initialize(FormatterRequest request) {
+		super.initialize(request);
+		String text = request.getTextRegionAccess().regionForDocument().getText();
+		request.setPreferences(new MapBasedPreferenceValues(request.getPreferences(),
+				Map.of(FormatterPreferenceKeys.lineSeparator.getId(), LineEnd.of(text).characters())));
+	}
 
 	@Override
 	public ITextReplacer createHiddenRegionReplacer(IHiddenRegion region, IHiddenRegionFormatting formatting) {

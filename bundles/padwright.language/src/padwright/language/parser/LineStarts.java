@@ -18,6 +18,13 @@ final class LineStarts {
 	private LineStarts() {
 	}
 
+	/** Whether a line begins with a statement at {@code offset}. */
+	static boolean isAt(int offset, String text) {
+		int line = text.lastIndexOf('\n', offset - 1) + 1;
+		Matcher statement = STATEMENT.matcher(text).region(line, text.length()).useAnchoringBounds(true);
+		return statement.lookingAt() && statement.end() > offset;
+	}
+
 	/** The offset of the next one behind {@code offset}, or the end of the text. */
 	static int after(int offset, String text) {
 		Matcher statement = STATEMENT.matcher(text);

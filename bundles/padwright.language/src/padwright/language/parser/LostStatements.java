@@ -10,12 +10,16 @@ import org.eclipse.xtext.parser.IParseResult;
 /** Finds where the generated parser has skipped statements that could be read. */
 final class LostStatements {
 
+	private static final String BLOCK_END = "}";
+
 	private final String text;
 	private String message;
 	private int start;
 	private int end;
 	private int nextStatement;
 	private boolean skipping;
+	/** A passage behind which a block was ended: maybe a wider one than was meant, so that the rest stands outside. */
+	private Passage beforeEnd;
 
 	private LostStatements(String text) {
 		this.text = text;
@@ -26,7 +30,10 @@ final class LostStatements {
 		LostStatements lost = new LostStatements(text);
 		for (ILeafNode leaf : result.getRootNode().getLeafNodes()) {
 			if (!leaf.isHidden() && lost.isLost(leaf)) {
-				return Optional.of(new Passage(lost.start, lost.end, lost.message));
+				return Optional.of(lost.passage());
+			}
+			if (lost.beforeEnd != null && lost.skipping && LineStarts.isAt(lost.start, text)) {
+				return Optional.of(lost.beforeEnd);
 			}
 		}
 		return Optional.empty();
@@ -34,6 +41,7 @@ final class LostStatements {
 
 	private boolean isLost(ILeafNode leaf) {
 		if (!isSkipped(leaf)) {
+			beforeEnd = skipping && leaf.getText().equals(BLOCK_END) ? passage() : beforeEnd;
 			skipping = false;
 		} else if (!skipping) {
 			begin(leaf);
@@ -43,6 +51,10 @@ final class LostStatements {
 			end = leaf.getEndOffset();
 		}
 		return false;
+	}
+
+	private Passage passage() {
+		return new Passage(start, end, message);
 	}
 
 	private void begin(ILeafNode leaf) {

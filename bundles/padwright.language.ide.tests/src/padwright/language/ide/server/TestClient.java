@@ -51,6 +51,11 @@ final class TestClient implements LanguageClient {
 		return met.get(Connection.PATIENCE_SECONDS, TimeUnit.SECONDS);
 	}
 
+	/** The diagnostics of a file as they were told last. */
+	synchronized List<Diagnostic> known(String uri) {
+		return diagnostics.getOrDefault(uri, List.of());
+	}
+
 	/** The first edit that the server asked the editor to make. */
 	WorkspaceEdit applied() throws Exception {
 		return applied.get(Connection.PATIENCE_SECONDS, TimeUnit.SECONDS);

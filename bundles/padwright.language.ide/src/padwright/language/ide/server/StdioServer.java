@@ -26,7 +26,7 @@ public final class StdioServer {
 		ExecutorService readers = Executors.newCachedThreadPool(StdioServer::daemon);
 		try {
 			var launcher = new LSPLauncher.Builder<LanguageClient>().setLocalService(server)
-					.setRemoteInterface(LanguageClient.class).setInput(in).setOutput(out)
+					.setRemoteInterface(LanguageClient.class).setInput(new BoundedMessages(in)).setOutput(out)
 					.setExecutorService(readers).create();
 			server.connect(launcher.getRemoteProxy());
 			endWith(launcher.startListening(), session, readers);

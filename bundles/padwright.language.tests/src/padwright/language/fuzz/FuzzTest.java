@@ -1,0 +1,23 @@
+package padwright.language.fuzz;
+
+import java.io.IOException;
+
+import org.junit.jupiter.api.Test;
+
+/** Whatever a document holds, nothing fails over it. {@link FuzzRun} looks at more. */
+class FuzzTest {
+
+	private static final int CASES = 400;
+
+	@Test
+	void nothingFails() throws IOException {
+		FuzzTarget target = new FuzzTarget();
+		for (int number = 0; number < CASES; number++) {
+			try {
+				target.use(FuzzCase.of(number));
+			} catch (RuntimeException | Error failure) {
+				throw new AssertionError("case " + number + ":\n" + FuzzCase.of(number).text(), failure);
+			}
+		}
+	}
+}
