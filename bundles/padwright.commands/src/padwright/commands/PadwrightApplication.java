@@ -1,6 +1,7 @@
 package padwright.commands;
 
 import java.io.PrintStream;
+import java.util.List;
 
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
@@ -17,6 +18,15 @@ public final class PadwrightApplication implements IApplication {
 	@Override
 	public void stop() {
 		// A command ends by itself.
+	}
+
+	/**
+	 * Runs a command within another program, such as the workbench.
+	 *
+	 * @return the exit status that the process would have had
+	 */
+	public static int run(List<String> arguments, PrintStream out, PrintStream err) {
+		return run(new Padwright(), arguments.toArray(String[]::new), out, err);
 	}
 
 	/** Nothing may escape: Equinox would print a stack trace and still report success. */

@@ -9,6 +9,7 @@ import org.eclipse.ui.part.ViewPart;
 import padwright.views.Palette;
 import padwright.workbench.bench.Bench;
 import padwright.workbench.bench.OnBench;
+import padwright.workbench.themes.Themes;
 
 /**
  * A view of what is on the bench. It follows the caret and the theme.

@@ -1,4 +1,4 @@
-package padwright.workbench.views;
+package padwright.workbench.themes;
 
 import java.util.function.Consumer;
 
@@ -12,24 +12,26 @@ import org.osgi.service.event.EventHandler;
 import padwright.views.Palette;
 
 /** Brings drawings the colours of the workbench's theme. */
-final class Themes {
+public final class Themes {
 
 	private static final String DARK = "dark";
 
 	private final Consumer<Palette> onChange;
 	private final EventHandler handler = event -> Display.getDefault().asyncExec(this::changed);
 
-	Themes(Consumer<Palette> onChange) {
+	public Themes(Consumer<Palette> onChange) {
 		this.onChange = onChange;
 	}
 
-	Palette palette() {
-		return isDark() ? Palette.dark() : Palette.light();
+	public Palette palette() {
+		return isDark(engine(Display.getDefault())) ? Palette.dark() : Palette.light();
 	}
 
-	static boolean isDark() {
-		IThemeEngine engine = PlatformUI.getWorkbench().getService(IThemeManager.class)
-				.getEngineForDisplay(Display.getDefault());
+	static IThemeEngine engine(Display display) {
+		return PlatformUI.getWorkbench().getService(IThemeManager.class).getEngineForDisplay(display);
+	}
+
+	static boolean isDark(IThemeEngine engine) {
 		return engine != null && engine.getActiveTheme() != null
 				&& engine.getActiveTheme().getId().contains(DARK);
 	}
@@ -38,11 +40,11 @@ final class Themes {
 		onChange.accept(palette());
 	}
 
-	void follow() {
+	public void follow() {
 		broker().subscribe(IThemeEngine.Events.THEME_CHANGED, handler);
 	}
 
-	void unfollow() {
+	public void unfollow() {
 		broker().unsubscribe(handler);
 	}
 
