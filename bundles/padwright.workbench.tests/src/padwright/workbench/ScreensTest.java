@@ -1,0 +1,134 @@
+package padwright.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Set;
+import java.util.concurrent.locks.LockSupport;
+
+import org.eclipse.e4.ui.model.application.ui.basic.MPart;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.ImageLoader;
+import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.IPageLayout;
+import org.eclipse.ui.IViewPart;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import padwright.workbench.bench.Bench;
+import padwright.workbench.editor.PlanEditor;
+import padwright.workbench.views.CupSectionView;
+import padwright.workbench.views.KeyMapView;
+import padwright.workbench.views.KeyTableView;
+import padwright.workbench.views.RegulationView;
+import padwright.workbench.views.RimClockView;
+
+/** Takes a picture of the window and of every view, in both themes, for people to look at. */
+class ScreensTest {
+
+	private static final Path SCREENS = Path.of("target/screens");
+	private static final String ZOOM = System.getProperty("padwright.screens", "100");
+	/** A drawing or a list is more than a plain ground. */
+	private static final int FEWEST_COLOURS = 8;
+
+	@TempDir
+	private Path folder;
+	private Driver driver;
+
+	@BeforeEach
+	void openShop() throws Exception {
+		Files.createDirectories(SCREENS);
+		driver = Driver.withExampleShop(folder);
+		Driver.ui(() -> {
+			shell().setSize(1600, 1000);
+			return null;
+		});
+	}
+
+	@AfterEach
+	void closeShop() throws Exception {
+		driver.close();
+	}
+
+	private static Shell shell() {
+		return Driver.page().getWorkbenchWindow().getShell();
+	}
+
+	@Test
+	void inBothThemes() throws Exception {
+		PlanEditor editor = driver.open("plans/spring-service.plan");
+		Bench bench = Driver.ui(() -> Bench.of(Driver.page().getWorkbenchWindow()));
+		Driver.waitFor("the plan on the bench", () -> bench.shown().plan().isPresent());
+		Driver.ui(() -> {
+			bench.choose("As");
+			return null;
+		});
+		pictures(editor, "light");
+		Driver.command("padwright.workbench.darkTheme");
+		pictures(editor, "dark");
+		Driver.command("padwright.workbench.darkTheme");
+	}
+
+	private static void pictures(PlanEditor editor, String theme) throws Exception {
+		for (String id : new String[] {KeyMapView.ID, RimClockView.ID, CupSectionView.ID, KeyTableView.ID,
+				RegulationView.ID, IPageLayout.ID_OUTLINE, IPageLayout.ID_PROBLEM_VIEW}) {
+			IViewPart view = Driver.view(id);
+			settle();
+			picture(Driver.ui(() -> (Control) view.getSite().getService(MPart.class)
+					.getWidget()), id.substring(id.lastIndexOf('.') + 1) + "-" + theme);
+		}
+		Driver.ui(() -> {
+			Driver.page().activate(editor);
+			return null;
+		});
+		settle();
+		picture(Driver.ui(ScreensTest::shell), "window-" + theme);
+	}
+
+	/** Whatever was asked for in the background is drawn when the window has nothing more to do. */
+	private static void settle() throws Exception {
+		for (int quiet = 0; quiet < 20;) {
+			quiet = Driver.ui(() -> Driver.display().readAndDispatch()) ? 0 : quiet + 1;
+			LockSupport.parkNanos(10_000_000);
+		}
+	}
+
+	private static void picture(Control control, String name) throws Exception {
+		ImageData picture = Driver.ui(() -> {
+			Rectangle area = Driver.display().map(control.getParent(), null, control.getBounds());
+			if (control instanceof Shell shell) {
+				area = shell.getBounds();
+			}
+			Image image = new Image(Driver.display(), Math.max(1, area.width), Math.max(1, area.height));
+			GC screen = new GC(Driver.display());
+			screen.copyArea(image, area.x, area.y);
+			screen.dispose();
+			ImageData data = image.getImageData(100);
+			image.dispose();
+			return data;
+		});
+		ImageLoader loader = new ImageLoader();
+		loader.data = new ImageData[] {picture};
+		loader.save(SCREENS.resolve(name + "-" + ZOOM + ".png").toString(), SWT.IMAGE_PNG);
+		assertTrue(colours(picture) >= FEWEST_COLOURS, name + " shows nothing");
+	}
+
+	private static int colours(ImageData picture) {
+		Set<Integer> colours = new HashSet<>();
+		for (int y = 0; y < picture.height; y += 3) {
+			for (int x = 0; x < picture.width; x++) {
+				colours.add(picture.getPixel(x, y));
+			}
+		}
+		return colours.size();
+	}
+}
