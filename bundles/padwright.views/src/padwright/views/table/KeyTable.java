@@ -67,7 +67,7 @@ public final class KeyTable extends Composite {
 		Bar.name(table, Messages.of("table.name"));
 		marks = new MarkImages(table, palette);
 		Arrays.stream(KeyColumn.values()).forEach(this::addColumn);
-		table.addListener(SWT.SetData, event -> fill((TableItem) event.item, shown.get(event.index)));
+		table.addListener(SWT.SetData, this::fillShown);
 		table.addListener(SWT.Selection, event -> selected().stream().findFirst()
 				.ifPresent(row -> onSelect.accept(row.name())));
 		table.addListener(SWT.DefaultSelection, event -> selected().stream().findFirst()
@@ -167,6 +167,13 @@ public final class KeyTable extends Composite {
 		table.deselectAll();
 		before.forEach(this::select);
 		table.redraw();
+	}
+
+	/** While rows are being taken away, GTK asks for some that are no longer there. */
+	private void fillShown(Event event) {
+		if (event.index >= 0 && event.index < shown.size()) {
+			fill((TableItem) event.item, shown.get(event.index));
+		}
 	}
 
 	private void fill(TableItem item, KeyRow row) {

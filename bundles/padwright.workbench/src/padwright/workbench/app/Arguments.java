@@ -33,8 +33,9 @@ final class Arguments {
 	static Arguments of(IApplicationContext context) {
 		Map<?, ?> all = context.getArguments();
 		List<String> given = Arrays.asList((String[]) all.get(IApplicationContext.APPLICATION_ARGS));
-		return new Arguments(given.subList(given.indexOf(OPEN) + 1, given.size()).stream()
-				.filter(Arguments::isThere).map(Path::of).toList());
+		int first = given.contains(OPEN) ? given.indexOf(OPEN) + 1 : given.size();
+		return new Arguments(given.subList(first, given.size()).stream().filter(Arguments::isThere).map(Path::of)
+				.toList());
 	}
 
 	private static boolean isThere(String argument) {

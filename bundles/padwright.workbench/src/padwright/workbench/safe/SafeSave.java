@@ -41,6 +41,7 @@ public final class SafeSave {
 		if (path.isEmpty()) {
 			return false;
 		}
+		LocalHistory.remember(file);
 		byte[] content = buffer.getDocument().get().getBytes(Charset.forName(buffer.getEncoding()));
 		try {
 			write(path.get(), content, buffer, overwrite);

@@ -72,7 +72,8 @@ public final class WorkspaceEdits {
 		return all;
 	}
 
-	static IDocument onDisk(IFile file) {
+	/** The text of a file that is not open; empty if it has gone. */
+	public static IDocument onDisk(IFile file) {
 		try {
 			return new Document(new String(file.readAllBytes(), StandardCharsets.UTF_8));
 		} catch (CoreException goneMeanwhile) {

@@ -17,6 +17,7 @@ import org.eclipse.lsp4j.services.TextDocumentService;
 import org.eclipse.lsp4j.services.WorkspaceService;
 import org.eclipse.xtext.ide.server.ILanguageServerAccess.Context;
 import org.eclipse.xtext.ide.server.ILanguageServerAccess.IBuildListener;
+import org.eclipse.xtext.parser.IParseResult;
 import org.eclipse.xtext.resource.XtextResource;
 
 /** The language server within the program of its client: the same services, without streams and messages between. */
@@ -80,6 +81,11 @@ public final class LocalServer implements AutoCloseable {
 			EcoreUtil.resolveAll(copy);
 			return copy;
 		});
+	}
+
+	/** Reads a text that is in no shop, such as an older state of a document; nothing is linked. */
+	public IParseResult parse(String text) {
+		return server.parse(text);
 	}
 
 	/** Ends all work of the server. */

@@ -1,5 +1,6 @@
 package padwright.language.ide.server;
 
+import java.io.StringReader;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -31,6 +32,8 @@ import org.eclipse.lsp4j.jsonrpc.messages.Either3;
 import org.eclipse.xtext.ide.server.ILanguageServerAccess;
 import org.eclipse.xtext.ide.server.LanguageServerImpl;
 import org.eclipse.xtext.ide.server.rename.IRenameService2;
+import org.eclipse.xtext.parser.IParseResult;
+import org.eclipse.xtext.parser.IParser;
 import org.eclipse.xtext.util.CancelIndicator;
 import org.eclipse.xtext.validation.Issue;
 
@@ -48,6 +51,7 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 	private static final String NAME = "Padwright";
 	private static final String LINE_END = "\n";
 	private static final String BLOCK_END = "}";
+	private static final URI ANY_DOCUMENT = URI.createURI("any.plan");
 
 	@Inject
 	private ShopWorkspaceManager shops;
@@ -56,6 +60,11 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 	@Override
 	protected ILanguageServerAccess getLanguageServerAccess() {
 		return super.getLanguageServerAccess();
+	}
+
+	/** Reads a text that is in no shop, such as an older state of a document; nothing is linked. */
+	IParseResult parse(String text) {
+		return getService(ANY_DOCUMENT, IParser.class).parse(new StringReader(text));
 	}
 
 	@Override
