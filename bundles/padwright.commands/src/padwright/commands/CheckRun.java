@@ -41,7 +41,7 @@ final class CheckRun implements AutoCloseable {
 		ShopCheck check = new ShopCheck(shop.top(), shop.all(), texts, Language::another,
 				Runtime.getRuntime().availableProcessors());
 		List<ShopFinding> findings =
-				check.run(shop.chosen(), store, file -> progress.next(ShownPath.of(file)), () -> cancelled);
+				check.run(shop.chosen(), store, file -> progress.next(() -> ShownPath.of(file)), () -> cancelled);
 		try {
 			store.save();
 		} catch (IOException noRoom) {

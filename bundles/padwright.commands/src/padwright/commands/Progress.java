@@ -1,6 +1,7 @@
 package padwright.commands;
 
 import java.io.PrintWriter;
+import java.util.function.Supplier;
 
 /** Tells on the message stream how far long work is: nothing in the first seconds, then a line now and again. */
 final class Progress {
@@ -20,11 +21,16 @@ final class Progress {
 	}
 
 	/** The next step begins; several threads may say so. */
-	synchronized void next(String what) {
+	void next(String what) {
+		next(() -> what);
+	}
+
+	/** As {@link #next(String)}, where it takes long to say what. */
+	synchronized void next(Supplier<String> what) {
 		step++;
 		if (System.nanoTime() - told > PATIENCE_NANOS) {
 			told = System.nanoTime();
-			err.println(doing + " " + step + " of " + steps + ": " + what);
+			err.println(doing + " " + step + " of " + steps + ": " + what.get());
 			err.flush();
 		}
 	}

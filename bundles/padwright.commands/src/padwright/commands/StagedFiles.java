@@ -47,7 +47,7 @@ record StagedFiles(List<Path> chosen, Map<Path, String> texts) {
 		List<String> words = new ArrayList<>(List.of("git"));
 		words.addAll(List.of(command));
 		try {
-			Process git = new ProcessBuilder(words).directory(folder.toFile())
+			Process git = new ProcessBuilder(words).directory(folder.toAbsolutePath().toFile())
 					.redirectError(ProcessBuilder.Redirect.DISCARD).start();
 			String answer = new String(git.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
 			if (git.waitFor() == 0) {

@@ -18,7 +18,7 @@ final class SvgTags {
 			xml.writeCharacters("\n");
 			xml.writeStartElement(name);
 			for (int i = 0; i < attributes.length; i += 2) {
-				xml.writeAttribute(attributes[i], attributes[i + 1]);
+				xml.writeAttribute(attributes[i], XmlText.of(attributes[i + 1]));
 			}
 		});
 	}
@@ -35,7 +35,7 @@ final class SvgTags {
 	/** A tag with text in it. */
 	void text(String name, String text, String... attributes) {
 		open(name, attributes);
-		quietly(() -> xml.writeCharacters(text));
+		quietly(() -> xml.writeCharacters(XmlText.of(text)));
 		close();
 	}
 

@@ -49,7 +49,7 @@ public final class SvgWriter {
 		xml.writeAttribute("viewBox", "0 0 " + width + " " + height);
 		xml.writeAttribute("role", "img");
 		xml.writeStartElement("title");
-		xml.writeCharacters(scene.title());
+		xml.writeCharacters(XmlText.of(scene.title()));
 		xml.writeEndElement();
 		SvgElements elements = new SvgElements(new SvgTags(xml), new DejaVuMetrics());
 		for (Element element : scene.elements()) {

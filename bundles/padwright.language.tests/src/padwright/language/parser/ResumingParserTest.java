@@ -92,4 +92,12 @@ class ResumingParserTest {
 		assertEquals(List.of(text.indexOf("l.5"), text.indexOf("x\n"), text.lastIndexOf("B")),
 				findings.stream().map(Mark::offset).toList());
 	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "prefer", "avoid" })
+	void preferencesHaveTheSameLimits(String word) {
+		String text = "stock Bench {\n\t" + word + " \"deep\" 1 when " + "(".repeat(100_000) + "key is A" + AFTER;
+		assertEquals(List.of(IssueCodes.SYNTAX, IssueCodes.DUPLICATE_ARTICLE),
+				TestShop.of("bench.stock", text).findings("bench.stock").stream().map(Mark::code).toList());
+	}
 }

@@ -17,18 +17,24 @@ import padwright.model.stock.StockPackage;
 /** By what an element is known again in another copy of its document: as written, so that no link is followed. */
 final class Identity {
 
-	private static final Map<EClass, List<EStructuralFeature>> FEATURES = Map.of(
-			KeySystemPackage.Literals.KEY_CHANGE, List.of(KeySystemPackage.Literals.KEY_CHANGE__KEY),
-			KeySystemPackage.Literals.KEY_REMOVAL, List.of(KeySystemPackage.Literals.KEY_REMOVAL__KEY),
-			KeySystemPackage.Literals.FINGERING,
-			List.of(KeySystemPackage.Literals.FINGERING__NOTE, KeySystemPackage.Literals.FINGERING__LABEL),
-			StockPackage.Literals.LAYER, List.of(StockPackage.Literals.LAYER__ROLE),
-			StockPackage.Literals.RULE, List.of(StockPackage.Literals.RULE__TEXT),
-			PlanPackage.Literals.KEY_SERVICE, List.of(PlanPackage.Literals.KEY_SERVICE__KEY),
-			PlanPackage.Literals.REGULATION,
-			List.of(PlanPackage.Literals.REGULATION__DRIVER, PlanPackage.Literals.REGULATION__DRIVEN));
+	private static final Map<EClass, List<EStructuralFeature>> FEATURES = Map.ofEntries(
+			by(KeySystemPackage.Literals.KEY_CHANGE, KeySystemPackage.Literals.KEY_CHANGE__KEY),
+			by(KeySystemPackage.Literals.KEY_REMOVAL, KeySystemPackage.Literals.KEY_REMOVAL__KEY),
+			by(KeySystemPackage.Literals.FINGERING, KeySystemPackage.Literals.FINGERING__NOTE,
+					KeySystemPackage.Literals.FINGERING__LABEL),
+			by(StockPackage.Literals.LAYER, StockPackage.Literals.LAYER__ROLE),
+			by(StockPackage.Literals.RULE, StockPackage.Literals.RULE__TEXT),
+			by(StockPackage.Literals.PREFERENCE, StockPackage.Literals.PREFERENCE__TEXT),
+			by(PlanPackage.Literals.TENON, PlanPackage.Literals.TENON__JOINT),
+			by(PlanPackage.Literals.KEY_SERVICE, PlanPackage.Literals.KEY_SERVICE__KEY),
+			by(PlanPackage.Literals.REGULATION, PlanPackage.Literals.REGULATION__DRIVER,
+					PlanPackage.Literals.REGULATION__DRIVEN));
 
 	private Identity() {
+	}
+
+	private static Map.Entry<EClass, List<EStructuralFeature>> by(EClass kind, EStructuralFeature... features) {
+		return Map.entry(kind, List.of(features));
 	}
 
 	static String kind(EObject element) {

@@ -12,8 +12,8 @@ final class LineStarts {
 	private static final Pattern STATEMENT = Pattern.compile("(?m)^[ \\t\\u00A0]*(?:\\}|"
 			+ "(?:system|clock|key|change|remove|note"
 			+ "|stock|bench|material|pad|kind|base|face|skin|thick|sinks|diameters|stiffness|needs|price"
-			+ "|stabiliser|film|feeler|adhesive|rule"
-			+ "|plan|date|seat|bed|player|fit|read|felt|regulate)\\b)");
+			+ "|stabiliser|film|feeler|adhesive|rule|prefer|avoid"
+			+ "|plan|date|seat|bed|player|inspect|build|tenon|fit|read|felt|regulate)\\b)");
 
 	private LineStarts() {
 	}

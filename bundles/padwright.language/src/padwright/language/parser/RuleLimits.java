@@ -7,7 +7,7 @@ import org.antlr.runtime.CommonToken;
 import org.antlr.runtime.Token;
 import org.antlr.runtime.TokenSource;
 
-/** Finds rules whose condition is so deep or so long that working with it could exhaust the stack. */
+/** Finds rules and preferences whose condition is so deep or so long that working with it could exhaust the stack. */
 final class RuleLimits {
 
 	/** Of parentheses and {@code not} in each other; more than anybody can follow. */
@@ -15,8 +15,8 @@ final class RuleLimits {
 	/** Of {@code and} and {@code or} in one rule. */
 	static final int LONGEST = 300;
 
-	/** A text without it has no rules. */
-	static final String KEYWORD = "rule";
+	/** A text without it has no conditions. */
+	static final String KEYWORD = "when";
 
 	private static final String TOO_MUCH = "This rule is too much for anybody: more than " + DEEPEST
 			+ " of ( and not in each other, or more than " + LONGEST + " of and and or. Split it into several rules.";
@@ -47,7 +47,7 @@ final class RuleLimits {
 			return;
 		}
 		switch (token.getText()) {
-		case KEYWORD -> begin(start);
+		case "rule", "prefer", "avoid" -> begin(start);
 		case "(", "not" -> depth++;
 		case ")" -> depth--;
 		case "and", "or" -> length++;

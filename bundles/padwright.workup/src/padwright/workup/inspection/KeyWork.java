@@ -33,12 +33,22 @@ final class KeyWork {
 	}
 
 	static List<Recommendation> of(KeyJob job) {
+		KeyWork key = inspected(job);
+		EmptyCup.split(job).ifPresent(key::addEmptyCup);
+		return key.work;
+	}
+
+	/** Without what the readings of the empty cup ask for. */
+	static List<Recommendation> ofInspection(KeyJob job) {
+		return inspected(job).work;
+	}
+
+	private static KeyWork inspected(KeyJob job) {
 		KeyWork key = new KeyWork(job);
 		key.addRim();
 		key.addCup();
 		key.addPlay();
-		EmptyCup.split(job).ifPresent(key::addEmptyCup);
-		return key.work;
+		return key;
 	}
 
 	private void addRim() {

@@ -21,6 +21,14 @@ public final class RecommendedWork {
 		return List.copyOf(work);
 	}
 
+	/** As {@link #of(ServicePlan)}, without what the readings of empty cups ask for. */
+	public static List<Recommendation> ofInspection(ServicePlan plan) {
+		List<Recommendation> work = new ArrayList<>(InstrumentWork.of(plan));
+		plan.jobs().forEach(job -> work.addAll(KeyWork.ofInspection(job)));
+		work.addAll(SpringWork.of(plan));
+		return List.copyOf(work);
+	}
+
 	/** For one key. */
 	public static List<Recommendation> of(KeyJob job) {
 		return Stream.concat(KeyWork.of(job).stream(),

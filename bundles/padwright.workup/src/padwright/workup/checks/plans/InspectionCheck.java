@@ -1,6 +1,5 @@
 package padwright.workup.checks.plans;
 
-import padwright.model.plan.PlanPackage;
 import padwright.workup.checks.Advice;
 import padwright.workup.checks.Check;
 import padwright.workup.checks.Findings;
@@ -19,11 +18,9 @@ public final class InspectionCheck extends Check<ServicePlan> {
 
 	@Override
 	protected void check(ServicePlan plan, Findings findings) {
-		for (Recommendation each : RecommendedWork.of(plan)) {
-			if (each.feature() != PlanPackage.Literals.KEY_SERVICE__EMPTY) {
-				findings.info(IssueCodes.INSPECTION_WORK, Place.of(each.element(), each.feature()),
-						new Advice(each.where() + ", " + each.found(), each.reason(), each.work()));
-			}
+		for (Recommendation each : RecommendedWork.ofInspection(plan)) {
+			findings.info(IssueCodes.INSPECTION_WORK, Place.of(each.element(), each.feature()),
+					new Advice(each.where() + ", " + each.found(), each.reason(), each.work()));
 		}
 	}
 }
