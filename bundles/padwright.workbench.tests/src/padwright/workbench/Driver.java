@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.LockSupport;
@@ -24,6 +25,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
@@ -51,9 +53,17 @@ final class Driver implements AutoCloseable {
 
 	/** With a copy of the example shop in {@code folder}. */
 	static Driver withExampleShop(Path folder) throws Exception {
-		Path copy = folder.resolve("shop");
-		copy(EXAMPLE, copy);
-		IFolder shop = ui(() -> OpenShops.open(copy, null));
+		copyExampleShop(folder);
+		return over(folder);
+	}
+
+	static void copyExampleShop(Path folder) throws IOException {
+		copy(EXAMPLE, folder.resolve("shop"));
+	}
+
+	/** With the shop that is in {@code folder} already. */
+	static Driver over(Path folder) throws Exception {
+		IFolder shop = ui(() -> OpenShops.open(folder.resolve("shop"), null));
 		waitFor("the server", () -> LanguageSession.get().running().isPresent());
 		return new Driver(shop);
 	}
@@ -176,6 +186,21 @@ final class Driver implements AutoCloseable {
 			button.notifyListeners(SWT.Selection, new Event());
 			return null;
 		});
+	}
+
+	/** Presses the default button of the dialog that opens. */
+	static void answerDialog() throws Exception {
+		waitFor("a dialog", () -> dialog().isPresent());
+		ui(() -> {
+			dialog().orElseThrow().getDefaultButton().notifyListeners(SWT.Selection, new Event());
+			return null;
+		});
+	}
+
+	private static Optional<Shell> dialog() {
+		return Arrays.stream(display().getShells())
+				.filter(shell -> shell.isVisible() && shell.getParent() != null && shell.getDefaultButton() != null)
+				.findFirst();
 	}
 
 	static boolean isEnabled(Composite within, String text) {

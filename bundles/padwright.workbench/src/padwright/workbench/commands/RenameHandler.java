@@ -43,7 +43,7 @@ public final class RenameHandler extends EditorHandler {
 	}
 
 	/** Renames without asking; tells whether it was done. */
-	static boolean rename(IDocument text, Position place, String old, String anew) {
+	public static boolean rename(IDocument text, Position place, String old, String anew) {
 		Optional<WorkspaceEdit> edit = Answers.of(text,
 				(server, id) -> server.documents().rename(new RenameParams(id, place, anew)));
 		boolean done = edit.isPresent() && WorkspaceEdits.apply(Messages.get("rename.title", old), edit.get());

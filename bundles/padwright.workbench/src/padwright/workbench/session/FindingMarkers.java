@@ -11,6 +11,7 @@ import org.eclipse.core.resources.IResource;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.resources.WorkspaceJob;
 import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
@@ -41,15 +42,26 @@ final class FindingMarkers extends WorkspaceJob {
 	}
 
 	@Override
-	public IStatus runInWorkspace(IProgressMonitor monitor) throws CoreException {
+	public IStatus runInWorkspace(IProgressMonitor monitor) {
 		for (String uri : List.copyOf(waiting.keySet())) {
 			List<Diagnostic> findings = waiting.remove(uri);
 			Optional<IFile> file = Documents.file(uri).filter(IFile::exists);
 			if (findings != null && file.isPresent()) {
-				replace(file.get(), findings);
+				show(file.get(), findings);
 			}
 		}
 		return Status.OK_STATUS;
+	}
+
+	/** A file may go at any moment; the findings of the others are shown all the same. */
+	private static void show(IFile file, List<Diagnostic> findings) {
+		try {
+			replace(file, findings);
+		} catch (CoreException failed) {
+			if (file.exists()) {
+				ILog.of(FindingMarkers.class).log(failed.getStatus());
+			}
+		}
 	}
 
 	private static void replace(IFile file, List<Diagnostic> findings) throws CoreException {

@@ -58,7 +58,9 @@ public final class WorkspaceEdits {
 
 	private static TextFileChange change(IFile file, List<TextEdit> edits) {
 		TextFileChange change = new SafeTextChange(file.getName(), file);
-		change.setEdit(edit(edits, Documents.open(file).orElseGet(() -> onDisk(file))));
+		Optional<IDocument> open = Documents.open(file);
+		change.setSaveMode(open.isPresent() ? TextFileChange.LEAVE_DIRTY : TextFileChange.FORCE_SAVE);
+		change.setEdit(edit(edits, open.orElseGet(() -> onDisk(file))));
 		return change;
 	}
 

@@ -9,6 +9,7 @@ import org.eclipse.emf.common.util.URI;
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DidChangeWatchedFilesParams;
+import org.eclipse.lsp4j.DidChangeWorkspaceFoldersParams;
 import org.eclipse.lsp4j.DocumentOnTypeFormattingOptions;
 import org.eclipse.lsp4j.DocumentOnTypeFormattingParams;
 import org.eclipse.lsp4j.FileEvent;
@@ -91,12 +92,21 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 		runToTheEnd(shops::open);
 	}
 
-	/** A change that no later one may cut short. */
+	/** What is found of a shop cut short would be half a shop from then on. */
+	@Override
+	public void didChangeWorkspaceFolders(DidChangeWorkspaceFoldersParams params) {
+		runToTheEnd(() -> shops.didChangeWorkspaceFolders(params, CancelIndicator.NullImpl));
+	}
+
+	/**
+	 * A change that no later one may cut short. It cuts short others, as every change does; what these left unread is
+	 * read behind it.
+	 */
 	private void runToTheEnd(Runnable change) {
 		getRequestManager().runWrite(() -> {
 			change.run();
-			return null;
-		}, (cancelled, done) -> null);
+			return shops.didChangeFiles(List.of(), List.of());
+		}, (cancelled, unread) -> unread.build(cancelled));
 	}
 
 	@Override

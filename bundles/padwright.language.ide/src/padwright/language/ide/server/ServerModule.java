@@ -4,6 +4,7 @@ import java.util.Collection;
 
 import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.resource.impl.ResourceFactoryRegistryImpl;
+import org.eclipse.xtext.ide.server.BuildManager;
 import org.eclipse.xtext.ide.server.ILanguageServerShutdownAndExitHandler;
 import org.eclipse.xtext.ide.server.IMultiRootWorkspaceConfigFactory;
 import org.eclipse.xtext.ide.server.LanguageServerImpl;
@@ -46,6 +47,7 @@ final class ServerModule extends AbstractModule {
 	protected void configure() {
 		bind(LanguageServerImpl.class).to(PadwrightLanguageServer.class);
 		bind(WorkspaceManager.class).to(ShopWorkspaceManager.class);
+		bind(BuildManager.class).to(ShopBuilds.class);
 		bind(IMultiRootWorkspaceConfigFactory.class).to(ShopWorkspaceFactory.class);
 		bind(ILanguageServerShutdownAndExitHandler.class).toInstance(session);
 		bind(IResourceServiceProvider.Registry.class).toInstance(languages());

@@ -84,7 +84,11 @@ final class ShopWorkspaceManager extends WorkspaceManager {
 	}
 
 	private List<URI> inShops(List<URI> files) {
-		return files.stream().filter(file -> getProjectConfig(file) != null).toList();
+		return files.stream().filter(this::isInShop).toList();
+	}
+
+	boolean isInShop(URI file) {
+		return getProjectConfig(file) != null;
 	}
 
 	@Override
