@@ -20,8 +20,8 @@ import padwright.language.shop.ShopFinding;
 
 /**
  * Checks files of one shop, however many: several at once, each let go of when it is judged, and none that was judged
- * before and depends on nothing that changed. The findings are those of {@link padwright.language.shop.Shop}. May be run
- * again and again; for one thread at a time.
+ * before and depends on nothing that changed. The findings are those of {@link padwright.language.shop.Shop}. May be
+ * run again and again; for one thread at a time.
  */
 public final class ShopCheck {
 
