@@ -2,7 +2,7 @@ package padwright.drawing.svg;
 
 import java.util.regex.Pattern;
 
-/** Text as XML can hold it (XML 1.0, production 2: Char); a writer escapes marks, but not what may not be there at all. */
+/** Text as XML can hold it (XML 1.0, production 2: Char): a writer escapes marks, but not what may not be there. */
 final class XmlText {
 
 	private static final Pattern IMPOSSIBLE =

@@ -20,4 +20,11 @@ class FuzzTest {
 			}
 		}
 	}
+
+	/** Once, its figures were sought to be changed one by one. */
+	@Test
+	void aHalfTypedPieceIsReplacedWhole() throws IOException {
+		new FuzzTarget().use(new FuzzCase("fuzz.plan", "plan P for BoehmC with Bench {\n\tfit Felt with Clear\n"
+				+ "\tread at 12 3 6 9\n\tkey G felt . 1 . . shim 5\n}\n"));
+	}
 }

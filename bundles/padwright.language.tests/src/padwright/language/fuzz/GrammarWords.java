@@ -26,7 +26,8 @@ final class GrammarWords {
 			"Shellac", "acetal", "felt", "^key", "Bench.Felt", "D♯4", "x", "größer", "_", "a".repeat(300) };
 	private static final String[] NUMBERS = { "0", "1", "0.5", "7.5", "12", "12.5", "13", "15", "3.14159", "0.0000001",
 			"1000000", "99999999999999999999", "0.5".repeat(1) + "0".repeat(60), "393700787", "1e9", "00", "2147483648" };
-	private static final String[] STRINGS = { "\"\"", "\"UNM 1.00\"", "\"A-1042\"", "\"a\\\"b\"", "\"\\\\\"", "\"<svg>&amp;\"",
+	private static final String[] STRINGS = { "\"\"", "\"UNM 1.00\"", "\"A-1042\"", "\"a\\\"b\"", "\"\\\\\"",
+			"\"<svg>&amp;\"",
 			"\"=1+1\"", "\"../../etc/passwd\"", "\"\u202E\uD83D\uDE00\"", "\"" + "long ".repeat(200) + "\"" };
 	private static final String[] DAYS = { "2026-03-01", "2026-02-30", "0000-00-00", "9999-12-31" };
 	private static final String[] RANGES = { "13..16", "16..13", "0..0", "0.1..99999999999999999999", "1.5..1.5" };

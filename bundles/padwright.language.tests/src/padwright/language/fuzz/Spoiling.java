@@ -9,7 +9,8 @@ import java.util.regex.Pattern;
 /** Spoils documents word by word. */
 final class Spoiling {
 
-	private static final Pattern WORD = Pattern.compile("\"[^\"\\n]*\"|//[^\\n]*|[\\p{L}\\p{N}_♯♭.]+|\\s+|.", Pattern.DOTALL);
+	private static final Pattern WORD =
+			Pattern.compile("\"[^\"\\n]*\"|//[^\\n]*|[\\p{L}\\p{N}_♯♭.]+|\\s+|.", Pattern.DOTALL);
 	private static final int MOST_CHANGES = 8;
 
 	private final SplittableRandom random;

@@ -33,7 +33,8 @@ final class ResultFormat {
 
 	StoredResult read(DataInputStream in) throws IOException {
 		FileStamp stamp = new FileStamp(in.readLong(), in.readLong(), in.readBoolean());
-		return new StoredResult(stamp, readText(in), in.readBoolean(), readShared(in), new FileResult(readList(in, this::readFinding),
+		return new StoredResult(stamp, readText(in), in.readBoolean(), readShared(in),
+				new FileResult(readList(in, this::readFinding),
 						readList(in, from -> new PlanName(readText(from), from.readInt(), from.readInt())),
 						readList(in, ResultFormat::readText), readList(in, this::readShared), in.readBoolean()));
 	}

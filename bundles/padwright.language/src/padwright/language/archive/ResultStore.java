@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.zip.CRC32;
 import java.util.zip.CheckedInputStream;
@@ -59,7 +60,8 @@ public final class ResultStore {
 		changed |= !result.equals(results.put(path, result));
 	}
 
-	void retain(java.util.Collection<String> paths) {
+	/** Forgets all other files. */
+	void retain(Set<String> paths) {
 		changed |= results.keySet().retainAll(paths);
 	}
 

@@ -4,12 +4,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 import org.eclipse.xtext.util.CancelIndicator;
 
@@ -20,13 +21,13 @@ import padwright.language.shop.ShopFinding;
 
 /**
  * Checks files of one shop, however many: several at once, each let go of when it is judged, and none that was judged
- * before and depends on nothing that changed. The findings are those of {@link padwright.language.shop.Shop}. May be run
- * again and again; for one thread at a time.
+ * before and depends on nothing that changed. The findings are those of {@link padwright.language.shop.Shop}. May be
+ * run again and again; for one thread at a time.
  */
 public final class ShopCheck {
 
 	private final Path top;
-	private final Collection<Path> all;
+	private final Map<Path, String> all = new TreeMap<>();
 	private final Map<Path, String> otherTexts;
 	private final Supplier<Injector> languages;
 	private final int threads;
@@ -41,7 +42,7 @@ public final class ShopCheck {
 	public ShopCheck(Path top, Collection<Path> all, Map<Path, String> otherTexts, Supplier<Injector> languages,
 			int threads) {
 		this.top = top;
-		this.all = new TreeSet<>(all);
+		all.forEach(file -> this.all.put(file, top.relativize(file).toString()));
 		this.otherTexts = Map.copyOf(otherTexts);
 		this.languages = languages;
 		this.threads = threads;
@@ -56,9 +57,9 @@ public final class ShopCheck {
 	 */
 	public List<ShopFinding> run(Collection<Path> chosen, ResultStore store, Consumer<Path> progress,
 			CancelIndicator cancelled) {
-		Map<Path, FileState> states = new TreeMap<>();
-		all.forEach(file -> states.put(file, FileState.of(file, path(file), store, otherTexts)));
-		store.retain(states.values().stream().map(FileState::path).toList());
+		Map<Path, FileState> states = new LinkedHashMap<>();
+		all.forEach((file, path) -> states.put(file, FileState.of(file, path, store, otherTexts)));
+		store.retain(states.values().stream().map(FileState::path).collect(Collectors.toSet()));
 		team = teamFor(states.values().stream().filter(FileState::source).toList());
 		SourceGraph graph = graph(states.values(), team);
 		List<FileState> due = chosen.stream().map(states::get).filter(state -> !state.isJudged(graph)).toList();
@@ -78,10 +79,6 @@ public final class ShopCheck {
 	/** Who has all sources loaded already goes on with them. */
 	private Team teamFor(List<FileState> sources) {
 		return team != null && team.hasLoaded(sources) ? team : new Team(languages, threads, sources, otherTexts);
-	}
-
-	private String path(Path file) {
-		return top.relativize(file).toString();
 	}
 
 	private static SourceGraph graph(Collection<FileState> states, Team team) {

@@ -45,11 +45,17 @@ public final class ShimEdits {
 		if (!round.isLevel() && round.getPieces().isEmpty()) {
 			return List.of(Clauses.insertion(node, " " + clause(round, pieces)));
 		}
-		if (!pieces.isEmpty() && round.getPieces().size() == pieces.size()) {
+		if (!pieces.isEmpty() && round.getPieces().size() == pieces.size()
+				&& round.getPieces().stream().allMatch(ShimEdits::isWhole)) {
 			return changes(round, pieces);
 		}
 		return round.isLevel() && pieces.isEmpty() ? List.of()
 				: List.of(Clauses.replacement(node, SHIM, node, clause(round, pieces)));
+	}
+
+	/** Whether a piece is not half typed. */
+	private static boolean isWhole(Piece piece) {
+		return piece.getThickness() != null && piece.getFrom() != null && piece.getTo() != null;
 	}
 
 	private static String clause(Round round, List<PartialShim> pieces) {

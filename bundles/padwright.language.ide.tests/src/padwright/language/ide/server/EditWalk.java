@@ -93,7 +93,8 @@ final class EditWalk implements AutoCloseable {
 		Map<Path, String> now = new HashMap<>();
 		names.forEach(name -> now.put(shop.file(name), texts.get(name).getContents()));
 		Shop whole = Shop.open(language, now.keySet().stream().sorted().toList(), now);
-		return names.stream().flatMap(name -> whole.findings(shop.file(name)).stream()).map(EditWalk::fresh).sorted().toList();
+		return names.stream().flatMap(name -> whole.findings(shop.file(name)).stream()).map(EditWalk::fresh).sorted()
+				.toList();
 	}
 
 	private static String fresh(ShopFinding found) {

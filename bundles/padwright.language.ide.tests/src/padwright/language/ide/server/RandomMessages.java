@@ -18,8 +18,9 @@ final class RandomMessages {
 			"workspace/executeCommand", "textDocument/didChange", "textDocument/didClose", "textDocument/didSave",
 			"workspace/didChangeWatchedFiles", "workspace/didChangeConfiguration", "initialized", "initialize",
 			"shutdown", "no/such", "$/cancelRequest", "$/setTrace" };
-	private static final String OPEN = "{\"jsonrpc\":\"2.0\",\"method\":\"textDocument/didOpen\",\"params\":{\"textDocument\":"
-			+ "{\"uri\":\"file:///nowhere/a.plan\",\"languageId\":\"x\",\"version\":1,\"text\":\"plan P for S {\\n\\tkey A\\n}\"}}}";
+	private static final String OPEN = "{\"jsonrpc\":\"2.0\",\"method\":\"textDocument/didOpen\","
+			+ "\"params\":{\"textDocument\":{\"uri\":\"file:///nowhere/a.plan\",\"languageId\":\"x\","
+			+ "\"version\":1,\"text\":\"plan P for S {\\n\\tkey A\\n}\"}}}";
 
 	private final Random random;
 	private final ByteArrayOutputStream stream = new ByteArrayOutputStream();
