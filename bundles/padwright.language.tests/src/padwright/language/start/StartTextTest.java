@@ -131,6 +131,13 @@ class StartTextTest {
 	}
 
 	@Test
+	void filesAreCalledAsInTheExamples() {
+		assertEquals("spring-service.plan", FileName.of("SpringService", "plan"));
+		assertEquals("bfoot2026-b.keys", FileName.of("BFoot2026_B", "keys"));
+		assertEquals("quarter-tone.keys", FileName.of("QuarterTone", "keys"));
+	}
+
+	@Test
 	void theMarkIsThatOfTheExamples() throws Exception {
 		assertEquals(Files.readString(Examples.shops().get(0).resolve(ShopFolder.MARKER)), ShopMark.TEXT);
 	}

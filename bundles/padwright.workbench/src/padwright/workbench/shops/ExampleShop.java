@@ -66,7 +66,7 @@ public final class ExampleShop {
 	 *
 	 * @throws IOException if the folder holds something else, or cannot be written
 	 */
-	static void copyTo(Path folder) throws IOException {
+	public static void copyTo(Path folder) throws IOException {
 		if (ShopFolder.isMarked(folder)) {
 			return;
 		}
