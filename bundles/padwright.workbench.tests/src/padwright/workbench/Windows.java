@@ -30,19 +30,19 @@ final class Windows {
 
 	/** The dialog that a command opens. */
 	static Windows open(String command, String title) throws Exception {
-		Bench.display().asyncExec(() -> {
+		Driver.display().asyncExec(() -> {
 			try {
 				PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(command, null);
 			} catch (Exception failed) {
 				throw new AssertionError(failed);
 			}
 		});
-		Bench.waitFor(title, () -> shell(title).isPresent());
-		return new Windows(Bench.ui(() -> shell(title).orElseThrow()));
+		Driver.waitFor(title, () -> shell(title).isPresent());
+		return new Windows(Driver.ui(() -> shell(title).orElseThrow()));
 	}
 
 	private static Optional<Shell> shell(String title) {
-		return Arrays.stream(Bench.display().getShells()).filter(one -> one.getText().equals(title)).findFirst();
+		return Arrays.stream(Driver.display().getShells()).filter(one -> one.getText().equals(title)).findFirst();
 	}
 
 	private static List<Control> within(Composite composite) {
@@ -67,15 +67,15 @@ final class Windows {
 	}
 
 	void type(String field, String text) throws Exception {
-		Bench.ui(() -> {
+		Driver.ui(() -> {
 			named(Text.class, field).setText(text);
 			return null;
 		});
 	}
 
 	void choose(String field, String item) throws Exception {
-		Bench.waitFor(item, () -> Arrays.asList(named(Combo.class, field).getItems()).contains(item));
-		Bench.ui(() -> {
+		Driver.waitFor(item, () -> Arrays.asList(named(Combo.class, field).getItems()).contains(item));
+		Driver.ui(() -> {
 			Combo combo = named(Combo.class, field);
 			combo.setText(item);
 			combo.notifyListeners(SWT.Selection, new Event());
@@ -85,15 +85,15 @@ final class Windows {
 
 	/** Pushes a button once it can be. */
 	void push(String label) throws Exception {
-		Bench.waitFor(label, () -> button(label).isEnabled());
-		Bench.ui(() -> {
+		Driver.waitFor(label, () -> button(label).isEnabled());
+		Driver.ui(() -> {
 			button(label).notifyListeners(SWT.Selection, new Event());
 			return null;
 		});
 	}
 
 	boolean canPush(String label) throws Exception {
-		return Bench.ui(() -> button(label).isEnabled());
+		return Driver.ui(() -> button(label).isEnabled());
 	}
 
 	private Button button(String label) {
@@ -103,14 +103,14 @@ final class Windows {
 
 	/** Whether something in the dialog says a text. */
 	boolean says(String text) throws Exception {
-		return Bench.ui(() -> all(Text.class).stream().anyMatch(message -> message.getText().contains(text)));
+		return Driver.ui(() -> all(Text.class).stream().anyMatch(message -> message.getText().contains(text)));
 	}
 
 	<T> T ui(Callable<T> work) throws Exception {
-		return Bench.ui(work);
+		return Driver.ui(work);
 	}
 
 	void waitForEnd() throws Exception {
-		Bench.waitFor("its end", shell::isDisposed);
+		Driver.waitFor("its end", shell::isDisposed);
 	}
 }

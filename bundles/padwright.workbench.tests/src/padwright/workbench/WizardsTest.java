@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 import padwright.language.start.StockText;
+import padwright.workbench.bench.Bench;
 import padwright.workbench.controls.Named;
 import padwright.workbench.editor.PlanEditor;
 import padwright.workbench.shops.OpenShops;
@@ -30,11 +31,11 @@ class WizardsTest {
 
 	@TempDir
 	private Path folder;
-	private Bench bench;
+	private Driver bench;
 
 	@BeforeEach
 	void openShop() throws Exception {
-		bench = Bench.withExampleShop(folder);
+		bench = Driver.withExampleShop(folder);
 	}
 
 	@AfterEach
@@ -54,7 +55,7 @@ class WizardsTest {
 		Path shop = folder.resolve("My shop").toRealPath();
 		assertEquals(StockText.starter("Bench"), Files.readString(shop.resolve("stock/bench.stock")));
 		assertTrue(OpenShops.folders().contains(shop));
-		Bench.ui(() -> {
+		Driver.ui(() -> {
 			OpenShops.close(OpenShops.open(shop, null), null);
 			return null;
 		});
@@ -66,7 +67,7 @@ class WizardsTest {
 		Windows wizard = Windows.open("padwright.workbench.newSystem", "New Key System");
 		wizard.choose("Extends:", "BoehmC");
 		wizard.type("Name:", "BoehmC");
-		Bench.waitFor("a taken name", () -> wizard.all(Text.class).stream()
+		Driver.waitFor("a taken name", () -> wizard.all(Text.class).stream()
 				.anyMatch(text -> text.getText().contains("taken")));
 		wizard.type("Name:", "two words");
 		assertTrue(wizard.says("cannot be a name"));
@@ -102,33 +103,33 @@ class WizardsTest {
 	@Test
 	void aRoundIsTypedLikeAnIndicatorDoesAndUndoneInOneStep() throws Exception {
 		PlanEditor editor = bench.open(FIRST);
-		String before = Bench.text(editor);
-		Bench.waitFor("the plan", () -> padwright.workbench.bench.Bench.of(Bench.page().getWorkbenchWindow()).shown()
+		String before = Driver.text(editor);
+		Driver.waitFor("the plan", () -> Bench.of(Driver.page().getWorkbenchWindow()).shown()
 				.plan().filter(plan -> plan.text().equals(before)).isPresent());
 		Windows wizard = Windows.open("padwright.workbench.newRound", "New Round of Readings");
 		wizard.push("All");
 		wizard.push("Next >");
-		Bench.waitFor("the grid", () -> wizard.all(Text.class).stream().anyMatch(cell -> Named.of(cell).equals("Fs at 12")));
+		Driver.waitFor("the grid", () -> wizard.all(Text.class).stream().anyMatch(cell -> Named.of(cell).equals("Fs at 12")));
 		for (String figure : List.of(".", "0.6", "1", ".", ".", ".", ".", ".")) {
 			typeWithEnter(figure);
 		}
 		wizard.push("Finish");
 		wizard.waitForEnd();
-		String after = Bench.text(editor);
+		String after = Driver.text(editor);
 		assertTrue(after.contains("felt . 0.5 . 1 felt . 0.5 1 .\n"), after);
 		assertTrue(after.contains("felt . . . . felt . . . .\n"), after);
 		assertTrue(after.contains("felt . 1 1.5 0.5\n"), after);
-		Bench.ui(() -> {
+		Driver.ui(() -> {
 			editor.getAction(ITextEditorActionConstants.UNDO).run();
 			return null;
 		});
-		assertEquals(before, Bench.text(editor));
+		assertEquals(before, Driver.text(editor));
 	}
 
 	/** Into whatever has the focus. */
 	private static void typeWithEnter(String figure) throws Exception {
-		Bench.ui(() -> {
-			Text cell = (Text) Bench.display().getFocusControl();
+		Driver.ui(() -> {
+			Text cell = (Text) Driver.display().getFocusControl();
 			cell.setText(figure);
 			Event enter = new Event();
 			enter.detail = SWT.TRAVERSE_RETURN;
