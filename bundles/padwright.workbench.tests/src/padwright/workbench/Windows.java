@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
@@ -41,6 +40,16 @@ final class Windows {
 		return new Windows(Driver.ui(() -> shell(title).orElseThrow()));
 	}
 
+	/** The main window, for views with fields. */
+	static Windows main() throws Exception {
+		return new Windows(Driver.ui(() -> Driver.page().getWorkbenchWindow().getShell()));
+	}
+
+	/** A field, from any thread. */
+	<C extends Control> C field(Class<C> kind, String name) throws Exception {
+		return Driver.ui(() -> named(kind, name));
+	}
+
 	private static Optional<Shell> shell(String title) {
 		return Arrays.stream(Driver.display().getShells()).filter(one -> one.getText().equals(title)).findFirst();
 	}
@@ -61,7 +70,8 @@ final class Windows {
 		return within(shell).stream().filter(kind::isInstance).map(kind::cast).filter(Control::isVisible).toList();
 	}
 
-	private <C extends Control> C named(Class<C> kind, String name) {
+	/** A field; in the UI thread. */
+	<C extends Control> C named(Class<C> kind, String name) {
 		return all(kind).stream().filter(control -> Named.of(control).equals(name)).findFirst()
 				.orElseThrow(() -> new AssertionError(name + " is none of " + all(kind).stream().map(Named::of).toList()));
 	}
@@ -104,10 +114,6 @@ final class Windows {
 	/** Whether something in the dialog says a text. */
 	boolean says(String text) throws Exception {
 		return Driver.ui(() -> all(Text.class).stream().anyMatch(message -> message.getText().contains(text)));
-	}
-
-	<T> T ui(Callable<T> work) throws Exception {
-		return Driver.ui(work);
 	}
 
 	void waitForEnd() throws Exception {

@@ -65,6 +65,8 @@ class ElementFieldsTest {
 	void aStatementOfABlockGetsALineOfItsOwn() {
 		assertEquals("plan P for S { // one\n\tdate 2026-03-04\n\tkey A\n}\n",
 				edited("plan P for S { // one\n\tkey A\n}\n", "plan", "date", "2026-03-04"));
+		assertEquals("plan P for S {\r\n\tdate 2026-03-04\r\n\tkey A\r\n}\r\n",
+				edited("plan P for S {\r\n\tkey A\r\n}\r\n", "plan", "date", "2026-03-04"));
 		assertEquals("stock S {\n\tpad A {\n\t\tkind felt // one\n\t\tsinks 2 thou\n\t\tprice 3\n\t}\n}\n",
 				edited("stock S {\n\tpad A {\n\t\tkind felt // one\n\t\tprice 3\n\t}\n}\n", "pad", "sinks", "2 thou"));
 	}

@@ -88,9 +88,11 @@ final class MissingField {
 	/** A line of its own behind the line of {@code last}, so that a remark stays with what it is said of. */
 	private static FieldPlace statement(ICompositeNode element, INode last, String words, AbstractRule value) {
 		String text = element.getRootNode().getText();
-		int lineEnd = text.indexOf('\n', last.getEndOffset());
-		int at = lineEnd < 0 ? last.getEndOffset() : lineEnd;
-		return new FieldPlace(at, 0, "\n" + indent(text, element.getOffset()) + "\t" + words, "", value);
+		int newLine = text.indexOf('\n', last.getEndOffset());
+		boolean isWindows = newLine > 0 && text.charAt(newLine - 1) == '\r';
+		int lineEnd = newLine < 0 ? last.getEndOffset() : isWindows ? newLine - 1 : newLine;
+		String before = (isWindows ? "\r\n" : "\n") + indent(text, element.getOffset()) + "\t" + words;
+		return new FieldPlace(lineEnd, 0, before, "", value);
 	}
 
 	private static String indent(String text, int offset) {

@@ -4,6 +4,7 @@ import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
+import padwright.workbench.inspector.InspectorView;
 import padwright.workbench.shops.ShopView;
 import padwright.workbench.tour.TourView;
 import padwright.workbench.views.CupSectionView;
@@ -30,6 +31,7 @@ public final class BenchPerspective implements IPerspectiveFactory {
 		IFolderLayout rightBelow = layout.createFolder("rightBelow", IPageLayout.BOTTOM, 0.4f, "right");
 		rightBelow.addView(RimClockView.ID);
 		rightBelow.addView(CupSectionView.ID);
+		rightBelow.addView(InspectorView.ID);
 		IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.66f, text);
 		below.addView(KeyTableView.ID);
 		below.addView(RegulationView.ID);

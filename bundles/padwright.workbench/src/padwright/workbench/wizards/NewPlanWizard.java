@@ -3,7 +3,7 @@ package padwright.workbench.wizards;
 import org.eclipse.core.resources.IFolder;
 
 import padwright.workbench.editor.Places;
-import padwright.workup.service.ServicePlan;
+import padwright.workbench.prefs.Preferences;
 
 /** Makes a plan, with a row for every key of its system, and opens its text. */
 public final class NewPlanWizard extends NewWizard {
@@ -22,7 +22,7 @@ public final class NewPlanWizard extends NewWizard {
 	@Override
 	public boolean performFinish() {
 		PlanDraft draft = new PlanDraft(page.name(), page.title(), page.serial(), page.system().orElseThrow(),
-				page.stock(), page.template(), ServicePlan.DEFAULT_TOLERANCE);
+				page.stock(), page.template(), Preferences.tolerance());
 		IFolder shop = page.shop();
 		String path = page.path();
 		return carryOut(monitor -> NewDocument.write(shop, path, draft.text()))
