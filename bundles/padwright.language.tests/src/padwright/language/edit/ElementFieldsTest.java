@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.EObject;
@@ -22,8 +21,22 @@ import padwright.language.TestShop;
 class ElementFieldsTest {
 
 	/** A value for every rule that a value can follow. */
-	private static final Map<String, String> SAMPLES = Map.of("Measure", "0.25 mm", "Decimal", "1.25", "SignedDecimal",
-			"-3", "Range", "1..2", "Date", "2026-03-04", "Hour", "1.5", "LengthUnit", "mm", "Count", "3", "STRING", "a \"word\"");
+	private static String sample(String rule) {
+		return switch (rule) {
+			case "Measure" -> "0.25 mm";
+			case "Decimal" -> "1.25";
+			case "SignedDecimal" -> "-3";
+			case "Range" -> "1..2";
+			case "Date" -> "2026-03-04";
+			case "Hour" -> "1.5";
+			case "Count" -> "3";
+			case "LengthUnit", "RuleUnit" -> "mm";
+			case "PropertyName" -> "pad.kind";
+			case "ValueName" -> "felt";
+			case "STRING" -> "a \"word\"";
+			default -> throw new AssertionError(rule);
+		};
+	}
 
 	static List<Path> documents() {
 		return Examples.documents(Examples.shops().get(0));
@@ -69,6 +82,14 @@ class ElementFieldsTest {
 				edited("plan P for S {\r\n\tkey A\r\n}\r\n", "plan", "date", "2026-03-04"));
 		assertEquals("stock S {\n\tpad A {\n\t\tkind felt // one\n\t\tsinks 2 thou\n\t\tprice 3\n\t}\n}\n",
 				edited("stock S {\n\tpad A {\n\t\tkind felt // one\n\t\tprice 3\n\t}\n}\n", "pad", "sinks", "2 thou"));
+	}
+
+	@Test
+	void partsMayBeginWithoutAValue() {
+		String text = "plan P for S {\n\tplayer { tone bright }\n}\n";
+		assertEquals(text.replace("player", "player \"X\""), edited(text, "player", "name", "X"));
+		assertEquals(text.replace("bright", "dark"), edited(text, "player", "tone", "dark"));
+		assertEquals(text.replace("bright", "bright saliva mild"), edited(text, "player", "saliva", "mild"));
 	}
 
 	@Test
@@ -123,7 +144,7 @@ class ElementFieldsTest {
 	}
 
 	private static void assertReadBack(ElementField field, Path file, String text, int errors) {
-		String value = field.choices().isEmpty() ? SAMPLES.get(field.place().orElseThrow().rule().getName())
+		String value = field.choices().isEmpty() ? sample(field.place().orElseThrow().rule().getName())
 				: field.choices().get(0);
 		String edited = TextEdit.apply(List.of(field.edit(value)), text);
 		TestShop again = TestShop.of(Examples.name(file), edited);

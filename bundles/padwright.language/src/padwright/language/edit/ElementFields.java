@@ -8,11 +8,15 @@ import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.xtext.AbstractRule;
+import org.eclipse.xtext.Action;
+import org.eclipse.xtext.GrammarUtil;
+import org.eclipse.xtext.RuleCall;
 import org.eclipse.xtext.nodemodel.ICompositeNode;
 import org.eclipse.xtext.nodemodel.INode;
 import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 
 import padwright.model.keysystem.KeySystem;
+import padwright.model.keysystem.Titled;
 import padwright.model.plan.Document;
 import padwright.model.plan.Plan;
 import padwright.model.stock.Stock;
@@ -66,7 +70,7 @@ public final class ElementFields {
 
 	/** Whether others refer to an element by its name, so that only renaming may change it. */
 	private static boolean isNamed(EObject element) {
-		return element instanceof padwright.model.keysystem.Titled;
+		return element instanceof Titled;
 	}
 
 	private static Optional<FieldPlace> place(EObject element, EAttribute attribute, List<INode> nodes) {
@@ -87,7 +91,8 @@ public final class ElementFields {
 
 	/** The rule that an element was read by. */
 	private static Optional<AbstractRule> rule(ICompositeNode node) {
-		return node.getGrammarElement() instanceof org.eclipse.xtext.RuleCall call ? Optional.of(call.getRule())
-				: node.getGrammarElement() instanceof AbstractRule rule ? Optional.of(rule) : Optional.empty();
+		EObject grammar = node.getGrammarElement();
+		return grammar instanceof RuleCall call ? Optional.of(call.getRule())
+				: grammar instanceof Action made ? Optional.of(GrammarUtil.containingRule(made)) : Optional.empty();
 	}
 }

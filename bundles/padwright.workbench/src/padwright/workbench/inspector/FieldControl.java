@@ -65,9 +65,9 @@ final class FieldControl {
 
 	private Text text(Composite form) {
 		boolean editable = field.isEditable();
-		Text text = new Text(form, SWT.BORDER | SWT.SINGLE | (editable ? 0 : SWT.READ_ONLY));
-		text.setEnabled(true);
+		Text text = new Text(form, SWT.SINGLE | (editable ? SWT.BORDER : SWT.READ_ONLY));
 		if (!editable) {
+			text.setMessage(Messages.get("inspector.readOnly"));
 			text.setToolTipText(Messages.get("inspector.readOnly"));
 			return text;
 		}

@@ -20,7 +20,7 @@ final class FieldWords {
 	/** As in "Cup: depth". */
 	static String name(ElementField field) {
 		String attribute = Messages.find(FIELD + field.attribute().getName()).orElse(field.attribute().getName());
-		return Messages.find("part." + field.element().eClass().getName())
+		return Messages.find("part." + field.element().eContainingFeature().getName())
 				.map(part -> Messages.get("inspector.part", part, attribute)).orElse(attribute);
 	}
 
