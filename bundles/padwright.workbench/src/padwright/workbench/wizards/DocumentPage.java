@@ -8,6 +8,7 @@ import java.util.concurrent.CompletableFuture;
 
 import org.eclipse.core.resources.IFolder;
 import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Text;
 
 import padwright.language.start.FileName;
@@ -80,7 +81,8 @@ abstract class DocumentPage extends StartPage {
 		index = ShopIndex.EMPTY;
 		waiting = Optional.of(Messages.get("new.reading"));
 		CompletableFuture<ShopIndex> answer = ShopIndex.of(ofShop.getLocation().toPath());
-		answer.whenComplete((found, failed) -> shop.getDisplay().asyncExec(() -> {
+		Display display = shop.getDisplay();
+		answer.whenComplete((found, failed) -> display.asyncExec(() -> {
 			if (!shop.isDisposed() && asked == ofShop) {
 				index = failed == null ? found : ShopIndex.EMPTY;
 				waiting = failed == null ? Optional.empty() : Optional.of(Messages.get("new.unread"));

@@ -37,10 +37,6 @@ abstract class StartPage extends WizardPage {
 
 	/** Looks at the fields. An empty page is incomplete, but there is nothing to complain of yet. */
 	final void look() {
-		if (getControl() == null && !touched) {
-			setPageComplete(false);
-			return;
-		}
 		Optional<String> fault = fault();
 		setErrorMessage(touched ? fault.orElse(null) : null);
 		setPageComplete(fault.isEmpty());
