@@ -14,7 +14,7 @@ import padwright.engine.length.LengthUnit;
  * @param leaf the thickest feeler that slides free; nothing where the finest drags
  * @param asTyped whether it says what was typed; if not, it is the thickest leaf of the stock that is not thicker
  */
-record TypedReading(Optional<Length> leaf, boolean asTyped) {
+public record TypedReading(Optional<Length> leaf, boolean asTyped) {
 
 	/**
 	 * What was typed: a number with a point or comma, or a point alone where the finest leaf drags.
@@ -22,7 +22,7 @@ record TypedReading(Optional<Length> leaf, boolean asTyped) {
 	 * @param leaves of the stock; where there are none, every thickness is a leaf
 	 * @return nothing for what is no number, or cannot be a length
 	 */
-	static Optional<TypedReading> of(String typed, List<Length> leaves) {
+	public static Optional<TypedReading> of(String typed, List<Length> leaves) {
 		String text = typed.replace(',', '.');
 		if (text.equals(".")) {
 			return Optional.of(new TypedReading(Optional.empty(), true));

@@ -4,7 +4,9 @@ import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
+import padwright.workbench.inspector.InspectorView;
 import padwright.workbench.shops.ShopView;
+import padwright.workbench.tour.TourView;
 import padwright.workbench.views.CupSectionView;
 import padwright.workbench.views.KeyMapView;
 import padwright.workbench.views.KeyTableView;
@@ -23,11 +25,13 @@ public final class BenchPerspective implements IPerspectiveFactory {
 		left.addView(ShopView.ID);
 		IFolderLayout leftBelow = layout.createFolder("leftBelow", IPageLayout.BOTTOM, 0.5f, "left");
 		leftBelow.addView(IPageLayout.ID_OUTLINE);
+		leftBelow.addPlaceholder(TourView.ID);
 		IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.55f, text);
 		right.addView(KeyMapView.ID);
 		IFolderLayout rightBelow = layout.createFolder("rightBelow", IPageLayout.BOTTOM, 0.4f, "right");
 		rightBelow.addView(RimClockView.ID);
 		rightBelow.addView(CupSectionView.ID);
+		rightBelow.addView(InspectorView.ID);
 		IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.66f, text);
 		below.addView(KeyTableView.ID);
 		below.addView(RegulationView.ID);

@@ -23,20 +23,29 @@ import org.eclipse.lsp4j.DiagnosticSeverity;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
 
 import padwright.workbench.Messages;
+import padwright.workbench.prefs.Preferences;
 
 /** Shows what the server finds as markers of the files; the newest findings of a file replace those before. */
 final class FindingMarkers extends WorkspaceJob {
 
 	private final Map<String, List<Diagnostic>> waiting = new ConcurrentHashMap<>();
+	private final Map<String, List<Diagnostic>> newest = new ConcurrentHashMap<>();
 
 	FindingMarkers() {
 		super(Messages.get("session.findings"));
 		setRule(ResourcesPlugin.getWorkspace().getRuleFactory().markerRule(ResourcesPlugin.getWorkspace().getRoot()));
 		setPriority(Job.SHORT);
 		setSystem(true);
+		Preferences.onShownSeverities(this::showAll);
+	}
+
+	private void showAll() {
+		waiting.putAll(newest);
+		schedule();
 	}
 
 	void show(PublishDiagnosticsParams findings) {
+		newest.put(findings.getUri(), findings.getDiagnostics());
 		waiting.put(findings.getUri(), findings.getDiagnostics());
 		schedule();
 	}
@@ -71,7 +80,9 @@ final class FindingMarkers extends WorkspaceJob {
 		}
 		IDocument text = Documents.open(file).orElseGet(() -> WorkspaceEdits.onDisk(file));
 		for (Diagnostic finding : findings) {
-			file.createMarker(Finding.MARKER, attributes(finding, text));
+			if (Preferences.shows(finding.getSeverity())) {
+				file.createMarker(Finding.MARKER, attributes(finding, text));
+			}
 		}
 	}
 

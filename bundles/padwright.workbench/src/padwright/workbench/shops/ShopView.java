@@ -29,11 +29,13 @@ public final class ShopView extends ViewPart {
 
 	private static final String BACKUP_END = ".bak";
 
+	private OrNoShop space;
 	private TreeViewer tree;
 
 	@Override
 	public void createPartControl(Composite parent) {
-		tree = new TreeViewer(parent, SWT.MULTI | SWT.H_SCROLL | SWT.V_SCROLL);
+		space = new OrNoShop(parent);
+		tree = new TreeViewer(space, SWT.MULTI | SWT.H_SCROLL | SWT.V_SCROLL);
 		tree.setContentProvider(new WorkbenchContentProvider());
 		tree.setLabelProvider(new DecoratingLabelProvider(new WorkbenchLabelProvider(),
 				PlatformUI.getWorkbench().getDecoratorManager().getLabelDecorator()));
@@ -46,6 +48,7 @@ public final class ShopView extends ViewPart {
 			ILog.of(ShopView.class).log(unreadable.getStatus());
 		}
 		tree.expandToLevel(2);
+		space.showing(tree.getControl());
 		getSite().setSelectionProvider(tree);
 		MenuManager menu = new MenuManager();
 		menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
@@ -64,7 +67,7 @@ public final class ShopView extends ViewPart {
 
 	@Override
 	public void setFocus() {
-		tree.getControl().setFocus();
+		space.setFocus();
 	}
 
 	private static final class FoldersFirst extends ViewerComparator {

@@ -1,0 +1,158 @@
+package padwright.language.edit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.emf.ecore.EObject;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+import padwright.language.Examples;
+import padwright.language.TestShop;
+
+class ElementFieldsTest {
+
+	/** A value for every rule that a value can follow. */
+	private static String sample(String rule) {
+		return switch (rule) {
+			case "Measure" -> "0.25 mm";
+			case "Decimal" -> "1.25";
+			case "SignedDecimal" -> "-3";
+			case "Range" -> "1..2";
+			case "Date" -> "2026-03-04";
+			case "Hour" -> "1.5";
+			case "Count" -> "3";
+			case "LengthUnit", "RuleUnit" -> "mm";
+			case "PropertyName" -> "pad.kind";
+			case "ValueName" -> "felt";
+			case "STRING" -> "a \"word\"";
+			default -> throw new AssertionError(rule);
+		};
+	}
+
+	static List<Path> documents() {
+		return Examples.documents(Examples.shops().get(0));
+	}
+
+	private static TestShop shop(String text) {
+		return TestShop.of("a.plan", text);
+	}
+
+	private static ElementField field(TestShop shop, String place, String attribute) {
+		String text = shop.resource("a.plan").getParseResult().getRootNode().getText();
+		EObject element = ElementFields
+				.elementAt(shop.resource("a.plan").getParseResult().getRootNode(), text.indexOf(place)).orElseThrow();
+		return ElementFields.of(element).stream().filter(field -> field.attribute().getName().equals(attribute))
+				.findFirst().orElseThrow();
+	}
+
+	private static String edited(String text, String place, String attribute, String value) {
+		return TextEdit.apply(List.of(field(shop(text), place, attribute).edit(value)), text);
+	}
+
+	@Test
+	void aValueIsReplacedAndNothingElse() {
+		assertEquals("stock S { // one\n\tfeeler A 2 mm // two\n}\n",
+				edited("stock S { // one\n\tfeeler A 0.5 thou // two\n}\n", "feeler", "thickness", "2 mm"));
+	}
+
+	@Test
+	void aMissingValueStandsWhereTheGrammarWantsIt() {
+		assertEquals("plan P for S {\n\tkey A found torn empty 1 remark \"new\" // one\n\tkey B\n}\n",
+				edited("plan P for S {\n\tkey A found torn empty 1 // one\n\tkey B\n}\n", "key A", "remark", "new"));
+		assertEquals("plan P for S {\n\tkey A found torn empty 1\n}\n",
+				edited("plan P for S {\n\tkey A empty 1\n}\n", "key A", "found", "torn"));
+		assertEquals("system S {\n\tkey A hole 3 rim 1 drawn cup 5\n}\n",
+				edited("system S {\n\tkey A hole 3 drawn cup 5\n}\n", "key A", "rimWidth", "1"));
+	}
+
+	@Test
+	void aStatementOfABlockGetsALineOfItsOwn() {
+		assertEquals("plan P for S { // one\n\tdate 2026-03-04\n\tkey A\n}\n",
+				edited("plan P for S { // one\n\tkey A\n}\n", "plan", "date", "2026-03-04"));
+		assertEquals("plan P for S {\r\n\tdate 2026-03-04\r\n\tkey A\r\n}\r\n",
+				edited("plan P for S {\r\n\tkey A\r\n}\r\n", "plan", "date", "2026-03-04"));
+		assertEquals("stock S {\n\tpad A {\n\t\tkind felt // one\n\t\tsinks 2 thou\n\t\tprice 3\n\t}\n}\n",
+				edited("stock S {\n\tpad A {\n\t\tkind felt // one\n\t\tprice 3\n\t}\n}\n", "pad", "sinks", "2 thou"));
+	}
+
+	@Test
+	void partsMayBeginWithoutAValue() {
+		String text = "plan P for S {\n\tplayer { tone bright }\n}\n";
+		assertEquals(text.replace("player", "player \"X\""), edited(text, "player", "name", "X"));
+		assertEquals(text.replace("bright", "dark"), edited(text, "player", "tone", "dark"));
+		assertEquals(text.replace("bright", "bright saliva mild"), edited(text, "player", "saliva", "mild"));
+	}
+
+	@Test
+	void whatBelongsToAStatementStaysInItsLine() {
+		assertEquals("plan P for S {\n\tbed 1..2 mm\n\tkey A\n}\n",
+				edited("plan P for S {\n\tbed 1..2\n\tkey A\n}\n", "plan", "bedUnit", "mm"));
+		assertFalse(field(shop("plan P for S {\n\tkey A\n}\n"), "plan", "bedUnit").isEditable());
+	}
+
+	@Test
+	void namesAndWhatHasSeveralWaysCanOnlyBeRead() {
+		String text = "system S {\n\tkey A\n}\nplan P for S {\n\tread at 12 3\n\tkey A felt 1 2\n}\n";
+		assertFalse(field(shop(text), "key A", "name").isEditable());
+		assertFalse(field(shop(text), "plan", "hours").isEditable());
+		assertEquals("12 3", field(shop(text), "plan", "hours").text());
+		assertThrows(IllegalArgumentException.class, () -> field(shop(text), "plan", "hours").edit("1"));
+	}
+
+	@Test
+	void faultsAreTold() {
+		ElementField thickness = field(shop("stock S {\n\tfeeler A 0.5 thou\n}\n"), "feeler", "thickness");
+		assertEquals(Optional.empty(), thickness.fault("0.75"));
+		assertTrue(thickness.fault("thin").isPresent());
+		assertTrue(thickness.fault("1 // thou").isPresent());
+		assertTrue(thickness.fault("1 2").isPresent());
+		assertTrue(thickness.fault("").isPresent());
+		assertThrows(IllegalArgumentException.class, () -> thickness.edit("thin"));
+		ElementField found = field(shop("plan P for S {\n\tkey A found torn\n}\n"), "key", "found");
+		assertEquals(List.of("sound", "worn", "torn", "tacky", "swollen"), found.choices());
+		assertTrue(found.fault("good").isPresent());
+	}
+
+	@ParameterizedTest
+	@MethodSource("documents")
+	void whatIsWrittenInAnExampleIsReadBack(Path file) {
+		String name = Examples.name(file);
+		String text = Examples.text(file);
+		TestShop shop = Examples.with(file, text);
+		int errors = shop.resource(name).getParseResult().hasSyntaxErrors() ? 1 : 0;
+		List<EObject> elements = new ArrayList<>();
+		shop.document(name).eAllContents().forEachRemaining(elements::add);
+		int tried = 0;
+		for (EObject element : elements) {
+			for (ElementField field : ElementFields.of(element)) {
+				if (field.element() == element && field.isEditable() && tried < 150) {
+					assertReadBack(field, file, text, errors);
+					tried++;
+				}
+			}
+		}
+		assertTrue(tried > 0);
+	}
+
+	private static void assertReadBack(ElementField field, Path file, String text, int errors) {
+		String value = field.choices().isEmpty() ? sample(field.place().orElseThrow().rule().getName())
+				: field.choices().get(0);
+		String edited = TextEdit.apply(List.of(field.edit(value)), text);
+		TestShop again = TestShop.of(Examples.name(file), edited);
+		assertEquals(errors == 1, again.resource(Examples.name(file)).getParseResult().hasSyntaxErrors(), edited);
+		EObject same = again.resource(Examples.name(file))
+				.getEObject(field.element().eResource().getURIFragment(field.element()));
+		assertEquals(value, ElementFields.of(same).stream()
+				.filter(one -> one.element() == same && one.attribute() == field.attribute()).findFirst().orElseThrow()
+				.text(), edited);
+	}
+}

@@ -1,0 +1,21 @@
+package padwright.workbench.prefs;
+
+import org.eclipse.core.runtime.preferences.AbstractPreferenceInitializer;
+import org.eclipse.core.runtime.preferences.DefaultScope;
+import org.eclipse.core.runtime.preferences.IEclipsePreferences;
+
+import padwright.workbench.recovery.Autosave;
+
+/** What is preferred before the user says anything. */
+public final class FirstPreferences extends AbstractPreferenceInitializer {
+
+	private static final int SECONDS = 30;
+
+	@Override
+	public void initializeDefaultPreferences() {
+		IEclipsePreferences first = DefaultScope.INSTANCE.getNode(Preferences.NODE);
+		first.put(Preferences.TOLERANCE, Preferences.FIRST_TOLERANCE);
+		first.put(Preferences.LEAST, Preferences.Least.INFO.name());
+		first.putInt(Autosave.SECONDS, SECONDS);
+	}
+}

@@ -1,0 +1,72 @@
+package padwright.workbench.prefs;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.Locale;
+
+import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.eclipse.jface.preference.FieldEditorPreferencePage;
+import org.eclipse.jface.preference.IntegerFieldEditor;
+import org.eclipse.jface.preference.RadioGroupFieldEditor;
+import org.eclipse.jface.preference.StringFieldEditor;
+import org.eclipse.ui.IWorkbench;
+import org.eclipse.ui.IWorkbenchPreferencePage;
+import org.eclipse.ui.preferences.ScopedPreferenceStore;
+
+import padwright.engine.length.Length;
+import padwright.engine.length.LengthUnit;
+import padwright.workbench.Messages;
+import padwright.workbench.recovery.Autosave;
+
+/** What the user prefers. */
+public final class PreferencesPage extends FieldEditorPreferencePage implements IWorkbenchPreferencePage {
+
+	private static final int SHORTEST = 5;
+	private static final int LONGEST = 3600;
+
+	public PreferencesPage() {
+		super(GRID);
+		setPreferenceStore(new ScopedPreferenceStore(InstanceScope.INSTANCE, Preferences.NODE));
+		setDescription(Messages.get("prefs.about"));
+	}
+
+	@Override
+	public void init(IWorkbench workbench) {
+		// Nothing is asked of the workbench.
+	}
+
+	@Override
+	protected void createFieldEditors() {
+		addField(new Tolerance());
+		addField(new RadioGroupFieldEditor(Preferences.LEAST, Messages.get("prefs.least"), 1,
+				Arrays.stream(Preferences.Least.values()).map(PreferencesPage::choice).toArray(String[][]::new),
+				getFieldEditorParent(), true));
+		IntegerFieldEditor seconds = new IntegerFieldEditor(Autosave.SECONDS, Messages.get("prefs.autosave"),
+				getFieldEditorParent());
+		seconds.setValidRange(SHORTEST, LONGEST);
+		addField(seconds);
+	}
+
+	private static String[] choice(Preferences.Least least) {
+		return new String[] {Messages.get("prefs.least." + least.name().toLowerCase(Locale.ROOT)), least.name()};
+	}
+
+	/** A figure in thou. */
+	private final class Tolerance extends StringFieldEditor {
+
+		Tolerance() {
+			super(Preferences.TOLERANCE, Messages.get("prefs.tolerance"), getFieldEditorParent());
+			setErrorMessage(Messages.get("prefs.tolerance.fault"));
+			setEmptyStringAllowed(false);
+		}
+
+		@Override
+		protected boolean doCheckState() {
+			try {
+				return Length.of(new BigDecimal(getStringValue().strip()), LengthUnit.THOU).signum() > 0;
+			} catch (NumberFormatException | ArithmeticException noLength) {
+				return false;
+			}
+		}
+	}
+}

@@ -1,0 +1,88 @@
+package padwright.workbench.wizards;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.viewers.ArrayContentProvider;
+import org.eclipse.jface.viewers.CheckboxTableViewer;
+import org.eclipse.jface.viewers.LabelProvider;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.SelectionListener;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+
+import padwright.model.systems.EffectiveKey;
+import padwright.views.Figures;
+import padwright.workbench.Messages;
+import padwright.workbench.bench.PlanOnBench;
+import padwright.workbench.controls.Named;
+import padwright.workup.service.KeyJob;
+
+/** Which keys are felt. */
+final class RoundKeysPage extends StartPage {
+
+	private static final int LINES = 14;
+
+	private final Optional<PlanOnBench> plan;
+	private CheckboxTableViewer keys;
+
+	RoundKeysPage(Optional<PlanOnBench> plan) {
+		super("new.round");
+		this.plan = plan;
+	}
+
+	private List<KeyJob> rows() {
+		return plan.map(open -> open.service().jobs()).orElse(List.of());
+	}
+
+	@Override
+	void fill(Form form) {
+		keys = CheckboxTableViewer.newCheckList(form.area(), SWT.BORDER | SWT.V_SCROLL);
+		Named.as(Messages.get("new.round.keys"), keys.getTable());
+		GridDataFactory.fillDefaults().grab(true, true).span(3, 1)
+				.hint(SWT.DEFAULT, keys.getTable().getItemHeight() * LINES).applyTo(keys.getTable());
+		keys.setContentProvider(ArrayContentProvider.getInstance());
+		keys.setLabelProvider(LabelProvider.createTextProvider(row -> words((KeyJob) row)));
+		keys.setInput(rows());
+		keys.setCheckedElements(DueKeys.of(rows()).toArray());
+		keys.addCheckStateListener(checked -> look());
+		Composite buttons = form.area();
+		button(buttons, "new.round.all", true);
+		button(buttons, "new.round.none", false);
+	}
+
+	private void button(Composite area, String key, boolean checked) {
+		Button button = new Button(area, SWT.PUSH);
+		button.setText(Messages.get(key));
+		button.addSelectionListener(SelectionListener.widgetSelectedAdapter(pushed -> {
+			keys.setAllChecked(checked);
+			look();
+		}));
+	}
+
+	private static String words(KeyJob row) {
+		String name = row.key().map(EffectiveKey::label).filter(label -> !label.equals(row.name()))
+				.map(label -> row.name() + "  (" + label + ")").orElse(row.name());
+		return DueKeys.lastSpread(row).map(spread -> Messages.get("new.round.key", name, Figures.thou(spread)))
+				.orElse(name);
+	}
+
+	@Override
+	Optional<String> fault() {
+		if (plan.isEmpty()) {
+			return Optional.of(Messages.get("new.round.noPlan"));
+		}
+		if (plan.get().service().plan().getHours().isEmpty()) {
+			return Optional.of(Messages.get("new.round.noHours"));
+		}
+		return chosen().isEmpty() ? Optional.of(Messages.get("new.round.noKey")) : Optional.empty();
+	}
+
+	/** The rows that are felt, in the order of the plan. */
+	List<KeyJob> chosen() {
+		return keys == null ? List.of()
+				: Arrays.stream(keys.getCheckedElements()).map(KeyJob.class::cast).toList();
+	}
+}

@@ -1,0 +1,84 @@
+package padwright.workbench.wizards;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.CompletionStage;
+
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.xtext.ide.server.ILanguageServerAccess.Context;
+import org.eclipse.xtext.resource.IEObjectDescription;
+import org.eclipse.xtext.resource.impl.ChunkedResourceDescriptions;
+
+import padwright.language.ide.server.LocalServer;
+import padwright.language.shop.ShopFolder;
+import padwright.language.files.UnreadableException;
+import padwright.model.keysystem.KeySystemPackage;
+import padwright.model.plan.PlanPackage;
+import padwright.model.stock.StockPackage;
+import padwright.workbench.session.LanguageSession;
+
+/** What systems, stocks and plans a shop has, unsaved ones too. */
+record ShopIndex(List<Entry> systems, List<Entry> stocks, List<Entry> plans) {
+
+	/** A name and the document that it stands in, as the server knows it. */
+	record Entry(String name, String uri) {
+	}
+
+	static final ShopIndex EMPTY = new ShopIndex(List.of(), List.of(), List.of());
+
+	private static final int TRIES = 3;
+
+	/** Asks the server; a question that a change cancelled is asked again. */
+	static CompletableFuture<ShopIndex> of(Path shop) {
+		return CompletableFuture.supplyAsync(() -> document(shop)).thenCompose(document -> document
+				.map(one -> LanguageSession.get().server().thenCompose(server -> ask(server, one, shop, TRIES)))
+				.orElse(CompletableFuture.completedFuture(EMPTY)));
+	}
+
+	private static Optional<Path> document(Path shop) {
+		try {
+			return ShopFolder.documents(shop).stream().findFirst();
+		} catch (UnreadableException unreadable) {
+			throw new CompletionException(unreadable);
+		}
+	}
+
+	private static CompletionStage<ShopIndex> ask(LocalServer server, Path document, Path shop, int tries) {
+		CompletableFuture<ShopIndex> answer = server.read(LocalServer.uri(document),
+				context -> read(context, LocalServer.uri(shop)));
+		return tries == 1 ? answer
+				: answer.exceptionallyCompose(cancelled -> ask(server, document, shop, tries - 1));
+	}
+
+	private static ShopIndex read(Context context, String shop) {
+		ChunkedResourceDescriptions all = ChunkedResourceDescriptions
+				.findInEmfObject(context.getResource().getResourceSet());
+		return new ShopIndex(entries(all, KeySystemPackage.Literals.KEY_SYSTEM, shop),
+				entries(all, StockPackage.Literals.STOCK, shop), entries(all, PlanPackage.Literals.PLAN, shop));
+	}
+
+	private static List<Entry> entries(ChunkedResourceDescriptions all, EClass type, String shop) {
+		List<Entry> entries = new ArrayList<>();
+		String folder = shop.endsWith("/") ? shop : shop + "/";
+		for (IEObjectDescription one : all.getExportedObjectsByType(type)) {
+			String uri = one.getEObjectURI().trimFragment().toString();
+			if (uri.startsWith(folder)) {
+				entries.add(new Entry(one.getName().toString(), uri));
+			}
+		}
+		entries.sort((left, right) -> left.name().compareToIgnoreCase(right.name()));
+		return entries;
+	}
+
+	static List<String> names(List<Entry> entries) {
+		return entries.stream().map(Entry::name).toList();
+	}
+
+	static Optional<Entry> find(List<Entry> entries, String name) {
+		return entries.stream().filter(entry -> entry.name().equals(name)).findFirst();
+	}
+}
