@@ -72,7 +72,7 @@ final class KeyCell {
 				height - style.tick() - style.padding(), style.tick(), style.small()));
 		double clockLeft = style.cellWidth() - style.padding() - style.clock();
 		double spare = Math.min(MOST_LOWERED, height - style.padding() - style.clock() - writingHeight());
-		elements.add(Group.named("clock " + key.name(), ClockWords.of(key),
+		elements.add(Group.named("clock " + key.name(), ClockDescription.of(key),
 				List.of(clock().draw(style.clock(), typesetter.metrics())))
 				.at(clockLeft + style.clock() / 2, style.padding() + spare / 2 + style.clock() / 2));
 		elements.addAll(feltAfter(clockLeft, height - style.padding()));

@@ -7,16 +7,16 @@ import padwright.drawing.clock.RimReading;
 import padwright.engine.film.PartialShim;
 
 /** What the clock of a key shows, for whoever cannot see it. */
-final class ClockWords {
+final class ClockDescription {
 
-	private ClockWords() {
+	private ClockDescription() {
 	}
 
 	/** As in {@code Clock of F♯. Readings: 12 drags, 3 0.5. In the cup: nothing. To place: 0.5 thou from 2 to 4.} */
 	static String of(CardKey key) {
 		List<String> parts = new ArrayList<>();
 		parts.add("Clock of " + key.label());
-		parts.add("Readings: " + list(key.readings().stream().map(ClockWords::reading).toList()));
+		parts.add("Readings: " + list(key.readings().stream().map(ClockDescription::reading).toList()));
 		parts.add("In the cup: " + list(key.earlierPieces().stream().map(PartialShim::toString).toList()));
 		parts.add("To place: " + list(key.pieces().stream().map(PartialShim::toString).toList()));
 		return String.join(". ", parts) + ".";
