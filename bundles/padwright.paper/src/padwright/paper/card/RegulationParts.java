@@ -18,11 +18,12 @@ final class RegulationParts {
 	private static final double LINE = 7;
 	private static final double SIZE = 3.2;
 	private static final double BOX = 4.2;
-	private static final double PAIR_WIDTH = 30;
+	private static final double WIDEST_PAIR = 25;
 	private static final int IN_A_LINE = 2;
 
 	private final Typesetter typesetter;
 	private final double width;
+	private double pairWidth;
 
 	RegulationParts(Typesetter typesetter, double width) {
 		this.typesetter = typesetter;
@@ -30,6 +31,8 @@ final class RegulationParts {
 	}
 
 	List<Part> of(List<CardRegulation> regulations) {
+		pairWidth = Math.min(WIDEST_PAIR, regulations.stream()
+				.mapToDouble(one -> typesetter.metrics().width(pair(one), Face.CONDENSED_BOLD, SIZE)).max().orElse(0));
 		List<Part> parts = new ArrayList<>();
 		for (int first = 0; first < regulations.size(); first += IN_A_LINE) {
 			List<CardRegulation> line =
@@ -55,17 +58,20 @@ final class RegulationParts {
 	private List<Element> entry(CardRegulation regulation, double left, double top) {
 		double baseline = top + BOX * 0.8;
 		double pairLeft = left + BOX + 1.5;
-		double wordsLeft = pairLeft + PAIR_WIDTH + 1.5;
+		double wordsLeft = pairLeft + pairWidth + 1.5;
 		String words = regulation.remedy().isEmpty() ? regulation.found()
 				: regulation.found() + ": " + regulation.remedy();
 		List<Element> elements = new ArrayList<>();
 		elements.add(TickBoxes.box(left + 0.2, top, BOX));
-		elements.add(typesetter.line(regulation.driver() + " closes " + regulation.driven(), pairLeft, baseline,
-				Face.CONDENSED_BOLD, SIZE, PAIR_WIDTH));
+		elements.add(typesetter.line(pair(regulation), pairLeft, baseline, Face.CONDENSED_BOLD, SIZE, pairWidth));
 		if (!words.isBlank()) {
 			elements.add(typesetter.line(words, wordsLeft, baseline, Face.CONDENSED, SIZE,
 					width / IN_A_LINE - (wordsLeft - left) - 2));
 		}
 		return elements;
+	}
+
+	private static String pair(CardRegulation regulation) {
+		return regulation.driver() + " closes " + regulation.driven();
 	}
 }

@@ -51,7 +51,10 @@ class RobustnessTest {
 	void cancelledRequestDoesNotDisturbTheNext() throws Exception {
 		CompletableFuture<List<Either<SymbolInformation, DocumentSymbol>>> asked = ask();
 		asked.cancel(true);
-		assertThrows(CancellationException.class, asked::join);
+		// The server's word that it was cancelled may come before our own side has noted it.
+		RuntimeException cancelled = assertThrows(RuntimeException.class, asked::join);
+		assertTrue(cancelled instanceof CancellationException || cancelled.getMessage().contains("has been cancelled"),
+				cancelled::toString);
 		assertAnswers();
 	}
 
