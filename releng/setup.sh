@@ -142,7 +142,7 @@ find_maven() {
 start_screen() {
 	local number
 	number=$(mktemp)
-	Xvfb -displayfd 4 -screen 0 2400x1800x24 -nolisten tcp 4>"$number" >/dev/null 2>&1 &
+	Xvfb -displayfd 4 -screen 0 3600x2400x24 -nolisten tcp 4>"$number" >/dev/null 2>&1 &
 	screen=$!
 	trap 'kill "$screen" 2>/dev/null || true' EXIT
 	for _ in {1..100}; do

@@ -63,7 +63,7 @@ final class Driver implements AutoCloseable {
 
 	/** With the shop that is in {@code folder} already. */
 	static Driver over(Path folder) throws Exception {
-		IFolder shop = ui(() -> OpenShops.open(folder.resolve("shop"), null));
+		IFolder shop = OpenShops.open(folder.resolve("shop"), null);
 		waitFor("the server", () -> LanguageSession.get().running().isPresent());
 		return new Driver(shop);
 	}

@@ -112,7 +112,7 @@ class ScreensTest {
 			GC screen = new GC(Driver.display());
 			screen.copyArea(image, area.x, area.y);
 			screen.dispose();
-			ImageData data = image.getImageData(100);
+			ImageData data = image.getImageData(Integer.parseInt(ZOOM));
 			image.dispose();
 			return data;
 		});

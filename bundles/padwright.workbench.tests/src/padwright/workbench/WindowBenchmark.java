@@ -66,16 +66,18 @@ class WindowBenchmark {
 		}, "pulse");
 		Driver.copyExampleShop(folder);
 		copies(folder.resolve("shop"), 500);
-		pulse.start();
 		long start = System.nanoTime();
 		try (Driver driver = Driver.over(folder)) {
 			driver.open("plans/first.plan");
+			// The first editor has just been opened; from here on only the analysis can be in the way.
+			pulse.start();
 			Driver.waitFor("the last plan read", () -> !driver.findings("plans/student-flute.plan").isEmpty());
 			done.set(true);
 			pulse.join();
 			System.out.println(String.format(Locale.ROOT, "analysis of 500 plans: %.0f ms",
 					(System.nanoTime() - start) / NANOS_PER_MILLISECOND));
 			print("wait for the window's thread", waits);
+			System.out.println("waits above 100 ms: " + waits.stream().filter(wait -> wait > 100_000_000).count());
 		}
 	}
 

@@ -4,8 +4,8 @@ import java.nio.file.Path;
 
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.core.runtime.CoreException;
-import org.eclipse.jface.dialogs.ErrorDialog;
+import org.eclipse.core.runtime.ICoreRunnable;
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.DirectoryDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.handlers.HandlerUtil;
@@ -22,12 +22,15 @@ public final class OpenShopHandler extends AbstractHandler {
 		dialog.setText(Messages.get("shop.open"));
 		String chosen = dialog.open();
 		if (chosen != null) {
-			try {
-				OpenShops.open(Path.of(chosen), null);
-			} catch (CoreException unopened) {
-				ErrorDialog.openError(shell, Messages.get("shop.open"), null, unopened.getStatus());
-			}
+			open(Path.of(chosen));
 		}
 		return null;
+	}
+
+	/** In the background, since a shop may hold many files; what fails is told by the workbench. */
+	private static void open(Path folder) {
+		Job job = Job.create(Messages.get("shop.open"), (ICoreRunnable) monitor -> OpenShops.open(folder, monitor));
+		job.setUser(true);
+		job.schedule();
 	}
 }
