@@ -1,0 +1,48 @@
+package padwright.workbench.reports;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.core.commands.AbstractHandler;
+import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.core.commands.ExecutionException;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.handlers.HandlerUtil;
+
+/**
+ * Takes over what another program wrote: a document beside the one in the editor, or the readings of a digital indicator
+ * into the plan in the editor.
+ */
+public final class ImportHandler extends AbstractHandler {
+
+	private static final String WHAT = "padwright.workbench.import.what";
+	private static final String READINGS = "readings";
+
+	@Override
+	public Object execute(ExecutionEvent event) throws ExecutionException {
+		IWorkbenchPage page = HandlerUtil.getActiveWorkbenchWindow(event).getActivePage();
+		Shell shell = HandlerUtil.getActiveShell(event);
+		Optional<Path> open = SavedDocument.in(page);
+		if (open.isEmpty()) {
+			return null;
+		}
+		boolean readings = READINGS.equals(event.getParameter(WHAT));
+		Optional<String> file = ask(shell, SWT.OPEN, readings ? new String[] {"*.csv"} : ExportHandler.FORMS);
+		Optional<String> target = readings || file.isEmpty() ? open.map(Path::toString)
+				: ask(shell, SWT.SAVE, new String[] {"*.plan", "*.stock", "*.keys"});
+		if (file.isPresent() && target.isPresent()) {
+			Report.show("import", Path.of(file.get()), List.of(readings ? "--into" : "-o", target.get()), page);
+		}
+		return null;
+	}
+
+	private static Optional<String> ask(Shell shell, int way, String[] forms) {
+		FileDialog dialog = new FileDialog(shell, way);
+		dialog.setFilterExtensions(forms);
+		return Optional.ofNullable(dialog.open());
+	}
+}
