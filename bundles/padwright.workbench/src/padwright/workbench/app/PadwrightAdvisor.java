@@ -33,6 +33,7 @@ final class PadwrightAdvisor extends WorkbenchAdvisor {
 	public void initialize(IWorkbenchConfigurer configurer) {
 		IDE.registerAdapters();
 		configurer.setSaveAndRestore(true);
+		MarkerImages.declare(configurer);
 	}
 
 	@Override
