@@ -32,11 +32,12 @@ import padwright.workbench.views.KeyTableView;
 import padwright.workbench.views.RegulationView;
 import padwright.workbench.views.RimClockView;
 
-/** Takes a picture of the window and of every view, in both themes, for people to look at. */
+/** Takes a picture of the window and of every view for people to look at, in the theme and at the zoom that the run was started with. */
 class ScreensTest {
 
 	private static final Path SCREENS = Path.of("target/screens");
 	private static final String ZOOM = System.getProperty("padwright.screens", "100");
+	private static final String THEME = System.getProperty("padwright.theme", "light");
 	/** A drawing or a list is more than a plain ground. */
 	private static final int FEWEST_COLOURS = 8;
 
@@ -64,7 +65,7 @@ class ScreensTest {
 	}
 
 	@Test
-	void inBothThemes() throws Exception {
+	void ofEveryView() throws Exception {
 		PlanEditor editor = driver.open("plans/spring-service.plan");
 		Bench bench = Driver.ui(() -> Bench.of(Driver.page().getWorkbenchWindow()));
 		Driver.waitFor("the plan on the bench", () -> bench.shown().plan().isPresent());
@@ -72,10 +73,7 @@ class ScreensTest {
 			bench.choose("As");
 			return null;
 		});
-		pictures(editor, "light");
-		Driver.command("padwright.workbench.darkTheme");
-		pictures(editor, "dark");
-		Driver.command("padwright.workbench.darkTheme");
+		pictures(editor, THEME);
 	}
 
 	private static void pictures(PlanEditor editor, String theme) throws Exception {
