@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.util.HashSet;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.locks.LockSupport;
 
 /** Looks at documents for as long as is wanted: FuzzRun FIRST COUNT. Tells each kind of failure once. */
 public final class FuzzRun {
 
 	private static final long LONGEST_MILLIS = 20_000;
+	private static final long GLANCE_NANOS = 1_000_000_000;
 	private static final int TOLD = 1000;
 
 	private FuzzRun() {
@@ -50,20 +52,12 @@ public final class FuzzRun {
 	private static void watch(AtomicLong begun, AtomicLong current) {
 		Thread watch = new Thread(() -> {
 			while (System.currentTimeMillis() - begun.get() < LONGEST_MILLIS) {
-				sleep();
+				LockSupport.parkNanos(GLANCE_NANOS);
 			}
 			System.out.println("case " + current.get() + " hangs:\n" + FuzzCase.of(current.get()).text());
 			System.exit(1);
 		}, "watch");
 		watch.setDaemon(true);
 		watch.start();
-	}
-
-	private static void sleep() {
-		try {
-			Thread.sleep(1000);
-		} catch (InterruptedException ended) {
-			Thread.currentThread().interrupt();
-		}
 	}
 }
