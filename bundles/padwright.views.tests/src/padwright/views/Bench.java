@@ -22,6 +22,7 @@ import padwright.language.edit.TextEdit;
 import padwright.language.files.UnreadableException;
 import padwright.language.shop.Shop;
 import padwright.language.shop.ShopFolder;
+import padwright.model.keysystem.KeySystem;
 import padwright.model.plan.Document;
 import padwright.workup.checks.Finding;
 import padwright.workup.checks.ModelChecks;
@@ -114,6 +115,11 @@ public final class Bench {
 	/** The rows as they are written now. */
 	public String rows() {
 		return text.substring(SHOP.length(), text.length() - "\n}\n".length());
+	}
+
+	/** The system that the plan is for. */
+	public KeySystem system() {
+		return document.getSystems().get(0);
 	}
 
 	public ServicePlan plan() {

@@ -51,7 +51,7 @@ class ClockTest {
 			bench().choose(key);
 			return null;
 		});
-		Driver.waitFor("the key", () -> bench().shown().row().isPresent());
+		Driver.waitFor("the key", () -> Driver.isEnabled(clock, "Solve"));
 	}
 
 	@Test

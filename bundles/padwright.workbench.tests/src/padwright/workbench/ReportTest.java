@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
 
 import org.eclipse.core.commands.ParameterizedCommand;
+import org.eclipse.jface.text.ITextSelection;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.handlers.IHandlerService;
@@ -55,6 +57,23 @@ class ReportTest {
 				.of(Driver.page().getWorkbenchWindow()).shown().plan().isPresent());
 		run("padwright.workbench.paper", Map.of("padwright.workbench.paper.kind", kind));
 		Driver.waitFor("a paper", () -> Driver.page().getActiveEditor().getSite().getId().endsWith("pages"));
+	}
+
+	@Test
+	void aSystemIsMappedAndItsLayoutDrawnWithoutAPlan() throws Exception {
+		var editor = driver.open("systems/piccolo.keys");
+		Bench bench = Driver.ui(() -> Bench.of(Driver.page().getWorkbenchWindow()));
+		Driver.waitFor("the system on the bench", () -> bench.shown().work()
+				.filter(work -> work.map().title().equals("Piccolo")).isPresent());
+		String key = bench.shown().work().orElseThrow().map().keys().get(2).name();
+		Driver.ui(() -> {
+			bench.choose(key);
+			return null;
+		});
+		assertEquals(Optional.of(key), bench.shown().work().orElseThrow().keyAt(Driver.ui(() ->
+				((ITextSelection) editor.getSelectionProvider().getSelection()).getOffset())));
+		run("padwright.workbench.paper", Map.of("padwright.workbench.paper.kind", "layout"));
+		Driver.waitFor("the sheet", () -> Driver.page().getActiveEditor().getTitle().contains("Piccolo"));
 	}
 
 	@Test

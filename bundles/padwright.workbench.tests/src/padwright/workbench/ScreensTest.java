@@ -26,17 +26,20 @@ import org.junit.jupiter.api.io.TempDir;
 
 import padwright.workbench.bench.Bench;
 import padwright.workbench.editor.PlanEditor;
+import padwright.workbench.inspector.InspectorView;
+import padwright.workbench.shops.ShopView;
+import padwright.workbench.tour.TourView;
 import padwright.workbench.views.CupSectionView;
 import padwright.workbench.views.KeyMapView;
 import padwright.workbench.views.KeyTableView;
 import padwright.workbench.views.RegulationView;
 import padwright.workbench.views.RimClockView;
 
-/** Takes a picture of the window and of every view for people to look at, in the theme and at the zoom that the run was started with. */
+/** Takes a picture of the window and of every view for people to look at, in the theme and at the zoom of the run. */
 class ScreensTest {
 
 	private static final Path SCREENS = Path.of("target/screens");
-	private static final String ZOOM = System.getProperty("padwright.screens", "100");
+	private static final String ZOOM = System.getProperty("padwright.zoom", "100");
 	private static final String THEME = System.getProperty("padwright.theme", "light");
 	/** A drawing or a list is more than a plain ground. */
 	private static final int FEWEST_COLOURS = 8;
@@ -73,23 +76,33 @@ class ScreensTest {
 			bench.choose("As");
 			return null;
 		});
-		pictures(editor, THEME);
+		pictures(editor);
 	}
 
-	private static void pictures(PlanEditor editor, String theme) throws Exception {
+	@Test
+	void ofASystem() throws Exception {
+		driver.open("systems/quarter-tone.keys");
+		Bench bench = Driver.ui(() -> Bench.of(Driver.page().getWorkbenchWindow()));
+		Driver.waitFor("the system on the bench", () -> bench.shown().work().isPresent());
+		settle();
+		picture(Driver.ui(ScreensTest::shell), "system");
+	}
+
+	private static void pictures(PlanEditor editor) throws Exception {
 		for (String id : new String[] {KeyMapView.ID, RimClockView.ID, CupSectionView.ID, KeyTableView.ID,
-				RegulationView.ID, IPageLayout.ID_OUTLINE, IPageLayout.ID_PROBLEM_VIEW}) {
+				RegulationView.ID, InspectorView.ID, ShopView.ID, TourView.ID, IPageLayout.ID_OUTLINE,
+				IPageLayout.ID_PROBLEM_VIEW}) {
 			IViewPart view = Driver.view(id);
 			settle();
 			picture(Driver.ui(() -> (Control) view.getSite().getService(MPart.class)
-					.getWidget()), id.substring(id.lastIndexOf('.') + 1) + "-" + theme);
+					.getWidget()), id.substring(id.lastIndexOf('.') + 1));
 		}
 		Driver.ui(() -> {
 			Driver.page().activate(editor);
 			return null;
 		});
 		settle();
-		picture(Driver.ui(ScreensTest::shell), "window-" + theme);
+		picture(Driver.ui(ScreensTest::shell), "window");
 	}
 
 	/** Whatever was asked for in the background is drawn when the window has nothing more to do. */
@@ -110,13 +123,13 @@ class ScreensTest {
 			GC screen = new GC(Driver.display());
 			screen.copyArea(image, area.x, area.y);
 			screen.dispose();
-			ImageData data = image.getImageData(Integer.parseInt(ZOOM));
+			ImageData data = image.getImageData(Driver.display().getPrimaryMonitor().getZoom());
 			image.dispose();
 			return data;
 		});
 		ImageLoader loader = new ImageLoader();
 		loader.data = new ImageData[] {picture};
-		loader.save(SCREENS.resolve(name + "-" + ZOOM + ".png").toString(), SWT.IMAGE_PNG);
+		loader.save(SCREENS.resolve(name + "-" + THEME + "-" + ZOOM + ".png").toString(), SWT.IMAGE_PNG);
 		assertTrue(colours(picture) >= FEWEST_COLOURS, name + " shows nothing");
 	}
 

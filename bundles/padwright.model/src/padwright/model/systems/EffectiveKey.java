@@ -44,6 +44,11 @@ public final class EffectiveKey {
 		return definition;
 	}
 
+	/** Its definition and the changes to it, the newest first. */
+	public List<KeyFeatures> features() {
+		return newestFirst;
+	}
+
 	public String name() {
 		return definition.getName();
 	}

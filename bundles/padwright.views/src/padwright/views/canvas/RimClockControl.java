@@ -30,8 +30,10 @@ public final class RimClockControl extends Composite {
 	private final Bar bar;
 	private final SceneCanvas canvas;
 	private final Label status;
+	private final Button solve;
 	private final Button apply;
 	private final Button discard;
+	private final Button add;
 	private final Button round;
 	private Palette palette;
 	private Consumer<List<TextEdit>> onEdit = edits -> {
@@ -44,12 +46,12 @@ public final class RimClockControl extends Composite {
 		this.palette = palette;
 		session = new ClockSession(edits -> onEdit.accept(edits));
 		bar = new Bar(this);
-		bar.button(Messages.of("clock.solve"), Messages.of("clock.solveTip"),
+		solve = bar.button(Messages.of("clock.solve"), Messages.of("clock.solveTip"),
 				() -> session.state().job().ifPresent(job -> onSolve.accept(job)));
 		apply = bar.button(Messages.of("clock.apply"), Messages.of("clock.applyTip"), act(session::apply));
 		discard = bar.button(Messages.of("clock.discard"), Messages.of("clock.discardTip"),
 				act(() -> session.propose(Optional.empty())));
-		bar.button(Messages.of("clock.add"), Messages.of("clock.addTip"), act(session::add));
+		add = bar.button(Messages.of("clock.add"), Messages.of("clock.addTip"), act(session::add));
 		round = bar.button(Messages.of("clock.round"), Messages.of("clock.roundTip"), act(session::anotherRound));
 		canvas = new SceneCanvas(this, palette, new Touches());
 		canvas.setName(Messages.of("clock.name"));
@@ -112,6 +114,8 @@ public final class RimClockControl extends Composite {
 	}
 
 	private void redrawn() {
+		solve.setEnabled(session.state().job().isPresent());
+		add.setEnabled(session.state().job().isPresent());
 		apply.setEnabled(session.proposal().isPresent());
 		discard.setEnabled(session.proposal().isPresent());
 		round.setEnabled(!session.state().readings().isEmpty());

@@ -11,8 +11,10 @@ import java.util.stream.Collectors;
 
 import padwright.model.Present;
 import padwright.model.keysystem.HingeSide;
+import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.Posture;
 import padwright.model.systems.EffectiveKey;
+import padwright.model.systems.EffectiveSystem;
 import padwright.views.Figures;
 import padwright.views.Messages;
 import padwright.workup.checks.Advice;
@@ -22,9 +24,9 @@ import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.RoundEffect;
 
 /**
- * All that the key map shows of a plan.
+ * All that the key map shows of a plan, or of a system alone.
  *
- * @param title the plan's name
+ * @param title the name of the plan or system
  * @param keys in the order of the system
  * @param couplings that have both ends among the keys
  */
@@ -51,16 +53,34 @@ public record KeyMapState(String title, List<MapKey> keys, List<MapCoupling> cou
 	public static KeyMapState of(ServicePlan plan, List<Finding> findings) {
 		Map<String, KeyJob> jobs = plan.jobs().stream().filter(job -> job.key().isPresent())
 				.collect(Collectors.toMap(KeyJob::name, Function.identity(), (first, again) -> first));
-		List<MapKey> keys = plan.system().keys().stream()
-				.map(key -> key(key, Optional.ofNullable(jobs.get(key.name())), findings)).toList();
-		return new KeyMapState(plan.plan().getName() == null ? "" : plan.plan().getName(), keys, couplings(plan));
+		return of(plan.plan().getName(), plan.system(),
+				key -> key(key, Optional.ofNullable(jobs.get(key.name())), findings));
 	}
 
-	private static List<MapCoupling> couplings(ServicePlan plan) {
+	/**
+	 * The map of a system alone, as its maker draws it.
+	 *
+	 * @param findings of all checks on the system
+	 */
+	public static KeyMapState of(KeySystem system, List<Finding> findings) {
+		return of(system.getName(), EffectiveSystem.of(system), key -> {
+			List<Finding> own = RowFindings.of(key, findings);
+			KeyState state = KeyState.of(own);
+			return key(key, state, detail(state == KeyState.DRAWN ? key.label()
+					: Messages.of("map.key", key.label(), state.inWords()), key, Optional.empty(), own));
+		});
+	}
+
+	private static KeyMapState of(String name, EffectiveSystem system, Function<EffectiveKey, MapKey> drawn) {
+		return new KeyMapState(name == null ? "" : name, system.keys().stream().map(drawn).toList(),
+				couplings(system));
+	}
+
+	private static List<MapCoupling> couplings(EffectiveSystem system) {
 		Set<MapCoupling> couplings = new LinkedHashSet<>();
-		for (EffectiveKey driver : plan.system().keys()) {
+		for (EffectiveKey driver : system.keys()) {
 			driver.couplings().stream().flatMap(coupling -> Present.of(coupling.getDriven()).stream())
-					.filter(driven -> plan.system().key(driven).isPresent())
+					.filter(driven -> system.key(driven).isPresent())
 					.map(driven -> new MapCoupling(driver.name(), driven.getName()))
 					.filter(coupling -> !coupling.driver().equals(coupling.driven())).forEach(couplings::add);
 		}
@@ -70,22 +90,26 @@ public record KeyMapState(String title, List<MapKey> keys, List<MapCoupling> cou
 	private static MapKey key(EffectiveKey key, Optional<KeyJob> job, List<Finding> findings) {
 		List<Finding> own = job.map(row -> RowFindings.of(row, findings)).orElse(List.of());
 		KeyState state = job.map(row -> KeyState.of(row, own)).orElse(KeyState.ABSENT);
+		return key(key, state, detail(Messages.of("map.key", key.label(), state.inWords()), key, job, own));
+	}
+
+	private static MapKey key(EffectiveKey key, KeyState state, String detail) {
 		Optional<Double> hole = key.holeDiameter().map(Figures::mm);
 		return new MapKey(key.name(), key.label(), key.joint().getLiteral(), key.position().map(Figures::mm),
 				key.cupDiameter().map(Figures::mm).filter(cup -> cup > 0).or(() -> hole).filter(cup -> cup > 0)
 						.orElse(UNKNOWN_CUP),
 				hole.filter(diameter -> diameter > 0), key.hinge().map(KeyMapState::side),
 				key.posture() == Posture.CLOSED, key.touch().map(touch -> touch.getLiteral()).orElse(""), state,
-				detail(key, state, job, own));
+				detail);
 	}
 
 	private static MapKey.Side side(HingeSide side) {
 		return side == HingeSide.FAR ? MapKey.Side.FAR : MapKey.Side.NEAR;
 	}
 
-	private static String detail(EffectiveKey key, KeyState state, Optional<KeyJob> job, List<Finding> findings) {
+	private static String detail(String title, EffectiveKey key, Optional<KeyJob> job, List<Finding> findings) {
 		List<String> lines = new ArrayList<>();
-		lines.add(Messages.of("map.key", key.label(), state.inWords()));
+		lines.add(title);
 		key.cupDiameter().ifPresent(cup -> lines.add(Messages.of("map.cup", Figures.millimetres(cup))));
 		job.flatMap(row -> row.lastRound().flatMap(round -> RoundEffect.of(row, round)))
 				.ifPresent(effect -> lines.add(spread(effect)));

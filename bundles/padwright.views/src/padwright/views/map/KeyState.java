@@ -17,6 +17,8 @@ import padwright.workup.solve.RoundEffect;
 /** How far the work on a key is. */
 public enum KeyState {
 
+	/** A key of a system, with no plan to say how far the work is. */
+	DRAWN,
 	/** The plan has no row for it. */
 	ABSENT,
 	/** Not felt yet. */
@@ -48,6 +50,15 @@ public enum KeyState {
 				: job.lastRound().map(round -> of(job, round)).orElse(UNREAD);
 	}
 
+	/**
+	 * The state of a key of a system.
+	 *
+	 * @param findings about the key
+	 */
+	static KeyState of(List<Finding> findings) {
+		return has(findings, Severity.ERROR) ? ERROR : has(findings, Severity.WARNING) ? WARNING : DRAWN;
+	}
+
 	private static KeyState of(KeyJob job, Round round) {
 		Optional<Length> spread = RoundEffect.of(job, round).map(RoundEffect::before);
 		boolean passes = spread.filter(felt -> !felt.isLongerThan(job.plan().tolerance())).isPresent();
@@ -69,6 +80,7 @@ public enum KeyState {
 	/** Its colour in a theme. */
 	public Ink ink(Palette palette) {
 		return switch (this) {
+		case DRAWN -> palette.unread();
 		case ABSENT -> palette.quiet();
 		case UNREAD -> palette.unread();
 		case READ -> palette.read();

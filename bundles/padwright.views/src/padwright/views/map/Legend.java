@@ -27,7 +27,7 @@ record Legend(Collection<KeyState> states, Palette palette, double width) {
 		double x = 0;
 		double y = 2;
 		for (KeyState state : states) {
-			if (state == KeyState.ABSENT) {
+			if (state == KeyState.DRAWN || state == KeyState.ABSENT) {
 				continue;
 			}
 			double wide = 4.5 + new DejaVuMetrics().width(state.inWords(), Face.REGULAR, SIZE);

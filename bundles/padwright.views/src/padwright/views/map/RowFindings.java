@@ -4,10 +4,11 @@ import java.util.List;
 
 import org.eclipse.emf.ecore.EObject;
 
+import padwright.model.systems.EffectiveKey;
 import padwright.workup.checks.Finding;
 import padwright.workup.service.KeyJob;
 
-/** Which findings are about which row. */
+/** Which findings are about which row, or key of a system. */
 public final class RowFindings {
 
 	private RowFindings() {
@@ -15,12 +16,21 @@ public final class RowFindings {
 
 	/** Those about a row or anything in it, in their order. */
 	public static List<Finding> of(KeyJob job, List<Finding> findings) {
-		return findings.stream().filter(finding -> isIn(finding.place().element(), job.service())).toList();
+		return of(job.service(), findings);
 	}
 
-	private static boolean isIn(EObject element, EObject row) {
+	/** Those about a key of a system, as it is defined and as systems change it, in their order. */
+	static List<Finding> of(EffectiveKey key, List<Finding> findings) {
+		return key.features().stream().flatMap(features -> of(features, findings).stream()).toList();
+	}
+
+	private static List<Finding> of(EObject part, List<Finding> findings) {
+		return findings.stream().filter(finding -> isIn(finding.place().element(), part)).toList();
+	}
+
+	private static boolean isIn(EObject element, EObject part) {
 		for (EObject each = element; each != null; each = each.eContainer()) {
-			if (each == row) {
+			if (each == part) {
 				return true;
 			}
 		}

@@ -27,7 +27,7 @@ record StateMark(KeyState state, double x, double y, double radius) {
 	List<Element> draw(Palette palette) {
 		Ink ink = state.ink(palette);
 		return switch (state) {
-		case ABSENT -> List.of();
+		case DRAWN, ABSENT -> List.of();
 		case UNREAD -> List.of(plate(palette, ink));
 		case READ -> List.of(plate(palette, ink), new Drawn(half(), Style.filled(ink)));
 		case SOLVED -> List.of(plate(palette, ink), new Drawn(

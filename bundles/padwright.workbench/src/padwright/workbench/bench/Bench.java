@@ -26,7 +26,7 @@ import padwright.workbench.session.StatusLine;
 import padwright.workbench.session.TextEdits;
 
 /**
- * What is being worked on in one window: the plan in its active editor and the key at the caret. All views are fed from
+ * What is being worked on in one window: the plan or key system in its active editor and the key at the caret. All views are fed from
  * here, and write through here into the text. To be used in the UI thread.
  */
 public final class Bench {
@@ -121,24 +121,24 @@ public final class Bench {
 		uri.ifPresent(open -> reading.start(open, caret()));
 	}
 
-	/** A plan was read; told in a background thread. */
-	private void read(String ofUri, Optional<PlanOnBench> plan) {
+	/** A text was read; told in a background thread. */
+	private void read(String ofUri, Optional<Workpiece> work) {
 		display.asyncExec(() -> {
 			if (uri.equals(Optional.of(ofUri))) {
-				show(new OnBench(plan, plan.flatMap(open -> open.keyAt(caret())).or(shown::key)));
+				show(new OnBench(work, work.flatMap(open -> open.keyAt(caret())).or(shown::key)));
 			}
 		});
 	}
 
 	private void caretAt(int offset) {
-		Optional<String> key = shown.plan().filter(this::isCurrent).flatMap(plan -> plan.keyAt(offset));
+		Optional<String> key = shown.work().filter(this::isCurrent).flatMap(work -> work.keyAt(offset));
 		if (key.isPresent() && !key.equals(shown.key())) {
-			show(new OnBench(shown.plan(), key));
+			show(new OnBench(shown.work(), key));
 		}
 	}
 
-	private boolean isCurrent(PlanOnBench plan) {
-		return document().map(IDocument::get).filter(plan.text()::equals).isPresent();
+	private boolean isCurrent(Workpiece work) {
+		return document().map(IDocument::get).filter(work.text()::equals).isPresent();
 	}
 
 	private void show(OnBench next) {
@@ -148,8 +148,8 @@ public final class Bench {
 
 	/** Chooses a key and puts the caret into its row, if it has one. */
 	public void choose(String key) {
-		show(new OnBench(shown.plan(), Optional.of(key)));
-		shown.plan().filter(this::isCurrent).flatMap(plan -> plan.offset(key))
+		show(new OnBench(shown.work(), Optional.of(key)));
+		shown.work().filter(this::isCurrent).flatMap(work -> work.offset(key))
 				.ifPresent(offset -> editor.ifPresent(open -> open.selectAndReveal(offset, 0)));
 	}
 

@@ -12,15 +12,15 @@ import padwright.workbench.Messages;
 import padwright.workbench.session.Answers;
 import padwright.workbench.session.LanguageSession;
 
-/** Reads the plan of a document in the background; only the newest wish counts. */
+/** Reads the plan or system of a document in the background; only the newest wish counts. */
 final class Reading extends Job {
 
-	private final BiConsumer<String, Optional<PlanOnBench>> onRead;
+	private final BiConsumer<String, Optional<Workpiece>> onRead;
 	private volatile String uri;
 	private volatile int caret;
 
-	/** @param onRead told, in a background thread, of the document's plan */
-	Reading(BiConsumer<String, Optional<PlanOnBench>> onRead) {
+	/** @param onRead told, in a background thread, of what the document is about */
+	Reading(BiConsumer<String, Optional<Workpiece>> onRead) {
 		super(Messages.get("bench.reading"));
 		this.onRead = onRead;
 		setSystem(true);
@@ -37,7 +37,7 @@ final class Reading extends Job {
 	protected IStatus run(IProgressMonitor monitor) {
 		String read = uri;
 		LanguageSession.get().running().flatMap(server -> Answers.await(server.snapshot(read)))
-				.ifPresent(document -> onRead.accept(read, PlanOnBench.of(read, document, caret)));
+				.ifPresent(document -> onRead.accept(read, Workpiece.of(read, document, caret)));
 		return Status.OK_STATUS;
 	}
 }

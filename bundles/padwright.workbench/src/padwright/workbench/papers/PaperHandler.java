@@ -1,28 +1,38 @@
 package padwright.workbench.papers;
 
 import java.util.Locale;
+import java.util.Optional;
 
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.handlers.HandlerUtil;
 
 import padwright.workbench.Messages;
 import padwright.workbench.bench.Bench;
+import padwright.workbench.bench.OnBench;
+import padwright.workbench.bench.Workpiece;
 import padwright.workbench.session.StatusLine;
 
-/** Draws a paper of the plan on the bench and shows it. */
+/** Draws a paper of what is on the bench and shows it. */
 public final class PaperHandler extends AbstractHandler {
 
 	private static final String KIND = "padwright.workbench.paper.kind";
+	private static final String LAYOUT = "layout";
 
 	@Override
 	public Object execute(ExecutionEvent event) {
 		IWorkbenchWindow window = HandlerUtil.getActiveWorkbenchWindow(event);
-		PaperKind kind = PaperKind.valueOf(event.getParameter(KIND).toUpperCase(Locale.ROOT));
-		Bench.of(window).shown().plan().ifPresentOrElse(
-				plan -> new PaperJob(kind, plan.service(), window.getActivePage()).schedule(),
-				() -> StatusLine.tell(Messages.get("papers.noPlan"), true));
+		paper(event.getParameter(KIND), Bench.of(window).shown(), window.getActivePage())
+				.ifPresentOrElse(PaperJob::schedule, () -> StatusLine.tell(Messages.get("papers.noPlan"), true));
 		return null;
+	}
+
+	private static Optional<PaperJob> paper(String kind, OnBench shown, IWorkbenchPage page) {
+		return kind.equals(LAYOUT)
+				? shown.work().flatMap(Workpiece::keySystem).map(system -> new LayoutJob(system, page))
+				: shown.plan().map(plan -> new PlanPaperJob(PaperKind.valueOf(kind.toUpperCase(Locale.ROOT)),
+						plan.service(), page));
 	}
 }

@@ -11,35 +11,32 @@ import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 
-import padwright.engine.levelling.Budget;
 import padwright.paper.page.PaperSize;
 import padwright.workbench.Messages;
-import padwright.workbench.session.RowProgress;
 import padwright.workbench.session.StatusLine;
-import padwright.workup.service.ServicePlan;
-import padwright.workup.solve.PlanSolver;
-import padwright.workup.solve.WrittenAnswers;
 
-/** Solves a plan and draws a paper of it, in the background; then opens it. */
-final class PaperJob extends Job {
+/** Draws a paper in the background; then opens it. */
+abstract class PaperJob extends Job {
 
-	private final PaperKind kind;
-	private final ServicePlan plan;
 	private final IWorkbenchPage page;
 
-	PaperJob(PaperKind kind, ServicePlan plan, IWorkbenchPage page) {
-		super(Messages.get("papers." + kind.name().toLowerCase(Locale.ROOT)));
-		this.kind = kind;
-		this.plan = plan;
+	PaperJob(String name, IWorkbenchPage page) {
+		super(name);
 		this.page = page;
 	}
 
+	/**
+	 * Draws the paper.
+	 *
+	 * @throws IllegalArgumentException in the user's words, if it cannot be drawn
+	 * @throws OperationCanceledException if {@code monitor} says that nobody wants it any more
+	 */
+	protected abstract Pages draw(PaperSize size, IProgressMonitor monitor);
+
 	@Override
-	protected IStatus run(IProgressMonitor monitor) {
-		monitor.beginTask(getName(), plan.jobs().size());
+	protected final IStatus run(IProgressMonitor monitor) {
 		try {
-			Pages pages = kind.draw(
-					PlanSolver.solve(plan, WrittenAnswers.KEEP, Budget.unlimited(), new RowProgress(monitor)), usualSize());
+			Pages pages = draw(usualSize(), monitor);
 			page.getWorkbenchWindow().getShell().getDisplay().asyncExec(() -> open(pages));
 			return Status.OK_STATUS;
 		} catch (OperationCanceledException cancelled) {

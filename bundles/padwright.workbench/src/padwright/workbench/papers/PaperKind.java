@@ -1,7 +1,6 @@
 package padwright.workbench.papers;
 
 import java.math.BigDecimal;
-import java.util.Optional;
 
 import padwright.engine.quote.Labour;
 import padwright.paper.card.BenchCard;
@@ -17,14 +16,11 @@ import padwright.paper.plan.PlanHandBack;
 import padwright.paper.plan.PlanQuoteSheet;
 import padwright.paper.quote.QuotePages;
 import padwright.paper.quote.QuoteSheet;
-import padwright.paper.sheet.LayoutSheet;
-import padwright.paper.sheet.LayoutSheetPages;
-import padwright.paper.system.SystemSheet;
 import padwright.workbench.Messages;
 import padwright.workup.parts.PlanQuote;
 import padwright.workup.solve.PlanSolution;
 
-/** The papers that can be drawn of a plan. */
+/** The papers that are drawn of a plan. */
 enum PaperKind {
 
 	CARD("bench-card") {
@@ -55,13 +51,6 @@ enum PaperKind {
 			QuoteSheet sheet = PlanQuoteSheet.of(solution.plan(),
 					PlanQuote.of(solution, Labour.NONE, BigDecimal.ZERO));
 			return new Pages(name, sheet.title(), new QuotePages(sheet, size).pages());
-		}
-	},
-	LAYOUT("key-layout") {
-		@Override
-		Pages draw(PlanSolution solution, PaperSize size, String name) {
-			LayoutSheet sheet = SystemSheet.of(solution.plan().plan().getSystem(), Optional.empty(), Optional.empty());
-			return new Pages(name, sheet.title(), new LayoutSheetPages(sheet, size).pages());
 		}
 	};
 

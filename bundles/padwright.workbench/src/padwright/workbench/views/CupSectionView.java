@@ -6,10 +6,10 @@ import padwright.views.Palette;
 import padwright.views.canvas.CupSection;
 import padwright.views.section.CupSectionState;
 import padwright.workbench.bench.Bench;
-import padwright.workbench.bench.OnBench;
+import padwright.workup.service.KeyJob;
 
 /** The cup of the chosen key, cut open. */
-public final class CupSectionView extends BenchView<CupSection> {
+public final class CupSectionView extends RowView<CupSection, CupSectionState> {
 
 	public static final String ID = "padwright.workbench.cupSection";
 
@@ -19,8 +19,18 @@ public final class CupSectionView extends BenchView<CupSection> {
 	}
 
 	@Override
-	protected void show(CupSection section, OnBench onBench) {
-		section.show(onBench.row().map(CupSectionState::of).orElse(CupSectionState.empty()));
+	protected CupSectionState state(KeyJob row) {
+		return CupSectionState.of(row);
+	}
+
+	@Override
+	protected CupSectionState empty() {
+		return CupSectionState.empty();
+	}
+
+	@Override
+	protected void display(CupSection section, CupSectionState state) {
+		section.show(state);
 	}
 
 	@Override

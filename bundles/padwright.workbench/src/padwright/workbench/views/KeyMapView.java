@@ -9,7 +9,7 @@ import padwright.views.canvas.KeyMap;
 import padwright.views.map.KeyMapState;
 import padwright.workbench.bench.Bench;
 import padwright.workbench.bench.OnBench;
-import padwright.workbench.bench.PlanOnBench;
+import padwright.workbench.bench.Workpiece;
 
 /** The instrument with the state of every key. */
 public final class KeyMapView extends BenchView<KeyMap> {
@@ -30,7 +30,7 @@ public final class KeyMapView extends BenchView<KeyMap> {
 
 	@Override
 	protected void show(KeyMap map, OnBench onBench) {
-		map.show(onBench.plan().map(PlanOnBench::map).orElse(KeyMapState.empty()),
+		map.show(onBench.work().map(Workpiece::map).orElse(KeyMapState.empty()),
 				onBench.key().map(Set::of).orElse(Set.of()));
 	}
 

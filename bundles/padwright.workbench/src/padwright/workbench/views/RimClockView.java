@@ -8,11 +8,10 @@ import padwright.views.canvas.RimClockControl;
 import padwright.views.clock.ClockProposal;
 import padwright.views.clock.ClockState;
 import padwright.workbench.bench.Bench;
-import padwright.workbench.bench.OnBench;
 import padwright.workup.service.KeyJob;
 
 /** The rim of the chosen key as a clock: readings, pieces, and what a solve proposes. */
-public final class RimClockView extends BenchView<RimClockControl> {
+public final class RimClockView extends RowView<RimClockControl, ClockState> {
 
 	public static final String ID = "padwright.workbench.rimClock";
 
@@ -49,8 +48,18 @@ public final class RimClockView extends BenchView<RimClockControl> {
 	}
 
 	@Override
-	protected void show(RimClockControl clock, OnBench onBench) {
-		clock.show(onBench.row().map(ClockState::of).orElse(ClockState.empty()));
+	protected ClockState state(KeyJob row) {
+		return ClockState.of(row);
+	}
+
+	@Override
+	protected ClockState empty() {
+		return ClockState.empty();
+	}
+
+	@Override
+	protected void display(RimClockControl clock, ClockState state) {
+		clock.show(state);
 	}
 
 	@Override
