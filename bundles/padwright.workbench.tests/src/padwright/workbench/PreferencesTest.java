@@ -5,17 +5,21 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.eclipse.swt.widgets.Table;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 import padwright.engine.length.Length;
+import padwright.views.rows.KeyColumn;
 import padwright.workbench.prefs.Preferences;
+import padwright.workbench.views.KeyTableView;
 
 /** What the user prefers counts at once. */
 class PreferencesTest {
@@ -51,6 +55,22 @@ class PreferencesTest {
 		assertFalse(bench.markers(PLAN).isEmpty());
 		said.put("problems.least", "WARNING");
 		Driver.waitFor("warnings again", this::hasWarnings);
+	}
+
+	@Test
+	void figuresAreShownInTheUnitPreferred() throws Exception {
+		bench.open("plans/first.plan");
+		KeyTableView table = (KeyTableView) Driver.view(KeyTableView.ID);
+		Driver.waitFor("thou", () -> says(table, ". 1 1.5 0.5"));
+		said.put("shown.unit", "MILLIMETRE");
+		Driver.waitFor("mm", () -> says(table, ". 0.0254 0.0381 0.0127"));
+		said.remove("shown.unit");
+		Driver.waitFor("thou again", () -> says(table, ". 1 1.5 0.5"));
+	}
+
+	private static boolean says(KeyTableView view, String readings) {
+		return Arrays.stream(view.control().getChildren()).filter(Table.class::isInstance).map(Table.class::cast)
+				.flatMap(table -> Arrays.stream(table.getItems())).anyMatch(row -> row.getText(KeyColumn.READINGS.ordinal()).equals(readings));
 	}
 
 	@Test

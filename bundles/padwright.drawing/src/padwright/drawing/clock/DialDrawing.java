@@ -12,6 +12,7 @@ import padwright.drawing.scene.Ink;
 import padwright.drawing.scene.Line;
 import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
+import padwright.engine.clock.ClockHour;
 
 /** The rim, its hours and what 12 o'clock looks at. */
 record DialDrawing(ClockFace face, FontMetrics metrics, String twelveLooksAt) {
@@ -25,9 +26,14 @@ record DialDrawing(ClockFace face, FontMetrics metrics, String twelveLooksAt) {
 			elements.add(tick(hour));
 		}
 		elements.add(new Drawn(new Circle(0, 0, face.mm(ClockFace.RIM)), Style.stroked(Ink.BLACK, face.mm(0.42))));
-		elements.add(word("12 = " + twelveLooksAt, -ClockFace.WORDS));
+		elements.add(word(reference(), -ClockFace.WORDS));
 		elements.add(word("seen from pad side", ClockFace.WORDS));
 		return elements;
+	}
+
+	private String reference() {
+		String twelve = "12 = " + twelveLooksAt;
+		return face.atTop().equals(ClockHour.ofHour(12)) ? twelve : twelve + ", " + face.atTop() + " at the top";
 	}
 
 	private Element tick(int hour) {

@@ -28,6 +28,7 @@ import padwright.engine.length.Length;
 import padwright.engine.rim.RimProfile;
 import padwright.views.Messages;
 import padwright.views.Palette;
+import padwright.views.Shown;
 import padwright.views.scenes.Extent;
 import padwright.views.scenes.Targets;
 
@@ -39,7 +40,6 @@ final class ClockScene {
 	private static final double HANDLE = 0.62;
 	/** The middle of the dial, in both directions. */
 	private static final double MIDDLE = DIAMETER / 2 + MARGIN;
-	private static final ClockFace FACE = new ClockFace(DIAMETER, new ClockHour(0));
 	/** The band shows gaps up to this many thou, or up to the widest where that is more. */
 	private static final double LEAST_FULL_GAP = 1.5;
 
@@ -51,9 +51,13 @@ final class ClockScene {
 		this.palette = palette;
 	}
 
+	private static ClockFace face() {
+		return new ClockFace(DIAMETER, Shown.top());
+	}
+
 	/** The hour under a point of the drawing. */
 	static ClockHour hourAt(double x, double y) {
-		return FACE.hourAt(x - MIDDLE, y - MIDDLE);
+		return face().hourAt(x - MIDDLE, y - MIDDLE);
 	}
 
 	/** The drawing, with its words beside the dial, or below it in a narrow window. */
@@ -81,7 +85,7 @@ final class ClockScene {
 	private List<Element> dial() {
 		List<PartialShim> pieces = picture.proposal().map(ClockProposal::pieces).orElse(picture.pieces());
 		Optional<RimProfile> gap = picture.isFitted() ? picture.state().gap() : Optional.empty();
-		RimClock clock = new RimClock(picture.state().twelveLooksAt(), new ClockHour(0),
+		RimClock clock = new RimClock(picture.state().twelveLooksAt(), Shown.top(),
 				marks(), gap, picture.earlier(), pieces, fullGap(gap));
 		Group dial = clock.draw(DIAMETER, new DejaVuMetrics());
 		List<Element> elements = new ArrayList<>();
@@ -142,8 +146,8 @@ final class ClockScene {
 	}
 
 	private static Element band(PartialShim piece, Ink ink) {
-		return new Drawn(new RingSector(0, 0, FACE.mm(ClockFace.FILM_OUTER - 0.1), FACE.mm(ClockFace.RIM - 0.05),
-				FACE.angle(piece.arc().from()), piece.arc().halfHours() * Math.PI / 12), Style.filled(ink));
+		return new Drawn(new RingSector(0, 0, face().mm(ClockFace.FILM_OUTER - 0.1), face().mm(ClockFace.RIM - 0.05),
+				face().angle(piece.arc().from()), piece.arc().halfHours() * Math.PI / 12), Style.filled(ink));
 	}
 
 	private List<Element> chosen(int index, PartialShim piece) {
@@ -153,8 +157,8 @@ final class ClockScene {
 	}
 
 	private Element handle(String id, String message, PartialShim piece, ClockHour hour) {
-		double angle = FACE.angle(hour);
-		Circle knob = new Circle(FACE.x(ClockFace.RIM, angle), FACE.y(ClockFace.RIM, angle), HANDLE);
+		double angle = face().angle(hour);
+		Circle knob = new Circle(face().x(ClockFace.RIM, angle), face().y(ClockFace.RIM, angle), HANDLE);
 		return Group.named(id, Messages.of(message, piece.toString()), List.of(new Drawn(knob,
 				Style.of(new SolidFill(palette.accent()), Stroke.of(palette.ground(), 0.22)))));
 	}

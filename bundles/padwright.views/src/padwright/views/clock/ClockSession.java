@@ -98,12 +98,12 @@ public final class ClockSession {
 		}
 		Optional<TypedReading> typed = TypedReading.of(entry.typed(), editing.shown().leaves());
 		if (typed.isEmpty()) {
-			status = Messages.of("clock.noReading", entry.typed());
+			status = Messages.of("clock.noReading", entry.typed(), Figures.unit());
 			entry = entry.cleared();
 			return true;
 		}
 		ClockHour hour = editing.shown().hours().get(entry.cursor());
-		String leaf = typed.get().leaf().map(Figures::thou).orElse(Messages.of("clock.drags"));
+		String leaf = typed.get().leaf().map(Figures::shown).orElse(Messages.of("clock.drags"));
 		status = typed.get().asTyped() ? Messages.of("clock.taken", hour, leaf)
 				: Messages.of("clock.rounded", hour, entry.typed(), leaf);
 		proposal = Optional.empty();

@@ -87,7 +87,7 @@ public record ClockState(Optional<KeyJob> job, String label, String twelveLooksA
 		for (int index = 0; index < hours.size(); index++) {
 			ClockHour hour = hours.get(index);
 			marks.add(index >= shown.size() ? RimReading.blank(hour)
-					: shown.get(index).map(leaf -> RimReading.free(hour, Figures.thou(leaf)))
+					: shown.get(index).map(leaf -> RimReading.free(hour, Figures.shown(leaf)))
 							.orElseGet(() -> RimReading.drag(hour)));
 		}
 		return marks;

@@ -63,14 +63,14 @@ final class ClockWordsBeside {
 
 	private void spreads(RimProfile gap) {
 		Length before = gap.spread();
-		row(Messages.of("clock.before"), Figures.thou(before), Face.BOLD, judged(before));
+		row(Messages.of("clock.before"), Figures.shown(before), Face.BOLD, judged(before));
 		Optional<RimProfile> after = picture.proposal().isPresent()
 				? picture.proposal().flatMap(ClockProposal::left) : picture.state().left(picture.pieces());
 		after.ifPresent(left -> row(
 				Messages.of(picture.proposal().isPresent() ? "clock.proposed" : "clock.after"),
-				Figures.thou(left.spread()), Face.BOLD, judged(left.spread())));
+				Figures.shown(left.spread()), Face.BOLD, judged(left.spread())));
 		picture.state().tolerance()
-				.ifPresent(most -> row(Messages.of("clock.tolerance"), Figures.thou(most), Face.REGULAR,
+				.ifPresent(most -> row(Messages.of("clock.tolerance"), Figures.shown(most), Face.REGULAR,
 						palette.quiet()));
 		elements.add(new Drawn(new Line(0, y - LINE * 0.7, WIDTH, y - LINE * 0.7),
 				Style.stroked(palette.quiet(), 0.08)));
@@ -83,16 +83,16 @@ final class ClockWordsBeside {
 	}
 
 	private void split(ProfileSplit split) {
-		row(Messages.of("clock.height"), Figures.thou(split.height()), Face.REGULAR, palette.ink());
+		row(Messages.of("clock.height"), Figures.shown(split.height()), Face.REGULAR, palette.ink());
 		part("clock.tilt", split.tilt().fromTightToOpen(), split.tilt().openHours());
 		part("clock.saddle", split.saddle().fromTightToOpen(), split.saddle().openHours());
-		row(Messages.of("clock.film"), Figures.thou(split.filmOnly()), Face.REGULAR, palette.ink());
+		row(Messages.of("clock.film"), Figures.shown(split.filmOnly()), Face.REGULAR, palette.ink());
 	}
 
 	private void part(String message, Length height, List<ClockHour> open) {
 		if (height.inThou() >= 0.05) {
 			row(Messages.of(message, open.stream().map(ClockHour::toString).collect(Collectors.joining(", "))),
-					Figures.thou(height), Face.REGULAR, palette.ink());
+					Figures.shown(height), Face.REGULAR, palette.ink());
 		}
 	}
 

@@ -1,20 +1,22 @@
 package padwright.views.clock;
 
-import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 import padwright.engine.length.Length;
-import padwright.engine.length.LengthUnit;
+import padwright.views.Figures;
 
 /**
- * A reading as it was typed, by hand or by an indicator, in thou.
+ * A reading as it was typed, by hand or by an indicator, in the unit that is shown.
  *
  * @param leaf the thickest feeler that slides free; nothing where the finest drags
  * @param asTyped whether it says what was typed; if not, it is the thickest leaf of the stock that is not thicker
  */
 public record TypedReading(Optional<Length> leaf, boolean asTyped) {
+
+	private static final Set<String> DRAGS = Set.of(".", ",");
 
 	/**
 	 * What was typed: a number with a point or comma, or a point alone where the finest leaf drags.
@@ -23,16 +25,8 @@ public record TypedReading(Optional<Length> leaf, boolean asTyped) {
 	 * @return nothing for what is no number, or cannot be a length
 	 */
 	public static Optional<TypedReading> of(String typed, List<Length> leaves) {
-		String text = typed.replace(',', '.');
-		if (text.equals(".")) {
-			return Optional.of(new TypedReading(Optional.empty(), true));
-		}
-		try {
-			Length gap = Length.of(new BigDecimal(text), LengthUnit.THOU);
-			return gap.signum() < 0 ? Optional.empty() : Optional.of(of(gap, leaves));
-		} catch (NumberFormatException | ArithmeticException noLength) {
-			return Optional.empty();
-		}
+		return DRAGS.contains(typed) ? Optional.of(new TypedReading(Optional.empty(), true))
+				: Figures.read(typed).map(gap -> of(gap, leaves));
 	}
 
 	private static TypedReading of(Length gap, List<Length> leaves) {

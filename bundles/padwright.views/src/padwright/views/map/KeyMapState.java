@@ -119,7 +119,7 @@ public record KeyMapState(String title, List<MapKey> keys, List<MapCoupling> cou
 
 	private static String spread(RoundEffect effect) {
 		return effect.after()
-				.map(after -> Messages.of("map.spreads", Figures.thou(effect.before()), Figures.thou(after)))
-				.orElseGet(() -> Messages.of("map.spread", Figures.thou(effect.before())));
+				.map(after -> Messages.of("map.spreads", Figures.withUnit(effect.before()), Figures.shown(after)))
+				.orElseGet(() -> Messages.of("map.spread", Figures.withUnit(effect.before())));
 	}
 }

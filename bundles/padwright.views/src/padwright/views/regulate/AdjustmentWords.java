@@ -1,5 +1,7 @@
 package padwright.views.regulate;
 
+import java.util.stream.Collectors;
+
 import padwright.engine.coupling.Adjustment;
 import padwright.engine.coupling.FilmChange;
 import padwright.engine.coupling.ScrewTurn;
@@ -43,7 +45,8 @@ final class AdjustmentWords {
 		if (change.pieces().isEmpty()) {
 			return Messages.of("regulate.noFilm");
 		}
-		String films = String.join(" + ", change.pieces().stream().map(Figures::thou).toList());
+		String films = change.pieces().stream().map(Figures::shown).collect(Collectors.joining(" + ")) + " "
+				+ Figures.unit();
 		return Messages.of(change.travel().signum() > 0 ? "regulate.add" : "regulate.take", films);
 	}
 }

@@ -56,7 +56,7 @@ public record RegulationState(List<RegulationRow> rows, String note) {
 	private static RegulationRow row(RegulationWork work, RegulationStep step) {
 		Coupling coupling = step.coupling();
 		String upset = work.upsets().stream().filter(each -> isAt(each, coupling))
-				.map(each -> Messages.of("regulate.light", Figures.thou(each.light()), label(work, each.lightAt())))
+				.map(each -> Messages.of("regulate.light", Figures.withUnit(each.light()), label(work, each.lightAt())))
 				.collect(Collectors.joining(", "));
 		return new RegulationRow(coupling.toString(), coupling.driver(),
 				Messages.of("regulate.pair", label(work, coupling.driver()), label(work, coupling.driven())),
@@ -72,7 +72,7 @@ public record RegulationState(List<RegulationRow> rows, String note) {
 
 	private static String found(RegulationWork work, Regulation found) {
 		String at = found.side() == Regulation.Side.DRIVER ? found.coupling().driver() : found.coupling().driven();
-		return Messages.of("regulate.light", Figures.thou(found.light()), label(work, at));
+		return Messages.of("regulate.light", Figures.withUnit(found.light()), label(work, at));
 	}
 
 	private static String adjuster(Adjuster adjuster) {

@@ -27,11 +27,11 @@ public enum KeyColumn {
 	HEIGHT(76, true, split(ProfileSplit::height), lengths(row -> row.split().map(ProfileSplit::height))),
 	TILT(82, true, split(split -> split.tilt().fromTightToOpen()), harmonic(ProfileSplit::tilt)),
 	SADDLE(76, true, split(split -> split.saddle().fromTightToOpen()), harmonic(ProfileSplit::saddle)),
-	SHIMS(120, false, row -> row.job().map(job -> Figures.thou(job.stack())).orElse(""), lengths(KeyColumn::sum)),
-	SUM(76, true, row -> Figures.thou(sum(row)), lengths(KeyColumn::sum)),
-	BEFORE(86, true, row -> Figures.thou(row.effect().map(RoundEffect::before)),
+	SHIMS(120, false, row -> row.job().map(job -> Figures.shown(job.stack())).orElse(""), lengths(KeyColumn::sum)),
+	SUM(76, true, row -> Figures.shown(sum(row)), lengths(KeyColumn::sum)),
+	BEFORE(86, true, row -> Figures.shown(row.effect().map(RoundEffect::before)),
 			lengths(row -> row.effect().map(RoundEffect::before))),
-	AFTER(76, true, row -> Figures.thou(row.effect().flatMap(RoundEffect::after)),
+	AFTER(76, true, row -> Figures.shown(row.effect().flatMap(RoundEffect::after)),
 			lengths(row -> row.effect().flatMap(RoundEffect::after))),
 	FINDINGS(420, false, row -> String.join("; ", row.findings()),
 			Comparator.comparing(row -> row.findings().size()));
@@ -49,7 +49,7 @@ public enum KeyColumn {
 	}
 
 	private static Function<KeyRow, String> split(Function<ProfileSplit, Length> part) {
-		return row -> Figures.thou(row.split().map(part));
+		return row -> Figures.shown(row.split().map(part));
 	}
 
 	/** What is not known comes last. */
@@ -70,7 +70,7 @@ public enum KeyColumn {
 	}
 
 	private static String readings(Round round) {
-		return RowEdit.readings(round).stream().map(reading -> reading.map(Figures::thou).orElse("."))
+		return RowEdit.readings(round).stream().map(reading -> reading.map(Figures::shown).orElse("."))
 				.collect(Collectors.joining(" "));
 	}
 

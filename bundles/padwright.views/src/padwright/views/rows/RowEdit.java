@@ -1,6 +1,5 @@
 package padwright.views.rows;
 
-import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +11,7 @@ import padwright.language.edit.ShimEdits;
 import padwright.language.edit.TextEdit;
 import padwright.model.Lengths;
 import padwright.model.plan.Round;
+import padwright.views.Figures;
 import padwright.views.Messages;
 import padwright.workup.service.KeyJob;
 
@@ -24,7 +24,7 @@ public final class RowEdit {
 	}
 
 	/**
-	 * The edits that make a row say in {@code column} what was typed, in thou.
+	 * The edits that make a row say in {@code column} what was typed, in the unit that is shown.
 	 *
 	 * @throws IllegalArgumentException in the user's words, if it cannot be written
 	 */
@@ -49,27 +49,23 @@ public final class RowEdit {
 
 	private static Optional<Length> reading(String word) {
 		return word.equals(DRAGS) ? Optional.empty()
-				: Optional.of(thou(word)).filter(leaf -> leaf.signum() > 0);
+				: Optional.of(length(word)).filter(leaf -> leaf.signum() > 0);
 	}
 
 	private static Length thickness(String word) {
-		Length thickness = thou(word);
+		Length thickness = length(word);
 		if (thickness.signum() <= 0) {
-			throw new IllegalArgumentException(Messages.of("table.noThou", word));
+			throw noThickness(word);
 		}
 		return thickness;
 	}
 
-	private static Length thou(String word) {
-		try {
-			Length length = Length.of(new BigDecimal(word), LengthUnit.THOU);
-			if (length.signum() >= 0 && !length.isLongerThan(Lengths.LONGEST)) {
-				return length;
-			}
-		} catch (NumberFormatException | ArithmeticException noLength) {
-			// Told below, with what was typed.
-		}
-		throw new IllegalArgumentException(Messages.of("table.noThou", word));
+	private static Length length(String word) {
+		return Figures.read(word).orElseThrow(() -> noThickness(word));
+	}
+
+	private static IllegalArgumentException noThickness(String word) {
+		return new IllegalArgumentException(Messages.of("table.noThickness", word, Figures.unit()));
 	}
 
 	/** The readings of a round: the leaf that slides free, or nothing where the finest drags. */

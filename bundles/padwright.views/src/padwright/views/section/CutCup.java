@@ -82,16 +82,16 @@ final class CutCup {
 	}
 
 	private String cupWords() {
-		return state.depth().map(Figures::thou).orElse("?");
+		return state.depth().map(Figures::withUnit).orElse("?");
 	}
 
 	private String rimWords() {
-		return state.missing().map(missing -> HeightSum.missingInWords(missing) + " " + Figures.thou(missing.abs()))
+		return state.missing().map(missing -> HeightSum.missingInWords(missing) + " " + Figures.shown(missing.abs()))
 				.orElseGet(() -> Messages.of("section.rim"));
 	}
 
 	private static String named(SectionLayer layer) {
-		return Messages.of("section.layer", layer.name(), Figures.thou(layer.thickness()));
+		return Messages.of("section.layer", layer.name(), Figures.withUnit(layer.thickness()));
 	}
 
 	private Path cup() {

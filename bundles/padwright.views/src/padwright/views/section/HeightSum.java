@@ -47,10 +47,10 @@ final class HeightSum {
 			elements.add(new Drawn(new Line(0, y - LINE * 0.72, WIDTH, y - LINE * 0.72),
 					Style.stroked(palette.ink(), 0.12)));
 			y += 0.35;
-			row(Messages.of("section.target"), Figures.thou(target), Face.BOLD, palette.ink());
+			row(Messages.of("section.target"), Figures.shown(target), Face.BOLD, palette.ink());
 		});
 		state.inCup().ifPresent(
-				sum -> row(Messages.of("section.inCup"), Figures.thou(sum), Face.REGULAR, palette.ink()));
+				sum -> row(Messages.of("section.inCup"), Figures.shown(sum), Face.REGULAR, palette.ink()));
 		state.missing().ifPresent(this::missing);
 		if (!state.note().isEmpty()) {
 			note();
@@ -61,7 +61,7 @@ final class HeightSum {
 	private String signed(Term term) {
 		boolean first = term == state.terms().get(0);
 		return (first || term.length().signum() < 0 ? "" : "+ ")
-				+ Figures.thou(term.length()).replace("\u2212", "\u2212 ");
+				+ Figures.shown(term.length()).replace("\u2212", "\u2212 ");
 	}
 
 	private void row(String name, String figure, Face face, Ink ink) {
@@ -77,7 +77,7 @@ final class HeightSum {
 
 	private void missing(Length missing) {
 		Ink ink = state.isOff() ? palette.error() : palette.done();
-		row(missingInWords(missing), missing.signum() == 0 ? "\u2713" : Figures.thou(missing.abs()), Face.BOLD, ink);
+		row(missingInWords(missing), missing.signum() == 0 ? "\u2713" : Figures.shown(missing.abs()), Face.BOLD, ink);
 		y += LINE * 0.4;
 		scale(missing, ink);
 	}

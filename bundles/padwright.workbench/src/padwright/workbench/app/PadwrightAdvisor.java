@@ -12,7 +12,9 @@ import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 import org.eclipse.ui.ide.IDE;
 
 import padwright.language.ide.server.LocalServer;
+import padwright.workbench.bench.Bench;
 import padwright.workbench.editor.Places;
+import padwright.workbench.prefs.Preferences;
 import padwright.workbench.recovery.Autosave;
 import padwright.workbench.recovery.Recovery;
 import padwright.workbench.session.Documents;
@@ -34,6 +36,8 @@ final class PadwrightAdvisor extends WorkbenchAdvisor {
 		IDE.registerAdapters();
 		configurer.setSaveAndRestore(true);
 		MarkerImages.declare(configurer);
+		Preferences.applyShown();
+		Preferences.onShown(Bench::refreshAll);
 	}
 
 	@Override

@@ -57,6 +57,11 @@ public final class Bench {
 		return BENCHES.computeIfAbsent(window, Bench::new);
 	}
 
+	/** Has everything shown anew, in every window; from any thread. */
+	public static void refreshAll() {
+		Display.getDefault().asyncExec(() -> List.copyOf(BENCHES.values()).forEach(Bench::refresh));
+	}
+
 	/** Tells {@code listener} at once, and whenever something else is on the bench. */
 	public void follow(Consumer<OnBench> listener) {
 		listeners.add(listener);

@@ -4,6 +4,7 @@ import org.eclipse.core.runtime.preferences.AbstractPreferenceInitializer;
 import org.eclipse.core.runtime.preferences.DefaultScope;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 
+import padwright.engine.length.LengthUnit;
 import padwright.workbench.recovery.Autosave;
 
 /** What is preferred before the user says anything. */
@@ -15,6 +16,8 @@ public final class FirstPreferences extends AbstractPreferenceInitializer {
 	public void initializeDefaultPreferences() {
 		IEclipsePreferences first = DefaultScope.INSTANCE.getNode(Preferences.NODE);
 		first.put(Preferences.TOLERANCE, Preferences.FIRST_TOLERANCE);
+		first.put(Preferences.UNIT, LengthUnit.THOU.name());
+		first.putInt(Preferences.TOP, Preferences.FIRST_TOP);
 		first.put(Preferences.LEAST, Preferences.Least.INFO.name());
 		first.putInt(Autosave.SECONDS, SECONDS);
 	}

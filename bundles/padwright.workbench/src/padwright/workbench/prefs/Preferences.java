@@ -1,11 +1,17 @@
 package padwright.workbench.prefs;
 
+import java.util.Arrays;
+import java.util.Set;
+
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.lsp4j.DiagnosticSeverity;
 
+import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
+import padwright.engine.length.LengthUnit;
+import padwright.views.Shown;
 
 /** What the user prefers, and what holds where nothing is said. */
 public final class Preferences {
@@ -15,7 +21,10 @@ public final class Preferences {
 
 	static final String TOLERANCE = "newPlan.tolerance";
 	static final String LEAST = "problems.least";
+	static final String UNIT = "shown.unit";
+	static final String TOP = "shown.top";
 	static final String FIRST_TOLERANCE = "0.5";
+	static final int FIRST_TOP = 12;
 
 	private Preferences() {
 	}
@@ -38,11 +47,35 @@ public final class Preferences {
 		};
 	}
 
+	/** Has lengths and clocks shown as preferred now. */
+	public static void applyShown() {
+		Shown.setUnit(known(LengthUnit.values(), UNIT, LengthUnit.THOU));
+		int top = Platform.getPreferencesService().getInt(NODE, TOP, FIRST_TOP, null);
+		Shown.setTop(new ClockHour(0).plusHalfHours(2 * (top % FIRST_TOP)));
+	}
+
+	private static <E extends Enum<E>> E known(E[] values, String key, E otherwise) {
+		String said = value(key, otherwise.name());
+		return Arrays.stream(values).filter(value -> value.name().equals(said)).findFirst().orElse(otherwise);
+	}
+
+	/** Has what changes counted at once, and calls {@code changed}, whenever lengths or clocks are to be shown anew. */
+	public static void onShown(Runnable changed) {
+		onChange(Set.of(UNIT, TOP), () -> {
+			applyShown();
+			changed.run();
+		});
+	}
+
 	/** Calls {@code changed} whenever the severities that are shown change. */
 	public static void onShownSeverities(Runnable changed) {
+		onChange(Set.of(LEAST), changed);
+	}
+
+	private static void onChange(Set<String> keys, Runnable changed) {
 		InstanceScope.INSTANCE.getNode(NODE)
 				.addPreferenceChangeListener((IEclipsePreferences.PreferenceChangeEvent change) -> {
-					if (change.getKey().equals(LEAST)) {
+					if (keys.contains(change.getKey())) {
 						changed.run();
 					}
 				});

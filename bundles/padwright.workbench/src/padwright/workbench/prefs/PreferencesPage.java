@@ -2,6 +2,7 @@ package padwright.workbench.prefs;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 
 import org.eclipse.core.runtime.preferences.InstanceScope;
@@ -23,6 +24,7 @@ public final class PreferencesPage extends FieldEditorPreferencePage implements 
 
 	private static final int SHORTEST = 5;
 	private static final int LONGEST = 3600;
+	private static final List<String> HOURS = List.of("12", "3", "6", "9");
 
 	public PreferencesPage() {
 		super(GRID);
@@ -37,18 +39,25 @@ public final class PreferencesPage extends FieldEditorPreferencePage implements 
 
 	@Override
 	protected void createFieldEditors() {
+		addField(radio(Preferences.UNIT, "prefs.unit", 1, choices("prefs.unit.", LengthUnit.values())));
+		addField(radio(Preferences.TOP, "prefs.top", HOURS.size(), HOURS.stream()
+				.map(hour -> new String[] {Messages.get("prefs.top.hour", hour), hour}).toArray(String[][]::new)));
 		addField(new Tolerance());
-		addField(new RadioGroupFieldEditor(Preferences.LEAST, Messages.get("prefs.least"), 1,
-				Arrays.stream(Preferences.Least.values()).map(PreferencesPage::choice).toArray(String[][]::new),
-				getFieldEditorParent(), true));
+		addField(radio(Preferences.LEAST, "prefs.least", 1, choices("prefs.least.", Preferences.Least.values())));
 		IntegerFieldEditor seconds = new IntegerFieldEditor(Autosave.SECONDS, Messages.get("prefs.autosave"),
 				getFieldEditorParent());
 		seconds.setValidRange(SHORTEST, LONGEST);
 		addField(seconds);
 	}
 
-	private static String[] choice(Preferences.Least least) {
-		return new String[] {Messages.get("prefs.least." + least.name().toLowerCase(Locale.ROOT)), least.name()};
+	private RadioGroupFieldEditor radio(String preference, String title, int columns, String[][] choices) {
+		return new RadioGroupFieldEditor(preference, Messages.get(title), columns, choices, getFieldEditorParent(), true);
+	}
+
+	private static String[][] choices(String words, Enum<?>[] values) {
+		return Arrays.stream(values)
+				.map(value -> new String[] {Messages.get(words + value.name().toLowerCase(Locale.ROOT)), value.name()})
+				.toArray(String[][]::new);
 	}
 
 	/** A figure in thou. */

@@ -65,7 +65,7 @@ final class RoundKeysPage extends StartPage {
 	private static String words(KeyJob row) {
 		String name = row.key().map(EffectiveKey::label).filter(label -> !label.equals(row.name()))
 				.map(label -> row.name() + "  (" + label + ")").orElse(row.name());
-		return DueKeys.lastSpread(row).map(spread -> Messages.get("new.round.key", name, Figures.thou(spread)))
+		return DueKeys.lastSpread(row).map(spread -> Messages.get("new.round.key", name, Figures.withUnit(spread)))
 				.orElse(name);
 	}
 

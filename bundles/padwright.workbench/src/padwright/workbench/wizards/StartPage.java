@@ -6,6 +6,7 @@ import org.eclipse.jface.wizard.WizardPage;
 import org.eclipse.swt.widgets.Composite;
 
 import padwright.language.start.NameFault;
+import padwright.views.Figures;
 import padwright.workbench.Messages;
 
 /** A page of a wizard that looks at its fields whenever one changes, and can only be left when none has a fault. */
@@ -13,10 +14,10 @@ abstract class StartPage extends WizardPage {
 
 	private boolean touched;
 
-	/** @param key of its title and, with {@code .about} behind it, of what it says at first */
+	/** @param key of its title and, with {@code .about} behind it, of what it says at first, which may name the unit that is shown */
 	StartPage(String key) {
 		super(key, Messages.get(key), null);
-		setDescription(Messages.get(key + ".about"));
+		setDescription(Messages.get(key + ".about", Figures.unit()));
 	}
 
 	abstract void fill(Form form);

@@ -1,0 +1,82 @@
+package padwright.views;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+import padwright.drawing.scene.Scene;
+import padwright.engine.clock.ClockHour;
+import padwright.engine.length.Length;
+import padwright.engine.length.LengthUnit;
+import padwright.views.clock.ClockSession;
+import padwright.views.clock.ClockState;
+import padwright.views.rows.KeyColumn;
+import padwright.views.rows.KeyRows;
+import padwright.views.rows.RowEdit;
+import padwright.views.scenes.Targets;
+
+/** Units and clocks as the user wants them. One inch is exactly 25.4 mm (NIST SP 811, B.8). */
+class ShownTest {
+
+	@AfterEach
+	void asAtFirst() {
+		Shown.setUnit(LengthUnit.THOU);
+		Shown.setTop(ClockHour.ofHour(12));
+	}
+
+	@ParameterizedTest
+	@CsvSource({"THOU, 1.5 thou", "MILLIMETRE, 0.0381 mm", "MICROMETRE, 38.1 \u00B5m"})
+	void aThouAndAHalfInEachUnit(LengthUnit unit, String shown) {
+		Shown.setUnit(unit);
+		assertEquals(shown, Figures.withUnit(Length.thou("1.5")));
+	}
+
+	@ParameterizedTest
+	@EnumSource
+	void whatIsShownIsReadAsTheSameLength(LengthUnit unit) {
+		Shown.setUnit(unit);
+		for (int halves = 0; halves < 200; halves++) {
+			Length length = new Length(halves * Length.thou("0.5").nanometres());
+			assertEquals(Optional.of(length), Figures.read(Figures.shown(length)));
+		}
+		assertEquals(Optional.empty(), Figures.read("-1"));
+		assertEquals(Optional.empty(), Figures.read("one"));
+	}
+
+	@Test
+	void cellsAreTypedInTheUnitShownAndWrittenInThatOfThePlan() {
+		Shown.setUnit(LengthUnit.MILLIMETRE);
+		Bench bench = new Bench("key A empty 15 15 15 15 felt . 0.5 . 1");
+		assertEquals(". 0.0127 . 0.0254", KeyColumn.READINGS.text(KeyRows.of(bench.plan(), bench.findings()).rows().get(0)));
+		bench.apply(RowEdit.of(KeyRows.of(bench.plan(), bench.findings()).rows().get(0), KeyColumn.SHIMS, "0.1905 0,0508"));
+		assertTrue(bench.rows().contains("stack 7.5 2"), bench.rows());
+	}
+
+	@Test
+	void theClockTurnsWithItsTop() {
+		Bench bench = new Bench("key A empty 15 15 15 15 felt . 0.5 . 1");
+		ClockSession session = new ClockSession(edits -> {
+		});
+		session.show(ClockState.of(bench.row("A")));
+		assertEquals("reading-12", highest(session));
+		Shown.setTop(ClockHour.ofHour(9));
+		assertEquals("reading-9", highest(session));
+	}
+
+	private static String highest(ClockSession session) {
+		Scene scene = session.draw(Palette.light(), 1);
+		Set<String> hours = Set.of("reading-12", "reading-3", "reading-6", "reading-9");
+		return Targets.of(scene).all().stream().filter(target -> hours.contains(target.id()))
+				.collect(Collectors.minBy((one, other) -> Double.compare(one.bounds().top(), other.bounds().top())))
+				.orElseThrow().id();
+	}
+}

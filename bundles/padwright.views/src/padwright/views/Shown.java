@@ -1,0 +1,34 @@
+package padwright.views;
+
+import padwright.engine.clock.ClockHour;
+import padwright.engine.length.LengthUnit;
+
+/** How the user wants lengths and clocks shown. As with a language, there is one choice for the whole program. */
+public final class Shown {
+
+	private static volatile LengthUnit unit = LengthUnit.THOU;
+	private static volatile ClockHour top = ClockHour.ofHour(12);
+
+	private Shown() {
+	}
+
+	/** The unit of shims, gaps and spreads. Diameters are in mm in any case. */
+	public static LengthUnit unit() {
+		return unit;
+	}
+
+	/** Whatever is drawn or typed from now on is in this unit. */
+	public static void setUnit(LengthUnit wanted) {
+		unit = wanted;
+	}
+
+	/** The hour that clocks are drawn with at the top. */
+	public static ClockHour top() {
+		return top;
+	}
+
+	/** Whatever is drawn from now on has this hour at the top. */
+	public static void setTop(ClockHour wanted) {
+		top = wanted;
+	}
+}
