@@ -38,7 +38,7 @@ import padwright.workbench.session.LanguageSession;
 import padwright.workbench.shops.OpenShops;
 
 /** Drives the workbench from the thread of a test, as a technician would: with a shop of its own, open in the window. */
-final class Driver implements AutoCloseable {
+public final class Driver implements AutoCloseable {
 
 	/** Far longer than anything takes, so that only what never happens fails. */
 	private static final Duration PATIENCE = Duration.ofSeconds(30);
@@ -98,7 +98,7 @@ final class Driver implements AutoCloseable {
 	}
 
 	/** Waits until something is so, looked at in the UI thread. */
-	static void waitFor(String what, BooleanSupplier so) throws Exception {
+	public static void waitFor(String what, BooleanSupplier so) throws Exception {
 		long end = System.nanoTime() + PATIENCE.toNanos();
 		while (!ui(so::getAsBoolean)) {
 			if (System.nanoTime() > end) {

@@ -24,9 +24,12 @@ final class PagePrinter {
 	/** Asks for a printer and prints; does nothing if the user gives up. */
 	static void print(Shell shell, Pages pages) {
 		PrinterData chosen = new PrintDialog(shell, SWT.SHEET).open();
-		if (chosen == null) {
-			return;
+		if (chosen != null) {
+			print(chosen, pages);
 		}
+	}
+
+	static void print(PrinterData chosen, Pages pages) {
 		Printer printer = new Printer(chosen);
 		try {
 			if (printer.startJob(pages.title())) {

@@ -14,6 +14,7 @@ import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.QualifiedName;
 
 import padwright.language.shop.ShopFolder;
 import padwright.workbench.session.LanguageSession;
@@ -25,6 +26,8 @@ import padwright.workbench.session.LanguageSession;
 public final class OpenShops {
 
 	private static final String PROJECT = "Shops";
+	/** Tells menus that a folder is a shop. */
+	private static final QualifiedName SHOP = new QualifiedName("padwright.workbench", "shop");
 
 	private OpenShops() {
 	}
@@ -65,7 +68,9 @@ public final class OpenShops {
 		}
 		IFolder link = project().getFolder(freeName(shop.getFileName().toString()));
 		link.createLink(URIUtil.toURI(shop.toString()), IResource.NONE, monitor);
+		link.setPersistentProperty(SHOP, Boolean.TRUE.toString());
 		LanguageSession.get().opened(shop);
+		ShopView.unfold(link);
 		return link;
 	}
 

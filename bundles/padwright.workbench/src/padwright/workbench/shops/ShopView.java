@@ -1,6 +1,9 @@
 package padwright.workbench.shops;
 
+import java.util.Arrays;
+
 import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IFolder;
 import org.eclipse.core.resources.IResource;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.ILog;
@@ -54,6 +57,14 @@ public final class ShopView extends ViewPart {
 		menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
 		tree.getControl().setMenu(menu.createContextMenu(tree.getControl()));
 		getSite().registerContextMenu(menu, tree);
+	}
+
+	/** Shows what is in a shop, wherever this view is open; from any thread. */
+	static void unfold(IFolder shop) {
+		PlatformUI.getWorkbench().getDisplay().asyncExec(() -> Arrays
+				.stream(PlatformUI.getWorkbench().getWorkbenchWindows())
+				.flatMap(window -> Arrays.stream(window.getPages())).map(page -> page.findView(ID))
+				.filter(ShopView.class::isInstance).forEach(view -> ((ShopView) view).tree.expandToLevel(shop, 1)));
 	}
 
 	private void open() {
