@@ -12,4 +12,6 @@ if /i "%~1"=="open" (
 exit /b %ERRORLEVEL%
 :open
 "%JAVA%" -XX:+UseSerialGC -Xshare:auto -Dfile.encoding=UTF-8 %PADWRIGHT_JAVA_OPTIONS% -jar "%LAUNCHER%" -nosplash -product padwright.workbench.product -application padwright.workbench.workbench -data "%PADWRIGHT_WORKSPACE%" %*
+rem It ends with 23 where it wants to be started again, as after a change of its theme.
+if %ERRORLEVEL% equ 23 goto open
 exit /b %ERRORLEVEL%
