@@ -26,6 +26,8 @@ final class Layers {
 			Map.entry("padwright.engine", List.of()),
 			Map.entry("padwright.logging", List.of()),
 			Map.entry("padwright.guide", List.of()),
+			Map.entry("padwright.words.ide", List.of()),
+			Map.entry("padwright.words.views", List.of()),
 			Map.entry("padwright.model", List.of("padwright.engine")),
 			Map.entry("padwright.workup", WORKUP),
 			Map.entry("padwright.language", ABOVE_WORKUP),

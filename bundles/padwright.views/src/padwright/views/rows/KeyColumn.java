@@ -20,8 +20,8 @@ import padwright.workup.solve.RoundEffect;
 public enum KeyColumn {
 
 	KEY(90, false, KeyRow::label, Comparator.comparing(KeyRow::place)),
-	STATE(180, false, row -> row.state().inWords(), Comparator.comparing((KeyRow row) -> row.state())),
-	CUP(84, true, row -> row.cup().map(Figures::millimetres).orElse(""), lengths(KeyRow::cup)),
+	STATE(205, false, row -> row.state().inWords(), Comparator.comparing((KeyRow row) -> row.state())),
+	CUP(96, true, row -> row.cup().map(Figures::millimetres).orElse(""), lengths(KeyRow::cup)),
 	READINGS(130, false, row -> row.job().flatMap(KeyJob::lastRound).map(KeyColumn::readings).orElse(""),
 			Comparator.comparing(row -> readingCount(row))),
 	HEIGHT(76, true, split(ProfileSplit::height), lengths(row -> row.split().map(ProfileSplit::height))),

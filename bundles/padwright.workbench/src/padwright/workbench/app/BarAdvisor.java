@@ -41,7 +41,7 @@ final class BarAdvisor extends ActionBarAdvisor {
 	private MenuManager file() {
 		MenuManager menu = new MenuManager(Messages.get("menu.file"), IWorkbenchActionConstants.M_FILE);
 		menu.add(new Separator(IWorkbenchActionConstants.FILE_START));
-		menu.add(new Separator(IWorkbenchActionConstants.NEW_EXT));
+		menu.add(new Separator());
 		addAll(menu, ActionFactory.CLOSE, ActionFactory.CLOSE_ALL);
 		menu.add(new Separator());
 		addAll(menu, ActionFactory.SAVE, ActionFactory.SAVE_AS, ActionFactory.SAVE_ALL, ActionFactory.REVERT);
@@ -93,6 +93,7 @@ final class BarAdvisor extends ActionBarAdvisor {
 	private void addAll(IMenuManager menu, ActionFactory... actions) {
 		for (ActionFactory factory : actions) {
 			var action = factory.create(window);
+			action.setText(Messages.get("action." + factory.getId()));
 			register(action);
 			menu.add(action);
 		}

@@ -1,6 +1,9 @@
 package padwright.workbench.app;
 
+import java.util.List;
+
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
@@ -8,6 +11,11 @@ import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 
 /** One window of the workbench. */
 final class WindowAdvisor extends WorkbenchWindowAdvisor {
+
+	/** What the platform offers those who write program code. */
+	private static final List<String> NOT_FOR_THE_BENCH = List.of("org.eclipse.ui.actionSet.openFiles",
+			"org.eclipse.ui.edit.text.actionSet.openExternalFile",
+			"org.eclipse.ui.edit.text.actionSet.convertLineDelimitersTo");
 
 	private static final Point FIRST_SIZE = new Point(1500, 950);
 
@@ -18,6 +26,14 @@ final class WindowAdvisor extends WorkbenchWindowAdvisor {
 	@Override
 	public ActionBarAdvisor createActionBarAdvisor(IActionBarConfigurer configurer) {
 		return new BarAdvisor(configurer);
+	}
+
+	@Override
+	public void postWindowOpen() {
+		IWorkbenchPage page = getWindowConfigurer().getWindow().getActivePage();
+		if (page != null) {
+			NOT_FOR_THE_BENCH.forEach(page::hideActionSet);
+		}
 	}
 
 	@Override
