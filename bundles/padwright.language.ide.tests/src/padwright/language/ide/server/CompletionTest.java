@@ -133,6 +133,12 @@ class CompletionTest {
 	}
 
 	@Test
+	void nameThatIsAWordOfTheLanguageComesWithItsHat() throws Exception {
+		List<CompletionItem> items = offered("mini.keys", "system Hats { key ^head key B closes | }");
+		assertEquals("^head", named(items, "^head").getTextEdit().getLeft().getNewText());
+	}
+
+	@Test
 	void wordsComeWithTheirMeaning() throws Exception {
 		CompletionItem word = named(offered("work.plan", PLAN.replace("fit Wide", "|\nfit Wide")), "player");
 		assertTrue(word.getDocumentation().getLeft().contains("saliva"), word.toString());
@@ -140,6 +146,7 @@ class CompletionTest {
 
 	private void assertOffered(String name, String typed, String expected) throws Exception {
 		List<String> all = offered(name, typed).stream()
+				.filter(item -> item.getKind() != CompletionItemKind.Snippet)
 				.filter(item -> item.getKind() != CompletionItemKind.Keyword
 						|| item.getLabel().matches("[LR]\\d"))
 				.map(CompletionItem::getLabel).filter(label -> !List.of("thou", "mm", "um").contains(label)).toList();

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
@@ -61,10 +62,17 @@ final class Connection implements AutoCloseable {
 
 	/** With these folders open. */
 	static Connection open(Path... folders) throws Exception {
+		return able(capabilities -> {
+		}, folders);
+	}
+
+	/** With these folders open, from an editor that can do more than most of our tests ask of one. */
+	static Connection able(Consumer<ClientCapabilities> more, Path... folders) throws Exception {
 		InitializeParams params = new InitializeParams();
 		params.setWorkspaceFolders(Arrays.stream(folders)
 				.map(folder -> new WorkspaceFolder(uri(folder), folder.getFileName().toString())).toList());
 		params.setCapabilities(capabilities());
+		more.accept(params.getCapabilities());
 		return with(params);
 	}
 

@@ -14,11 +14,19 @@ import com.google.inject.Inject;
 
 import padwright.language.ide.words.TradeWords;
 
-/** What can be written at a place: values that the model knows first, then names, then words with their meaning. */
+/**
+ * What can be written at a place: values that the model knows first, then names, then words with their meaning,
+ * then whole rows and documents to fill in.
+ */
 public final class Proposals extends IdeContentProposalProvider {
+
+	/** Behind the words alone. */
+	private static final int SNIPPET_PRIORITY = 100;
 
 	@Inject
 	private FittingReferences references;
+	@Inject
+	private SnippetNames snippetNames;
 
 	@Override
 	protected void _createProposals(Assignment place, ContentAssistContext context,
@@ -41,6 +49,17 @@ public final class Proposals extends IdeContentProposalProvider {
 					ContentAssistEntry.KIND_KEYWORD, context);
 			acceptor.accept(entry, getProposalPriorities().getKeywordPriority(word, entry));
 		}
+		Snippets.at(keyword).forEach(snippet -> acceptor.accept(entry(snippet, context), SNIPPET_PRIORITY));
+	}
+
+	/** Whether it matches what is typed is told by its first word, which no stop stands in. */
+	private ContentAssistEntry entry(Snippet snippet, ContentAssistContext context) {
+		return getProposalCreator().createProposal(snippet.word(), context, ContentAssistEntry.KIND_SNIPPET, entry -> {
+			String text = snippetNames.filled(snippet, context);
+			entry.setProposal(text);
+			entry.setLabel(snippet.label());
+			entry.setDocumentation(SnippetText.plain(text));
+		});
 	}
 
 	@Override

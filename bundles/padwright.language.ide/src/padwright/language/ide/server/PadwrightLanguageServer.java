@@ -2,11 +2,12 @@ package padwright.language.ide.server;
 
 import java.io.StringReader;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 
 import org.eclipse.emf.common.util.URI;
-import org.eclipse.lsp4j.ClientCapabilities;
+import org.eclipse.lsp4j.CompletionItem;
+import org.eclipse.lsp4j.CompletionList;
+import org.eclipse.lsp4j.CompletionParams;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DidChangeWatchedFilesParams;
 import org.eclipse.lsp4j.DidChangeWorkspaceFoldersParams;
@@ -18,7 +19,6 @@ import org.eclipse.lsp4j.InitializeResult;
 import org.eclipse.lsp4j.InitializedParams;
 import org.eclipse.lsp4j.InlayHint;
 import org.eclipse.lsp4j.InlayHintParams;
-import org.eclipse.lsp4j.InlayHintWorkspaceCapabilities;
 import org.eclipse.lsp4j.PrepareRenameDefaultBehavior;
 import org.eclipse.lsp4j.PrepareRenameParams;
 import org.eclipse.lsp4j.PrepareRenameResult;
@@ -27,8 +27,8 @@ import org.eclipse.lsp4j.RenameParams;
 import org.eclipse.lsp4j.ServerCapabilities;
 import org.eclipse.lsp4j.ServerInfo;
 import org.eclipse.lsp4j.TextEdit;
-import org.eclipse.lsp4j.WorkspaceClientCapabilities;
 import org.eclipse.lsp4j.WorkspaceEdit;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.eclipse.lsp4j.jsonrpc.messages.Either3;
 import org.eclipse.xtext.ide.server.ILanguageServerAccess;
 import org.eclipse.xtext.ide.server.LanguageServerImpl;
@@ -56,6 +56,7 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 
 	@Inject
 	private ShopWorkspaceManager shops;
+	private ClientAbilities client;
 
 	/** Also for the workbench, which reads documents in this program. */
 	@Override
@@ -70,20 +71,15 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 
 	@Override
 	public CompletableFuture<InitializeResult> initialize(InitializeParams params) {
+		client = ClientAbilities.of(params);
 		return super.initialize(params).thenApply(result -> {
 			result.setServerInfo(new ServerInfo(NAME));
-			if (asksForHintsAgain(params)) {
+			// A plan's figures change with its stock and system too, which only the server knows.
+			if (client.fetchesHintsAgain()) {
 				getLanguageServerAccess().addBuildListener(built -> getLanguageClient().refreshInlayHints());
 			}
 			return result;
 		});
-	}
-
-	/** A plan's figures change with its stock and system too, which only the server knows. */
-	private static boolean asksForHintsAgain(InitializeParams params) {
-		return Optional.ofNullable(params.getCapabilities()).map(ClientCapabilities::getWorkspace)
-				.map(WorkspaceClientCapabilities::getInlayHint)
-				.map(InlayHintWorkspaceCapabilities::getRefreshSupport).orElse(false);
 	}
 
 	@Override
@@ -143,6 +139,16 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 
 	private boolean isDocument(String uri) {
 		return getResourceServiceProvider(URI.createURI(uri)) != null;
+	}
+
+	@Override
+	protected Either<List<CompletionItem>, CompletionList> completion(CancelIndicator cancelled,
+			CompletionParams params) {
+		var offered = super.completion(cancelled, params);
+		return shops.doRead(getURI(params), (document, resource) -> {
+			new SnippetItems(client).adapt(offered.getRight().getItems(), document, params.getPosition());
+			return offered;
+		});
 	}
 
 	@Override
