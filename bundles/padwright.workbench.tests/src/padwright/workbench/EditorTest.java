@@ -15,7 +15,10 @@ import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.jface.text.ITextViewer;
 import org.eclipse.jface.text.Region;
 import org.eclipse.jface.text.contentassist.ICompletionProposal;
+import org.eclipse.jface.text.contentassist.ICompletionProposalExtension2;
+import org.eclipse.jface.text.link.LinkedModeModel;
 import org.eclipse.swt.custom.StyleRange;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.ui.IMarkerResolution;
 import org.eclipse.ui.ide.IDE;
 import org.eclipse.ui.texteditor.ITextEditorActionConstants;
@@ -105,6 +108,26 @@ class EditorTest {
 		List<String> names = Arrays.stream(offers).map(ICompletionProposal::getDisplayString).toList();
 		assertTrue(names.stream().anyMatch(name -> name.startsWith("LowC") || name.startsWith("Ds")),
 				names.toString());
+	}
+
+	@Test
+	void aSnippetIsFilledInStopByStop() throws Exception {
+		PlanEditor editor = bench.open(PLAN);
+		String before = Driver.text(editor);
+		Driver.replace(editor, "\tregulate F", "\tkey\n\tregulate F");
+		int offset = Driver.text(editor).indexOf("\tkey\n") + "\tkey".length();
+		ICompletionProposal row = Arrays.stream(new Completion().computeCompletionProposals(viewer(editor), offset))
+				.filter(offer -> offer.getDisplayString().startsWith("key with empty cup")).findFirst().orElseThrow();
+		Point stop = Driver.ui(() -> {
+			((ICompletionProposalExtension2) row).apply(viewer(editor), '\0', 0, offset);
+			return row.getSelection(Driver.document(editor));
+		});
+		String name = Driver.text(editor).substring(stop.x, stop.x + stop.y);
+		assertTrue(Driver.text(editor).contains("\tkey " + name + " empty 15 15 15 15 felt . . . .\n"), name);
+		assertFalse(before.contains("key " + name + " "), name);
+		assertTrue(LinkedModeModel.hasInstalledModel(Driver.document(editor)));
+		undo(editor);
+		assertTrue(Driver.text(editor).contains("\tkey\n\tregulate F"));
 	}
 
 	@Test

@@ -5,16 +5,19 @@ import org.eclipse.jface.text.DocumentEvent;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.IRegion;
 import org.eclipse.jface.text.ITextViewer;
+import org.eclipse.jface.text.TextUtilities;
 import org.eclipse.jface.text.contentassist.ICompletionProposal;
 import org.eclipse.jface.text.contentassist.ICompletionProposalExtension2;
 import org.eclipse.jface.text.contentassist.ICompletionProposalExtension6;
 import org.eclipse.jface.text.contentassist.IContextInformation;
 import org.eclipse.jface.viewers.StyledString;
 import org.eclipse.lsp4j.CompletionItem;
+import org.eclipse.lsp4j.InsertTextFormat;
 import org.eclipse.lsp4j.TextEdit;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Point;
 
+import padwright.language.ide.completion.SnippetText;
 import padwright.workbench.session.Positions;
 
 /** One offer of the server; it stays right while what it begins with is being typed. */
@@ -26,6 +29,7 @@ final class ItemProposal implements ICompletionProposal, ICompletionProposalExte
 	private final int start;
 	private final int replacedTo;
 	private final int askedAt;
+	private IRegion firstStop;
 
 	private ItemProposal(CompletionItem item, String text, int start, int replacedTo, int askedAt) {
 		this.item = item;
@@ -53,15 +57,41 @@ final class ItemProposal implements ICompletionProposal, ICompletionProposalExte
 
 	@Override
 	public void apply(ITextViewer viewer, char trigger, int stateMask, int offset) {
-		replace(viewer.getDocument(), offset);
+		if (!isSnippet()) {
+			replace(viewer.getDocument(), offset);
+			return;
+		}
+		try {
+			SnippetText snippet = SnippetText.of(text.replace("\n", lineBreak(viewer.getDocument())));
+			replace(viewer.getDocument(), offset, snippet.text());
+			firstStop = SnippetStops.enter(viewer, start, snippet);
+		} catch (BadLocationException goneMeanwhile) {
+			// Nothing is left to complete.
+		}
+	}
+
+	private boolean isSnippet() {
+		return item.getInsertTextFormat() == InsertTextFormat.Snippet;
+	}
+
+	/** The next line begins as the one where the snippet begins. */
+	private String lineBreak(IDocument document) throws BadLocationException {
+		int line = document.getLineInformationOfOffset(start).getOffset();
+		String before = document.get(line, start - line);
+		return TextUtilities.getDefaultLineDelimiter(document)
+				+ before.substring(0, before.length() - before.stripLeading().length());
 	}
 
 	private void replace(IDocument document, int caret) {
 		try {
-			document.replace(start, replacedTo - start + caret - askedAt, text);
+			replace(document, caret, isSnippet() ? SnippetText.of(text).text() : text);
 		} catch (BadLocationException goneMeanwhile) {
 			// Nothing is left to complete.
 		}
+	}
+
+	private void replace(IDocument document, int caret, String written) throws BadLocationException {
+		document.replace(start, replacedTo - start + caret - askedAt, written);
 	}
 
 	@Override
@@ -85,7 +115,8 @@ final class ItemProposal implements ICompletionProposal, ICompletionProposalExte
 
 	@Override
 	public Point getSelection(IDocument document) {
-		return new Point(start + text.length(), 0);
+		return firstStop == null ? new Point(start + text.length(), 0)
+				: new Point(firstStop.getOffset(), firstStop.getLength());
 	}
 
 	@Override

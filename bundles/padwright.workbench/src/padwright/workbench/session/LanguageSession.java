@@ -8,6 +8,8 @@ import java.util.concurrent.CompletableFuture;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.lsp4j.ClientCapabilities;
+import org.eclipse.lsp4j.CompletionCapabilities;
+import org.eclipse.lsp4j.CompletionItemCapabilities;
 import org.eclipse.lsp4j.DidChangeWorkspaceFoldersParams;
 import org.eclipse.lsp4j.DocumentSymbolCapabilities;
 import org.eclipse.lsp4j.InitializeParams;
@@ -100,6 +102,7 @@ public final class LanguageSession implements AutoCloseable {
 		symbols.setHierarchicalDocumentSymbolSupport(true);
 		text.setDocumentSymbol(symbols);
 		text.setRename(new RenameCapabilities(true, false));
+		text.setCompletion(new CompletionCapabilities(new CompletionItemCapabilities(true)));
 		params.setCapabilities(new ClientCapabilities(workspace, text, null));
 		return params;
 	}

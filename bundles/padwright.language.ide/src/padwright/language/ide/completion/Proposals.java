@@ -58,7 +58,7 @@ public final class Proposals extends IdeContentProposalProvider {
 			String text = snippetNames.filled(snippet, context);
 			entry.setProposal(text);
 			entry.setLabel(snippet.label());
-			entry.setDocumentation(SnippetText.plain(text));
+			entry.setDocumentation(SnippetText.of(text).text());
 		});
 	}
 

@@ -28,7 +28,7 @@ record SnippetItems(ClientAbilities client) {
 			return;
 		}
 		TextEdit edit = item.getTextEdit().getLeft();
-		edit.setNewText(SnippetText.plain(edit.getNewText()).replace("\n", "\n" + indent(document, caret)));
+		edit.setNewText(SnippetText.of(edit.getNewText()).text().replace("\n", "\n" + indent(document, caret)));
 		item.setInsertTextFormat(InsertTextFormat.PlainText);
 	}
 
