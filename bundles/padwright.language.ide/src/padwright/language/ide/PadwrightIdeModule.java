@@ -14,6 +14,7 @@ import org.eclipse.xtext.ide.server.hover.IHoverService;
 import org.eclipse.xtext.ide.server.symbol.DocumentSymbolMapper.DocumentSymbolDetailsProvider;
 import org.eclipse.xtext.ide.server.symbol.DocumentSymbolMapper.DocumentSymbolKindProvider;
 import org.eclipse.xtext.ide.server.symbol.DocumentSymbolMapper.DocumentSymbolNameProvider;
+import org.eclipse.xtext.ide.server.symbol.DocumentSymbolMapper.DocumentSymbolRangeProvider;
 import org.eclipse.xtext.parser.IEncodingProvider;
 import org.eclipse.xtext.resource.IDefaultResourceDescriptionStrategy;
 import org.eclipse.xtext.resource.IResourceDescription;
@@ -37,6 +38,7 @@ import padwright.language.ide.rename.RenameStrategy;
 import padwright.language.ide.symbols.SymbolDetails;
 import padwright.language.ide.symbols.SymbolKinds;
 import padwright.language.ide.symbols.SymbolNames;
+import padwright.language.ide.symbols.SymbolRanges;
 
 /** The services that editors of every kind share. */
 public class PadwrightIdeModule extends AbstractPadwrightIdeModule {
@@ -92,6 +94,10 @@ public class PadwrightIdeModule extends AbstractPadwrightIdeModule {
 
 	public Class<? extends DocumentSymbolKindProvider> bindDocumentSymbolKindProvider() {
 		return SymbolKinds.class;
+	}
+
+	public Class<? extends DocumentSymbolRangeProvider> bindDocumentSymbolRangeProvider() {
+		return SymbolRanges.class;
 	}
 
 	public Class<? extends DocumentSymbolDetailsProvider> bindDocumentSymbolDetailsProvider() {

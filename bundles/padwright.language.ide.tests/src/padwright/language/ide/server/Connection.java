@@ -83,7 +83,7 @@ final class Connection implements AutoCloseable {
 		return connection;
 	}
 
-	private static ClientCapabilities capabilities() {
+	static ClientCapabilities capabilities() {
 		WorkspaceClientCapabilities workspace = new WorkspaceClientCapabilities();
 		workspace.setWorkspaceFolders(true);
 		workspace.setInlayHint(new InlayHintWorkspaceCapabilities(true));

@@ -112,6 +112,33 @@ class DiagnosticsTest {
 	}
 
 	@Test
+	void fileThatCannotBeReadIsToldAndKeepsNoOtherFromBeingRead() throws Exception {
+		Path strange = shop.file("strange.plan");
+		Files.write(strange, new byte[] { 'p', (byte) 0xFF, 'q' });
+		Path keys = shop.write("mini.keys", SYSTEM.replace("closes A", "closes Z"));
+		try (Connection editor = Connection.open(shop.folder())) {
+			editor.client().diagnostics(Connection.uri(keys), has(IssueCodes.LINK));
+			assertEquals(List.of("1:1 unreadable This file is not UTF-8 text; save it again with the encoding UTF-8."),
+					editor.client().diagnostics(Connection.uri(strange), found -> true).stream()
+							.map(DiagnosticsTest::text).toList());
+			shop.write("strange.plan", "");
+			tell(editor, strange, FileChangeType.Changed);
+			editor.client().diagnostics(Connection.uri(strange), List::isEmpty);
+		}
+	}
+
+	@Test
+	void fileToldOfThatIsNotThereKeepsNoOtherFromBeingRead() throws Exception {
+		Path keys = shop.write("mini.keys", SYSTEM);
+		try (Connection editor = Connection.open(shop.folder())) {
+			editor.client().diagnostics(Connection.uri(keys), List::isEmpty);
+			tell(editor, shop.file("gone.plan"), FileChangeType.Changed);
+			editor.type(keys, SYSTEM.replace("closes A", "closes Z"));
+			editor.client().diagnostics(Connection.uri(keys), has(IssueCodes.LINK));
+		}
+	}
+
+	@Test
 	void everyRootFolderIsAShopOfItsOwn() throws Exception {
 		shop.write("mini.keys", SYSTEM);
 		TestShop other = TestShop.empty(folder.resolve("other"));

@@ -72,6 +72,18 @@ class LayoutTest {
 	}
 
 	@Test
+	void ofABlocksLastLineComesWithItsBrace() throws Exception {
+		String typed = SQUEEZED.replace("A\n}", "A\n   }");
+		Path file = TestShop.empty(folder.resolve("shop")).write("mini.keys", typed);
+		try (Connection editor = Connection.open(file.getParent())) {
+			List<? extends TextEdit> edits = editor.get(editor.server().getTextDocumentService().onTypeFormatting(
+					new DocumentOnTypeFormattingParams(Connection.document(file), EDITORS_OWN, new Position(3, 4),
+							"}")));
+			assertEquals(SQUEEZED, Texts.apply(edits, typed));
+		}
+	}
+
+	@Test
 	void ofUnreadableTextIsLeftAsItIs() throws Exception {
 		Path file = TestShop.empty(folder.resolve("shop")).write("mini.keys", SQUEEZED + "nonsense  here");
 		try (Connection editor = Connection.open(file.getParent())) {

@@ -86,6 +86,17 @@ class NavigationTest {
 		assertEquals("a label", work.getChildren().get(0).getDetail());
 	}
 
+	@Test
+	void whatIsPickedInTheOutlineIsSelectedByItsName() throws Exception {
+		assertEquals(List.of("A", "B", "C4"), selected(keys, SYSTEM));
+		assertEquals(List.of("A", "B", "B"), selected(plan, PLAN));
+	}
+
+	private List<String> selected(Path file, String text) throws Exception {
+		return outline(file).get(0).getChildren().stream()
+				.map(symbol -> Texts.in(symbol.getSelectionRange(), text)).toList();
+	}
+
 	private List<DocumentSymbol> outline(Path file) throws Exception {
 		return editor.get(editor.server().getTextDocumentService()
 				.documentSymbol(new DocumentSymbolParams(Connection.document(file)))).stream()

@@ -13,13 +13,19 @@ import org.eclipse.lsp4j.ApplyWorkspaceEditResponse;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.MessageActionItem;
 import org.eclipse.lsp4j.MessageParams;
+import org.eclipse.lsp4j.ProgressParams;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
+import org.eclipse.lsp4j.Registration;
+import org.eclipse.lsp4j.RegistrationParams;
 import org.eclipse.lsp4j.ShowMessageRequestParams;
+import org.eclipse.lsp4j.WorkDoneProgressCreateParams;
+import org.eclipse.lsp4j.WorkDoneProgressKind;
+import org.eclipse.lsp4j.WorkDoneProgressNotification;
 import org.eclipse.lsp4j.WorkspaceEdit;
 import org.eclipse.lsp4j.services.LanguageClient;
 
 /** The editor's side of a connection: remembers what the server tells it. */
-final class TestClient implements LanguageClient {
+class TestClient implements LanguageClient {
 
 	private record Expectation(String uri, Predicate<List<Diagnostic>> wanted,
 			CompletableFuture<List<Diagnostic>> met) {
@@ -29,6 +35,9 @@ final class TestClient implements LanguageClient {
 	private final List<Expectation> expectations = new ArrayList<>();
 	private final CompletableFuture<WorkspaceEdit> applied = new CompletableFuture<>();
 	private final CompletableFuture<Void> refreshed = new CompletableFuture<>();
+	private final CompletableFuture<List<Registration>> registered = new CompletableFuture<>();
+	private final List<WorkDoneProgressNotification> progress = new ArrayList<>();
+	private final CompletableFuture<List<WorkDoneProgressNotification>> finished = new CompletableFuture<>();
 
 	@Override
 	public synchronized void publishDiagnostics(PublishDiagnosticsParams published) {
@@ -76,6 +85,35 @@ final class TestClient implements LanguageClient {
 	public CompletableFuture<Void> refreshInlayHints() {
 		refreshed.complete(null);
 		return CompletableFuture.completedFuture(null);
+	}
+
+	/** What the server first asked to be told of. */
+	List<Registration> registered() throws Exception {
+		return registered.get(Connection.PATIENCE_SECONDS, TimeUnit.SECONDS);
+	}
+
+	@Override
+	public CompletableFuture<Void> registerCapability(RegistrationParams asked) {
+		registered.complete(asked.getRegistrations());
+		return CompletableFuture.completedFuture(null);
+	}
+
+	/** All that was told of the first long work, once it has ended. */
+	List<WorkDoneProgressNotification> progress() throws Exception {
+		return finished.get(Connection.PATIENCE_SECONDS, TimeUnit.SECONDS);
+	}
+
+	@Override
+	public CompletableFuture<Void> createProgress(WorkDoneProgressCreateParams wanted) {
+		return CompletableFuture.completedFuture(null);
+	}
+
+	@Override
+	public synchronized void notifyProgress(ProgressParams told) {
+		progress.add(told.getValue().getLeft());
+		if (told.getValue().getLeft().getKind() == WorkDoneProgressKind.end) {
+			finished.complete(List.copyOf(progress));
+		}
 	}
 
 	@Override

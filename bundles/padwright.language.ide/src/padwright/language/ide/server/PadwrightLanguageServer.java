@@ -27,6 +27,7 @@ import org.eclipse.lsp4j.RenameParams;
 import org.eclipse.lsp4j.ServerCapabilities;
 import org.eclipse.lsp4j.ServerInfo;
 import org.eclipse.lsp4j.TextEdit;
+import org.eclipse.lsp4j.WorkDoneProgressCancelParams;
 import org.eclipse.lsp4j.WorkspaceEdit;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.eclipse.lsp4j.jsonrpc.messages.Either3;
@@ -56,6 +57,8 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 
 	@Inject
 	private ShopWorkspaceManager shops;
+	@Inject
+	private LongWork longWork;
 	private ClientAbilities client;
 
 	/** Also for the workbench, which reads documents in this program. */
@@ -85,7 +88,18 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 	@Override
 	public void initialized(InitializedParams params) {
 		super.initialized(params);
+		if (client.watchesFiles()) {
+			WatchedFiles.ask(getLanguageClient());
+		}
+		if (client.showsProgress()) {
+			longWork.tell(getLanguageClient());
+		}
 		runToTheEnd(shops::open);
+	}
+
+	@Override
+	public void cancelProgress(WorkDoneProgressCancelParams params) {
+		longWork.stop(params.getToken().isLeft() ? params.getToken().getLeft() : params.getToken().getRight().toString());
 	}
 
 	/** What is found of a shop cut short would be half a shop from then on. */

@@ -8,6 +8,7 @@ import org.eclipse.xtext.ide.server.BuildManager;
 import org.eclipse.xtext.ide.server.ILanguageServerShutdownAndExitHandler;
 import org.eclipse.xtext.ide.server.IMultiRootWorkspaceConfigFactory;
 import org.eclipse.xtext.ide.server.LanguageServerImpl;
+import org.eclipse.xtext.ide.server.ProjectManager;
 import org.eclipse.xtext.ide.server.WorkspaceManager;
 import org.eclipse.xtext.resource.FileExtensionProvider;
 import org.eclipse.xtext.resource.IResourceFactory;
@@ -48,6 +49,7 @@ final class ServerModule extends AbstractModule {
 		bind(LanguageServerImpl.class).to(PadwrightLanguageServer.class);
 		bind(WorkspaceManager.class).to(ShopWorkspaceManager.class);
 		bind(BuildManager.class).to(ShopBuilds.class);
+		bind(ProjectManager.class).to(ShopContents.class);
 		bind(IMultiRootWorkspaceConfigFactory.class).to(ShopWorkspaceFactory.class);
 		bind(ILanguageServerShutdownAndExitHandler.class).toInstance(session);
 		bind(IResourceServiceProvider.Registry.class).toInstance(languages());
@@ -61,8 +63,9 @@ final class ServerModule extends AbstractModule {
 	}
 
 	@Provides
-	XtextResourceSet resourceSet() {
+	XtextResourceSet resourceSet(ShopFiles files) {
 		XtextResourceSet resources = language.getInstance(XtextResourceSet.class);
+		resources.getURIConverter().getURIHandlers().add(0, files);
 		var registry = new ResourceFactoryRegistryImpl();
 		Resource.Factory factory = language.getInstance(IResourceFactory.class);
 		extensions.forEach(extension -> registry.getExtensionToFactoryMap().put(extension, factory));
