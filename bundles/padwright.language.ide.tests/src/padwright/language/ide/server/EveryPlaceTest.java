@@ -12,10 +12,13 @@ import org.eclipse.lsp4j.CodeActionParams;
 import org.eclipse.lsp4j.CodeLensParams;
 import org.eclipse.lsp4j.CompletionParams;
 import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.DocumentSymbolParams;
+import org.eclipse.lsp4j.FoldingRangeRequestParams;
 import org.eclipse.lsp4j.HoverParams;
 import org.eclipse.lsp4j.InlayHintParams;
 import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.SemanticTokensParams;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.services.TextDocumentService;
 import org.eclipse.xtext.ide.server.Document;
@@ -48,6 +51,14 @@ class EveryPlaceTest {
 	}
 
 	@Test
+	void ofWhatIsNoDocumentYet() throws Exception {
+		TestShop shop = TestShop.empty(folder.resolve("shop"));
+		for (String text : new String[] { "key", "\tke\n", "plan", "plan P for S {\n\tkey\n}", "}", "§ \" ½", "// x", "felt . ." }) {
+			assertAnswered(shop.write("begun.plan", text), text);
+		}
+	}
+
+	@Test
 	void ofTextThatCannotBe() throws Exception {
 		assertAnswered(TestShop.empty(folder.resolve("shop")).write("zero.plan", IMPOSSIBLE), IMPOSSIBLE);
 	}
@@ -70,7 +81,10 @@ class EveryPlaceTest {
 			Range all = new Range(new Position(0, 0), document.getPosition(text.length()));
 			assertNotNull(editor.get(services.inlayHint(new InlayHintParams(id, all))));
 			assertNotNull(editor.get(services.codeLens(new CodeLensParams(id))));
-			for (Diagnostic finding : editor.client().diagnostics(Connection.uri(file), found -> !found.isEmpty())) {
+			assertNotNull(editor.get(services.semanticTokensFull(new SemanticTokensParams(id))));
+			assertNotNull(editor.get(services.foldingRange(new FoldingRangeRequestParams(id))));
+			assertNotNull(editor.get(services.documentSymbol(new DocumentSymbolParams(id))));
+			for (Diagnostic finding : editor.client().diagnostics(Connection.uri(file), found -> true)) {
 				answers.add(services.codeAction(new CodeActionParams(id, finding.getRange(),
 						new CodeActionContext(List.of(finding)))));
 			}

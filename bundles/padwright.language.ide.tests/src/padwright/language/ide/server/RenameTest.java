@@ -50,6 +50,21 @@ class RenameTest {
 	}
 
 	@Test
+	void ofAKeyWorksWhereItIsNamed() throws Exception {
+		WorkspaceEdit edit = rename("work.plan", Texts.start(PLAN, "A\n"), "As");
+		assertEquals(SYSTEM.replace("A\n", "As\n"), edited(edit, "mini.keys", SYSTEM));
+		assertEquals(MORE.replace("change A", "change As"), edited(edit, "more.keys", MORE));
+		assertEquals(PLAN.replace("key A", "key As").replace("> A", "> As"), edited(edit, "work.plan", PLAN));
+	}
+
+	@Test
+	void ofAnArticleWorksWhereItIsNamed() throws Exception {
+		WorkspaceEdit edit = rename("work.plan", Texts.start(PLAN, "Soft"), "Softer");
+		assertEquals(STOCK.replace("Soft", "Softer"), edited(edit, "bench.stock", STOCK));
+		assertEquals(PLAN.replace("Bench.Soft", "Softer"), edited(edit, "work.plan", PLAN));
+	}
+
+	@Test
 	void ofASystemWorksWhereItIsNamed() throws Exception {
 		WorkspaceEdit edit = rename("work.plan", Texts.start(PLAN, "More"), "Less");
 		assertEquals(MORE.replace("More", "Less"), edited(edit, "more.keys", MORE));

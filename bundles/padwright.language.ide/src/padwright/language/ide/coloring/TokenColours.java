@@ -16,6 +16,7 @@ import org.eclipse.xtext.TerminalRule;
 import org.eclipse.xtext.ide.editor.syntaxcoloring.IHighlightedPositionAcceptor;
 import org.eclipse.xtext.ide.editor.syntaxcoloring.ISemanticHighlightingCalculator;
 import org.eclipse.xtext.nodemodel.ILeafNode;
+import org.eclipse.xtext.nodemodel.INode;
 import org.eclipse.xtext.resource.XtextResource;
 import org.eclipse.xtext.service.OperationCanceledManager;
 import org.eclipse.xtext.util.CancelIndicator;
@@ -68,6 +69,9 @@ public final class TokenColours implements ISemanticHighlightingCalculator {
 			return name(leaf.getParent().getSemanticElement());
 		}
 		EObject token = leaf.getGrammarElement();
+		if (token == null) {
+			return List.of();
+		}
 		if (token instanceof EnumLiteralDeclaration || token.eContainer() instanceof EnumLiteralDeclaration) {
 			return List.of(SemanticTokenTypes.EnumMember);
 		}
@@ -76,7 +80,8 @@ public final class TokenColours implements ISemanticHighlightingCalculator {
 
 	/** The reference or rule that a name belongs to, even where the name is one of several tokens; or null. */
 	private static EObject wholeName(ILeafNode leaf) {
-		for (EObject grammar : List.of(leaf.getGrammarElement(), leaf.getParent().getGrammarElement())) {
+		for (INode node : List.of(leaf, leaf.getParent())) {
+			EObject grammar = node.getGrammarElement();
 			if (grammar instanceof CrossReference
 					|| grammar instanceof RuleCall call && NAMES.contains(call.getRule().getName())) {
 				return grammar;

@@ -3,6 +3,7 @@ package padwright.language.ide.rename;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.resource.ResourceSet;
 import org.eclipse.xtext.EcoreUtil2;
 import org.eclipse.xtext.conversion.IValueConverterService;
 import org.eclipse.xtext.conversion.ValueConverterException;
@@ -10,6 +11,7 @@ import org.eclipse.xtext.ide.refactoring.IRenameStrategy2;
 import org.eclipse.xtext.ide.refactoring.RefactoringIssueAcceptor;
 import org.eclipse.xtext.ide.refactoring.RenameChange;
 import org.eclipse.xtext.ide.refactoring.RenameContext;
+import org.eclipse.xtext.util.IResourceScopeCache;
 
 import com.google.inject.Inject;
 
@@ -24,6 +26,8 @@ public final class RenameStrategy extends IRenameStrategy2.DefaultImpl {
 
 	@Inject
 	private IValueConverterService converters;
+	@Inject
+	private IResourceScopeCache kept;
 
 	@Override
 	protected void doRename(EObject target, RenameChange change, RenameContext context) {
@@ -36,6 +40,12 @@ public final class RenameStrategy extends IRenameStrategy2.DefaultImpl {
 			renameInRules(titled, change.getNewName());
 		}
 		super.doRename(target, change, context);
+		forgetOldName(target.eResource().getResourceSet());
+	}
+
+	/** Documents keep what they can name until they change themselves; the old name would be written into them again. */
+	private void forgetOldName(ResourceSet shop) {
+		shop.getResources().forEach(kept::clear);
 	}
 
 	private Optional<String> obstacle(EObject target, String name) {
