@@ -1,9 +1,12 @@
 package padwright.language.ide.completion;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
 
 import org.eclipse.emf.ecore.EObject;
@@ -17,6 +20,8 @@ import org.eclipse.xtext.ide.editor.contentassist.ContentAssistContext;
 import org.eclipse.xtext.scoping.IScopeProvider;
 
 import com.google.inject.Inject;
+
+import padwright.model.keysystem.KeySystemPackage;
 
 /**
  * Puts what the shop knows into the stops of a snippet: <code>${1@Rule.feature:name}</code> becomes a choice of the names
@@ -57,9 +62,14 @@ final class SnippetNames {
 		CrossReference reference = reference(what);
 		EReference feature = GrammarUtil.getReference(reference);
 		EObject place = context.getCurrentModel();
-		return StreamSupport.stream(scopes.getScope(place, feature).getAllElements().spliterator(), false)
+		List<String> names = StreamSupport.stream(scopes.getScope(place, feature).getAllElements().spliterator(), false)
 				.filter(candidate -> references.fits(candidate, reference, context))
-				.map(candidate -> written.of(candidate, reference)).distinct().limit(MOST).toList();
+				.map(candidate -> written.of(candidate, reference)).distinct().collect(Collectors.toCollection(ArrayList::new));
+		if (feature.getEReferenceType() == KeySystemPackage.Literals.KEY) {
+			// A scope has the last key first.
+			Collections.reverse(names);
+		}
+		return names.subList(0, Math.min(MOST, names.size()));
 	}
 
 	private CrossReference reference(String place) {
