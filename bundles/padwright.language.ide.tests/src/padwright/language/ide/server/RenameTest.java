@@ -12,6 +12,7 @@ import org.eclipse.lsp4j.PrepareRenameParams;
 import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.RenameParams;
 import org.eclipse.lsp4j.WorkspaceEdit;
+import org.eclipse.lsp4j.WorkspaceEditCapabilities;
 import org.eclipse.lsp4j.jsonrpc.messages.Either3;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -55,6 +56,23 @@ class RenameTest {
 		assertEquals(SYSTEM.replace("A\n", "As\n"), edited(edit, "mini.keys", SYSTEM));
 		assertEquals(MORE.replace("change A", "change As"), edited(edit, "more.keys", MORE));
 		assertEquals(PLAN.replace("key A", "key As").replace("> A", "> As"), edited(edit, "work.plan", PLAN));
+	}
+
+	@Test
+	void asksForVersionsOfOpenDocumentsOnly() throws Exception {
+		try (Connection editor = Connection.able(client -> {
+			client.getWorkspace().setWorkspaceEdit(new WorkspaceEditCapabilities());
+			client.getWorkspace().getWorkspaceEdit().setDocumentChanges(true);
+		}, shop.folder())) {
+			Path plan = shop.file("work.plan");
+			editor.type(plan, PLAN);
+			editor.retype(plan, PLAN + "\n");
+			WorkspaceEdit edit = editor.get(editor.server().getTextDocumentService()
+					.rename(new RenameParams(Connection.document(plan), Texts.start(PLAN, "A\n"), "As")));
+			assertEquals(3, edit.getDocumentChanges().size());
+			edit.getDocumentChanges().stream().map(change -> change.getLeft().getTextDocument()).forEach(document ->
+					assertEquals(document.getUri().endsWith(".plan") ? 2 : null, document.getVersion(), document::getUri));
+		}
 	}
 
 	@Test

@@ -189,7 +189,18 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 		options.setLanguageServerAccess(new DirectAccess(getLanguageServerAccess()));
 		options.setRenameParams(params);
 		options.setCancelIndicator(cancelled);
-		return getService(getURI(params.getTextDocument()), IRenameService2.class).rename(options);
+		WorkspaceEdit edit = getService(getURI(params.getTextDocument()), IRenameService2.class).rename(options);
+		forgetVersionsOfClosedDocuments(edit);
+		return edit;
+	}
+
+	/** The client knows of none, and refuses an edit that asks for one. */
+	private void forgetVersionsOfClosedDocuments(WorkspaceEdit edit) {
+		if (edit != null && edit.getDocumentChanges() != null) {
+			edit.getDocumentChanges().stream().map(change -> change.getLeft().getTextDocument())
+					.filter(document -> !shops.isDocumentOpen(URI.createURI(document.getUri())))
+					.forEach(document -> document.setVersion(null));
+		}
 	}
 
 	@Override
