@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 
 import padwright.language.shop.ShopFinding;
 import padwright.workup.checks.IssueCodes;
@@ -26,8 +27,8 @@ final class CheckCommand implements Callable<Integer> {
 	@Parameters(arity = "0..*", paramLabel = "FILE|FOLDER", description = "Documents, or folders of them.")
 	private List<Path> paths = List.of();
 
-	@Option(names = "--staged", description = "Check what is staged in git instead: as a pre-commit hook, "
-			+ "exec padwright check --staged")
+	@Option(names = "--staged", description = "Check what is staged in git instead, and what it breaks in "
+			+ "other files of the shop: as a pre-commit hook, exec padwright check --staged")
 	private boolean staged;
 
 	@Option(names = "--afresh", description = "Check all files, those too that were checked before and have not changed.")
@@ -44,38 +45,53 @@ final class CheckCommand implements Callable<Integer> {
 		if (paths.isEmpty() != staged) {
 			throw new ParameterException(spec.commandLine(), "name files or folders, or --staged");
 		}
-		StagedFiles given = staged ? StagedFiles.around(Path.of("")) : new StagedFiles(paths, Map.of());
-		List<ChosenFiles> shops = ChosenFiles.in(given.chosen(), given.texts());
+		CheckOutcome outcome = staged
+				? StagedCheck.of(StagedFiles.around(Path.of("")), afresh, spec.commandLine().getErr()) : check();
+		if (json) {
+			Json.print(spec.commandLine().getOut(), json(outcome));
+		} else {
+			FindingLines.print(spec.commandLine().getOut(), outcome.all());
+			summary(outcome);
+		}
+		return status(outcome.all());
+	}
+
+	private CheckOutcome check() {
+		List<ChosenFiles> shops = ChosenFiles.in(paths, Map.of());
 		int files = shops.stream().mapToInt(shop -> shop.chosen().size()).sum();
-		if (files == 0 && !staged) {
+		if (files == 0) {
 			throw new InputException("there is no .keys, .stock or .plan file in what was named");
 		}
-		List<ShopFinding> findings = findings(shops, given.texts(), files);
-		if (json) {
-			Json.print(spec.commandLine().getOut(), json(files, findings));
-		} else {
-			FindingLines.print(spec.commandLine().getOut(), findings);
-			summary(files, findings);
-		}
-		return status(findings);
-	}
-
-	private List<ShopFinding> findings(List<ChosenFiles> shops, Map<Path, String> texts, int files) {
 		try (CheckRun run = new CheckRun(new Progress(spec.commandLine().getErr(), "checking", files))) {
-			return shops.stream().flatMap(shop -> run.findings(shop, texts, afresh).stream()).toList();
+			return new CheckOutcome(files,
+					shops.stream().flatMap(shop -> run.findings(shop, Map.of(), afresh).stream()).toList(), 0, List.of());
 		}
 	}
 
-	private void summary(int files, List<ShopFinding> findings) {
+	private void summary(CheckOutcome outcome) {
 		PrintWriter err = spec.commandLine().getErr();
-		err.println(files + (files == 1 ? " file, " : " files, ") + FindingLines.count(findings, Severity.ERROR)
-				+ " errors, " + FindingLines.count(findings, Severity.WARNING) + " warnings, "
+		List<ShopFinding> findings = outcome.all();
+		err.println(outcome.files() + (outcome.files() == 1 ? " file, " : " files, ")
+				+ FindingLines.count(findings, Severity.ERROR) + " errors, "
+				+ FindingLines.count(findings, Severity.WARNING) + " warnings, "
 				+ FindingLines.count(findings, Severity.INFO) + " remarks");
+		if (outcome.others() > 0) {
+			err.println("also checked " + outcome.others() + (outcome.others() == 1 ? " file that is" : " files that are")
+					+ " not staged, as they would stand with what is: " + (outcome.broken().isEmpty()
+							? "nothing new is wrong in them" : broken(outcome.broken())));
+		}
 	}
 
-	private static Map<String, Object> json(int files, List<ShopFinding> findings) {
+	private static String broken(List<ShopFinding> findings) {
+		return "what is staged breaks " + findings.stream().map(finding -> ShownPath.of(finding.file())).distinct()
+				.collect(Collectors.joining(", "));
+	}
+
+	private static Map<String, Object> json(CheckOutcome outcome) {
+		List<ShopFinding> findings = outcome.all();
 		Map<String, Object> json = new LinkedHashMap<>();
-		json.put("files", files);
+		json.put("files", outcome.files());
+		json.put("alsoChecked", outcome.others());
 		json.put("errors", FindingLines.count(findings, Severity.ERROR));
 		json.put("warnings", FindingLines.count(findings, Severity.WARNING));
 		json.put("remarks", FindingLines.count(findings, Severity.INFO));

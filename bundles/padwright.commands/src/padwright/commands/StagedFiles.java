@@ -7,26 +7,42 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 import padwright.language.shop.ShopFolder;
 
 /**
- * The documents of a git working tree as they would be committed.
+ * The documents of a git working tree as they would be committed. One that is to be removed is empty: it gives nothing.
  *
  * @param chosen the files with changes that are staged
+ * @param removed the files that are staged to be removed
  * @param texts what is staged of these, and of all other files whose working copy differs from what is staged
+ * @param before as texts, but with what was committed last of the files with staged changes
  */
-record StagedFiles(List<Path> chosen, Map<Path, String> texts) {
+record StagedFiles(List<Path> chosen, List<Path> removed, Map<Path, String> texts, Map<Path, String> before) {
+
+	private static final String NOTHING = "";
 
 	/** Those of the repository around a folder. */
 	static StagedFiles around(Path folder) {
 		Path top = ShopFolder.real(Path.of(git(folder, "rev-parse", "--show-toplevel").strip()));
-		List<Path> chosen = documents(top, "diff", "--cached", "--name-only", "--diff-filter=ACMR", "-z");
+		List<Path> chosen = documents(top, "diff", "--cached", "--name-only", "--no-renames", "--diff-filter=ACMT", "-z");
+		List<Path> removed = documents(top, "diff", "--cached", "--name-only", "--no-renames", "--diff-filter=D", "-z");
 		List<Path> differing = documents(top, "diff", "--name-only", "--diff-filter=MD", "-z");
 		Map<Path, String> texts = new LinkedHashMap<>();
 		differing.forEach(file -> texts.put(file, staged(top, file)));
 		chosen.forEach(file -> texts.computeIfAbsent(file, missing -> staged(top, missing)));
-		return new StagedFiles(chosen, texts);
+		removed.forEach(file -> texts.put(file, NOTHING));
+		Map<Path, String> before = new LinkedHashMap<>(texts);
+		chosen.forEach(file -> before.put(file, NOTHING));
+		documents(top, "diff", "--cached", "--name-only", "--no-renames", "--diff-filter=MDT", "-z")
+				.forEach(file -> before.put(file, shown(top, "HEAD", file)));
+		return new StagedFiles(chosen, removed, texts, before);
+	}
+
+	/** All files with changes that are staged. */
+	List<Path> changed() {
+		return Stream.concat(chosen.stream(), removed.stream()).toList();
 	}
 
 	private static List<Path> documents(Path top, String... command) {
@@ -40,7 +56,11 @@ record StagedFiles(List<Path> chosen, Map<Path, String> texts) {
 	}
 
 	private static String staged(Path top, Path file) {
-		return git(top, "show", ":" + top.relativize(file).toString().replace('\\', '/'));
+		return shown(top, NOTHING, file);
+	}
+
+	private static String shown(Path top, String commit, Path file) {
+		return git(top, "show", commit + ":" + top.relativize(file).toString().replace('\\', '/'));
 	}
 
 	private static String git(Path folder, String... command) {
