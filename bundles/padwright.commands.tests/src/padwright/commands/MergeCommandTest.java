@@ -62,4 +62,15 @@ class MergeCommandTest {
 		assertEquals(ExitStatus.UNUSABLE, run.status());
 		assertEquals(BASE, result());
 	}
+
+	@Test
+	void messagesCallTheDocumentByItsName() throws IOException {
+		CommandRun run = CommandRun.padwright("merge", file("base", BASE), file("ours", BASE.replace("A empty 15", "A empty 14")),
+				file("theirs", BASE.replace("A empty 15", "A empty 13")), "plans/p.plan");
+		assertTrue(run.err().startsWith(Path.of("plans/p.plan") + " has a place that both copies"), run.err());
+		Files.write(folder.resolve("theirs"), new byte[] { 'p', (byte) 0xFF });
+		run = CommandRun.padwright("merge", folder.resolve("base"), folder.resolve("ours"), folder.resolve("theirs"),
+				"plans/p.plan");
+		assertTrue(run.err().contains(Path.of("plans/p.plan") + " of the other side is not UTF-8 text"), run.err());
+	}
 }

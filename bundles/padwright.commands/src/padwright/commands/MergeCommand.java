@@ -22,7 +22,7 @@ import picocli.CommandLine.Spec;
 				"2:a file cannot be used at all; OURS is as it was" },
 		description = "Merges two edited copies of a document by its rows and their clauses, not by its lines, and "
 				+ "writes the result over OURS. For git: git config merge.padwright.driver "
-				+ "'padwright merge %%O %%A %%B', and in .gitattributes: *.plan merge=padwright")
+				+ "'padwright merge %%O %%A %%B %%P', and in .gitattributes: *.plan merge=padwright")
 final class MergeCommand implements Callable<Integer> {
 
 	@Parameters(index = "0", paramLabel = "BASE", description = "What both copies were made from.")
@@ -34,13 +34,18 @@ final class MergeCommand implements Callable<Integer> {
 	@Parameters(index = "2", paramLabel = "THEIRS", description = "The second copy.")
 	private Path theirs;
 
+	@Parameters(index = "3", arity = "0..1", paramLabel = "NAME", description = "What the document is called in messages, "
+			+ "since git hands over copies by other names.")
+	private Path name;
+
 	@Spec
 	private CommandSpec spec;
 
 	@Override
 	public Integer call() {
-		String old = read(ours);
-		Merged merged = Language.services().getInstance(DocumentMerge.class).merge(read(base), old, read(theirs));
+		String old = read(ours, "");
+		Merged merged = Language.services().getInstance(DocumentMerge.class).merge(read(base, " as it was before"), old,
+				read(theirs, " of the other side"));
 		if (!merged.text().equals(old)) {
 			write(merged.text());
 		}
@@ -48,12 +53,17 @@ final class MergeCommand implements Callable<Integer> {
 		return merged.conflicts() == 0 ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
 	}
 
-	private static String read(Path file) {
+	private String read(Path file, String which) {
 		try {
 			return SourceText.read(file);
 		} catch (UnreadableException reason) {
-			throw new InputException(file, reason.getMessage());
+			throw name == null ? new InputException(file, reason.getMessage())
+					: new InputException(ShownPath.of(name) + which + " " + reason.getMessage());
 		}
+	}
+
+	private String shown() {
+		return ShownPath.of(name == null ? ours : name);
 	}
 
 	private void write(String merged) {
@@ -67,10 +77,10 @@ final class MergeCommand implements Callable<Integer> {
 	private void tell(Merged merged) {
 		PrintWriter err = spec.commandLine().getErr();
 		if (merged.byLine()) {
-			err.println(ShownPath.of(ours) + " was merged by lines, since a copy has text that cannot be read");
+			err.println(shown() + " was merged by lines, since a copy has text that cannot be read");
 		}
 		if (merged.conflicts() > 0) {
-			err.println(ShownPath.of(ours) + (merged.conflicts() == 1 ? " has a place" : " has " + merged.conflicts()
+			err.println(shown() + (merged.conflicts() == 1 ? " has a place" : " has " + merged.conflicts()
 					+ " places") + " that both copies changed differently; check shows where");
 		}
 	}
