@@ -19,8 +19,8 @@ class GitVersionsTest {
 
 	private static final String MODE = "100644";
 	private static final String SOME_NAME = "0123456789012345678901234567890123456789";
-	private static final String PLAN = "plan X for BoehmC with Bench {\n\tfit Engineered on Disc20 with Clear\n\tread at 12 3 6 9\n"
-			+ "\tkey Fs empty 15 15 15 15\n\tkey F found worn\n}\n";
+	private static final String PLAN = "plan X for BoehmC with Bench {\n\tfit Engineered on Disc20 with Clear\n"
+			+ "\tread at 12 3 6 9\n\tkey Fs empty 15 15 15 15\n\tkey F found worn\n}\n";
 
 	@TempDir
 	private Path folder;
@@ -69,14 +69,16 @@ class GitVersionsTest {
 
 	@Test
 	void whatIsNoTextIsPassedOn() throws IOException {
-		CommandRun run = compare(PLAN.getBytes(StandardCharsets.UTF_8), "plan Größe".getBytes(StandardCharsets.ISO_8859_1));
+		CommandRun run = compare(PLAN.getBytes(StandardCharsets.UTF_8),
+				"plan Größe".getBytes(StandardCharsets.ISO_8859_1));
 		assertTrue(run.out().contains("see git diff --no-ext-diff"), run.out());
 	}
 
 	@Test
 	void aRenamedPlanIsToldByBothNames() throws IOException {
 		String out = compare(PLAN, PLAN, plan.resolveSibling("y.plan").toString(), "similarity index 100%");
-		assertTrue(out.startsWith("padwright compare " + plan + " renamed to " + plan.resolveSibling("y.plan") + "\n"), out);
+		String names = plan + " renamed to " + plan.resolveSibling("y.plan");
+		assertTrue(out.startsWith("padwright compare " + names + "\n"), out);
 		assertTrue(out.endsWith("unchanged: F♯, F\n"), out);
 	}
 

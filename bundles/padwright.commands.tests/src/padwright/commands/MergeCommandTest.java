@@ -65,7 +65,8 @@ class MergeCommandTest {
 
 	@Test
 	void messagesCallTheDocumentByItsName() throws IOException {
-		CommandRun run = CommandRun.padwright("merge", file("base", BASE), file("ours", BASE.replace("A empty 15", "A empty 14")),
+		CommandRun run = CommandRun.padwright("merge", file("base", BASE),
+				file("ours", BASE.replace("A empty 15", "A empty 14")),
 				file("theirs", BASE.replace("A empty 15", "A empty 13")), "plans/p.plan");
 		assertTrue(run.err().startsWith(Path.of("plans/p.plan") + " has a place that both copies"), run.err());
 		Files.write(folder.resolve("theirs"), new byte[] { 'p', (byte) 0xFF });

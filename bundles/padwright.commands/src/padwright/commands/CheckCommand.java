@@ -63,8 +63,9 @@ final class CheckCommand implements Callable<Integer> {
 			throw new InputException("there is no .keys, .stock or .plan file in what was named");
 		}
 		try (CheckRun run = new CheckRun(new Progress(spec.commandLine().getErr(), "checking", files))) {
-			return new CheckOutcome(files,
-					shops.stream().flatMap(shop -> run.findings(shop, Map.of(), afresh).stream()).toList(), 0, List.of());
+			List<ShopFinding> findings =
+					shops.stream().flatMap(shop -> run.findings(shop, Map.of(), afresh).stream()).toList();
+			return new CheckOutcome(files, findings, 0, List.of());
 		}
 	}
 
@@ -76,9 +77,9 @@ final class CheckCommand implements Callable<Integer> {
 				+ FindingLines.count(findings, Severity.WARNING) + " warnings, "
 				+ FindingLines.count(findings, Severity.INFO) + " remarks");
 		if (outcome.others() > 0) {
-			err.println("also checked " + outcome.others() + (outcome.others() == 1 ? " file that is" : " files that are")
-					+ " not staged, as they would stand with what is: " + (outcome.broken().isEmpty()
-							? "nothing new is wrong in them" : broken(outcome.broken())));
+			String others = outcome.others() + (outcome.others() == 1 ? " file that is" : " files that are");
+			err.println("also checked " + others + " not staged, as they would stand with what is: "
+					+ (outcome.broken().isEmpty() ? "nothing new is wrong in them" : broken(outcome.broken())));
 		}
 	}
 

@@ -34,8 +34,8 @@ final class MergeCommand implements Callable<Integer> {
 	@Parameters(index = "2", paramLabel = "THEIRS", description = "The second copy.")
 	private Path theirs;
 
-	@Parameters(index = "3", arity = "0..1", paramLabel = "NAME", description = "What the document is called in messages, "
-			+ "since git hands over copies by other names.")
+	@Parameters(index = "3", arity = "0..1", paramLabel = "NAME", description = "What the document is called in "
+			+ "messages, since git hands over copies by other names.")
 	private Path name;
 
 	@Spec

@@ -22,27 +22,35 @@ import padwright.language.shop.ShopFolder;
 record StagedFiles(List<Path> chosen, List<Path> removed, Map<Path, String> texts, Map<Path, String> before) {
 
 	private static final String NOTHING = "";
+	private static final String STAGED = "--cached";
 
 	/** Those of the repository around a folder. */
 	static StagedFiles around(Path folder) {
 		Path top = ShopFolder.real(Path.of(git(folder, "rev-parse", "--show-toplevel").strip()));
-		List<Path> chosen = documents(top, "diff", "--cached", "--name-only", "--no-renames", "--diff-filter=ACMT", "-z");
-		List<Path> removed = documents(top, "diff", "--cached", "--name-only", "--no-renames", "--diff-filter=D", "-z");
-		List<Path> differing = documents(top, "diff", "--name-only", "--diff-filter=MD", "-z");
+		List<Path> chosen = differing(top, "ACMT", STAGED);
+		List<Path> removed = differing(top, "D", STAGED);
+		List<Path> differing = differing(top, "MD");
 		Map<Path, String> texts = new LinkedHashMap<>();
 		differing.forEach(file -> texts.put(file, staged(top, file)));
 		chosen.forEach(file -> texts.computeIfAbsent(file, missing -> staged(top, missing)));
 		removed.forEach(file -> texts.put(file, NOTHING));
 		Map<Path, String> before = new LinkedHashMap<>(texts);
 		chosen.forEach(file -> before.put(file, NOTHING));
-		documents(top, "diff", "--cached", "--name-only", "--no-renames", "--diff-filter=MDT", "-z")
-				.forEach(file -> before.put(file, shown(top, "HEAD", file)));
+		differing(top, "MDT", STAGED).forEach(file -> before.put(file, shown(top, "HEAD", file)));
 		return new StagedFiles(chosen, removed, texts, before);
 	}
 
 	/** All files with changes that are staged. */
 	List<Path> changed() {
 		return Stream.concat(chosen.stream(), removed.stream()).toList();
+	}
+
+	/** @param kinds of difference, in git's letters */
+	private static List<Path> differing(Path top, String kinds, String... more) {
+		List<String> command =
+				new ArrayList<>(List.of("diff", "--name-only", "--no-renames", "-z", "--diff-filter=" + kinds));
+		command.addAll(List.of(more));
+		return documents(top, command.toArray(String[]::new));
 	}
 
 	private static List<Path> documents(Path top, String... command) {

@@ -23,8 +23,10 @@ public final class LineChanges {
 		Lines after = Lines.of(LineEnd.LF.in(current));
 		List<String> changes = new ArrayList<>();
 		for (RangeDifference range : RangeDifferencer.findDifferences(before, after)) {
-			before.lines().subList(range.leftStart(), range.leftEnd()).forEach(line -> changes.add(TAKEN_AWAY + plain(line)));
-			after.lines().subList(range.rightStart(), range.rightEnd()).forEach(line -> changes.add(ADDED + plain(line)));
+			before.lines().subList(range.leftStart(), range.leftEnd())
+					.forEach(line -> changes.add(TAKEN_AWAY + plain(line)));
+			after.lines().subList(range.rightStart(), range.rightEnd())
+					.forEach(line -> changes.add(ADDED + plain(line)));
 		}
 		return changes;
 	}

@@ -16,7 +16,7 @@ import org.eclipse.ui.texteditor.link.EditorLinkedModeUI;
 import padwright.language.ide.completion.SnippetText;
 import padwright.language.ide.completion.SnippetText.Stop;
 
-/** The stops of an inserted snippet: the tabulator goes from one to the next, and those of one number change together. */
+/** The stops of an inserted snippet: the tabulator goes from one to the next; those of one number change together. */
 final class SnippetStops {
 
 	private final IDocument document;

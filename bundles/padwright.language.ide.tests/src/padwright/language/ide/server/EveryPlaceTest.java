@@ -53,7 +53,8 @@ class EveryPlaceTest {
 	@Test
 	void ofWhatIsNoDocumentYet() throws Exception {
 		TestShop shop = TestShop.empty(folder.resolve("shop"));
-		for (String text : new String[] { "key", "\tke\n", "plan", "plan P for S {\n\tkey\n}", "}", "§ \" ½", "// x", "felt . ." }) {
+		for (String text : new String[] { "key", "\tke\n", "plan", "plan P for S {\n\tkey\n}", "}", "§ \" ½", "// x",
+				"felt . ." }) {
 			assertAnswered(shop.write("begun.plan", text), text);
 		}
 	}

@@ -70,8 +70,9 @@ class RenameTest {
 			WorkspaceEdit edit = editor.get(editor.server().getTextDocumentService()
 					.rename(new RenameParams(Connection.document(plan), Texts.start(PLAN, "A\n"), "As")));
 			assertEquals(3, edit.getDocumentChanges().size());
-			edit.getDocumentChanges().stream().map(change -> change.getLeft().getTextDocument()).forEach(document ->
-					assertEquals(document.getUri().endsWith(".plan") ? 2 : null, document.getVersion(), document::getUri));
+			edit.getDocumentChanges().stream().map(change -> change.getLeft().getTextDocument())
+					.forEach(document -> assertEquals(document.getUri().endsWith(".plan") ? 2 : null,
+							document.getVersion(), document::getUri));
 		}
 	}
 

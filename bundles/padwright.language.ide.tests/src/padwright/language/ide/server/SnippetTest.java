@@ -155,8 +155,8 @@ class SnippetTest {
 
 	private List<CompletionItem> snippets(Connection editor, String typed) throws Exception {
 		editor.type(file, typed.replace("|", ""));
-		return editor.get(editor.server().getTextDocumentService().completion(
-				new CompletionParams(Connection.document(file), Texts.start(typed, "|")))).getRight().getItems().stream()
+		CompletionParams caret = new CompletionParams(Connection.document(file), Texts.start(typed, "|"));
+		return editor.get(editor.server().getTextDocumentService().completion(caret)).getRight().getItems().stream()
 				.filter(item -> item.getKind() == CompletionItemKind.Snippet).toList();
 	}
 }

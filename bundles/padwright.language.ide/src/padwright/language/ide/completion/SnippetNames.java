@@ -24,9 +24,9 @@ import com.google.inject.Inject;
 import padwright.model.keysystem.KeySystemPackage;
 
 /**
- * Puts what the shop knows into the stops of a snippet: <code>${1@Rule.feature:name}</code> becomes a choice of the names
- * that the grammar links there, or just {@code name} where there is none; <code>${1@today:2026-01-31}</code> becomes the
- * day.
+ * Puts what the shop knows into the stops of a snippet: <code>${1@Rule.feature:name}</code> becomes a choice of the
+ * names that the grammar links there, or just {@code name} where there is none; <code>${1@today:2026-01-31}</code>
+ * becomes the day.
  */
 final class SnippetNames {
 
@@ -64,7 +64,8 @@ final class SnippetNames {
 		EObject place = context.getCurrentModel();
 		List<String> names = StreamSupport.stream(scopes.getScope(place, feature).getAllElements().spliterator(), false)
 				.filter(candidate -> references.fits(candidate, reference, context))
-				.map(candidate -> written.of(candidate, reference)).distinct().collect(Collectors.toCollection(ArrayList::new));
+				.map(candidate -> written.of(candidate, reference)).distinct()
+				.collect(Collectors.toCollection(ArrayList::new));
 		if (feature.getEReferenceType() == KeySystemPackage.Literals.KEY) {
 			// A scope has the last key first.
 			Collections.reverse(names);

@@ -43,7 +43,7 @@ public final class RenameStrategy extends IRenameStrategy2.DefaultImpl {
 		forgetOldName(target.eResource().getResourceSet());
 	}
 
-	/** Documents keep what they can name until they change themselves; the old name would be written into them again. */
+	/** Documents keep what they can name until they change themselves: the old name would be written there again. */
 	private void forgetOldName(ResourceSet shop) {
 		shop.getResources().forEach(kept::clear);
 	}

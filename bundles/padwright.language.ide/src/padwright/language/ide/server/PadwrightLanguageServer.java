@@ -99,7 +99,7 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 
 	@Override
 	public void cancelProgress(WorkDoneProgressCancelParams params) {
-		longWork.stop(params.getToken().isLeft() ? params.getToken().getLeft() : params.getToken().getRight().toString());
+		longWork.stop(params.getToken().map(text -> text, String::valueOf));
 	}
 
 	/** What is found of a shop cut short would be half a shop from then on. */
