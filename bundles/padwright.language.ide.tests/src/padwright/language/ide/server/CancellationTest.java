@@ -10,18 +10,24 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 
 import org.eclipse.lsp4j.ApplyWorkspaceEditParams;
 import org.eclipse.lsp4j.ApplyWorkspaceEditResponse;
 import org.eclipse.lsp4j.CodeLensParams;
+import org.eclipse.lsp4j.DidChangeTextDocumentParams;
 import org.eclipse.lsp4j.DidOpenTextDocumentParams;
 import org.eclipse.lsp4j.ExecuteCommandParams;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializedParams;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
+import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
 import org.eclipse.lsp4j.TextDocumentItem;
+import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
 import org.eclipse.lsp4j.WorkspaceFolder;
+import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
+import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -71,6 +77,21 @@ class CancellationTest {
 		assertEquals(List.of(), client.edits);
 		get(server.executeCommand(solve));
 		assertEquals(1, client.edits.size());
+	}
+
+	@Test
+	void aRequestThatAChangeOvertakesIsToldSo() throws Exception {
+		client.slow = true;
+		server.didOpen(new DidOpenTextDocumentParams(
+				new TextDocumentItem(Connection.uri(plan), "padwright", 1, shop.text("plans/first.plan"))));
+		assertTrue(client.held.await(Connection.PATIENCE_SECONDS, TimeUnit.SECONDS));
+		CompletableFuture<?> asked = server.codeLens(new CodeLensParams(Connection.document(plan)));
+		server.didChange(new DidChangeTextDocumentParams(new VersionedTextDocumentIdentifier(Connection.uri(plan), 2),
+				List.of(new TextDocumentContentChangeEvent(shop.text("plans/first.plan") + "\n"))));
+		client.free.countDown();
+		ExecutionException overtaken = assertThrows(ExecutionException.class, () -> get(asked));
+		assertEquals(ResponseErrorCode.ContentModified.getValue(),
+				((ResponseErrorException) overtaken.getCause()).getResponseError().getCode());
 	}
 
 	private ExecuteCommandParams solve() throws Exception {

@@ -10,6 +10,7 @@ import org.eclipse.xtext.ide.server.IMultiRootWorkspaceConfigFactory;
 import org.eclipse.xtext.ide.server.LanguageServerImpl;
 import org.eclipse.xtext.ide.server.ProjectManager;
 import org.eclipse.xtext.ide.server.WorkspaceManager;
+import org.eclipse.xtext.ide.server.concurrent.RequestManager;
 import org.eclipse.xtext.resource.FileExtensionProvider;
 import org.eclipse.xtext.resource.IResourceFactory;
 import org.eclipse.xtext.resource.IResourceServiceProvider;
@@ -48,6 +49,7 @@ final class ServerModule extends AbstractModule {
 	protected void configure() {
 		bind(LanguageServerImpl.class).to(PadwrightLanguageServer.class);
 		bind(WorkspaceManager.class).to(ShopWorkspaceManager.class);
+		bind(RequestManager.class).to(ClientRequests.class);
 		bind(BuildManager.class).to(ShopBuilds.class);
 		bind(ProjectManager.class).to(ShopContents.class);
 		bind(IMultiRootWorkspaceConfigFactory.class).to(ShopWorkspaceFactory.class);
