@@ -5,6 +5,7 @@ import org.eclipse.xtext.linking.ILinkingDiagnosticMessageProvider;
 import org.eclipse.xtext.parser.IParser;
 import org.eclipse.xtext.parser.antlr.ISyntaxErrorMessageProvider;
 import org.eclipse.xtext.resource.IDefaultResourceDescriptionStrategy;
+import org.eclipse.xtext.scoping.IGlobalScopeProvider;
 import org.eclipse.xtext.scoping.IScopeProvider;
 import org.eclipse.xtext.scoping.impl.AbstractDeclarativeScopeProvider;
 import org.eclipse.xtext.validation.CompositeEValidator;
@@ -18,6 +19,7 @@ import padwright.language.messages.SyntaxMessages;
 import padwright.language.parser.ResumingParser;
 import padwright.language.resource.SharedNames;
 import padwright.language.scoping.SharedElements;
+import padwright.language.scoping.SharedScopes;
 
 /** The services of the language, apart from any editor. */
 public class PadwrightRuntimeModule extends AbstractPadwrightRuntimeModule {
@@ -49,6 +51,11 @@ public class PadwrightRuntimeModule extends AbstractPadwrightRuntimeModule {
 	public void configureIScopeProviderDelegate(Binder binder) {
 		binder.bind(IScopeProvider.class).annotatedWith(Names.named(AbstractDeclarativeScopeProvider.NAMED_DELEGATE))
 				.to(SharedElements.class);
+	}
+
+	@Override
+	public Class<? extends IGlobalScopeProvider> bindIGlobalScopeProvider() {
+		return SharedScopes.class;
 	}
 
 	public Class<? extends IDefaultResourceDescriptionStrategy> bindIDefaultResourceDescriptionStrategy() {

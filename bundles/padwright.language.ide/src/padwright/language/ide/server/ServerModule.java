@@ -4,6 +4,8 @@ import java.util.Collection;
 
 import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.resource.impl.ResourceFactoryRegistryImpl;
+import org.eclipse.xtext.build.IncrementalBuilder;
+import org.eclipse.xtext.build.Indexer;
 import org.eclipse.xtext.ide.server.BuildManager;
 import org.eclipse.xtext.ide.server.ILanguageServerShutdownAndExitHandler;
 import org.eclipse.xtext.ide.server.IMultiRootWorkspaceConfigFactory;
@@ -47,6 +49,8 @@ final class ServerModule extends AbstractModule {
 	protected void configure() {
 		bind(LanguageServerImpl.class).to(PadwrightLanguageServer.class);
 		bind(WorkspaceManager.class).to(ShopWorkspaceManager.class);
+		bind(IncrementalBuilder.class).to(ShopBuilder.class);
+		bind(Indexer.class).to(ShopIndexer.class);
 		bind(BuildManager.class).to(ShopBuilds.class);
 		bind(IMultiRootWorkspaceConfigFactory.class).to(ShopWorkspaceFactory.class);
 		bind(ILanguageServerShutdownAndExitHandler.class).toInstance(session);
