@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 
 import padwright.language.shop.ShopFinding;
@@ -19,7 +20,8 @@ import picocli.CommandLine.Spec;
 
 /** Lists what is wrong in files. */
 @Command(name = "check", mixinStandardHelpOptions = true, exitCodeListHeading = "%nExit status:%n",
-		exitCodeList = { "0:nothing of error level", "1:findings of error level", "2:a file cannot be used at all" },
+		exitCodeList = { "0:nothing of error level", "1:findings of error level", "2:a file cannot be used at all",
+				"130:ended from the keyboard" },
 		description = "Checks documents and lists the findings: file:line:column severity code message.")
 final class CheckCommand implements Callable<Integer> {
 
@@ -50,19 +52,25 @@ final class CheckCommand implements Callable<Integer> {
 		if (files == 0 && !staged) {
 			throw new InputException("there is no .keys, .stock or .plan file in what was named");
 		}
-		List<ShopFinding> findings = findings(shops, given.texts(), files);
+		Optional<List<ShopFinding>> findings = findings(shops, given.texts(), files);
+		findings.ifPresent(all -> print(files, all));
+		return findings.map(CheckCommand::status).orElse(ExitStatus.STOPPED);
+	}
+
+	private void print(int files, List<ShopFinding> findings) {
 		if (json) {
 			Json.print(spec.commandLine().getOut(), json(files, findings));
 		} else {
 			FindingLines.print(spec.commandLine().getOut(), findings);
 			summary(files, findings);
 		}
-		return status(findings);
 	}
 
-	private List<ShopFinding> findings(List<ChosenFiles> shops, Map<Path, String> texts, int files) {
+	/** Nothing where the check was ended before its end: half of the findings would look like all. */
+	private Optional<List<ShopFinding>> findings(List<ChosenFiles> shops, Map<Path, String> texts, int files) {
 		try (CheckRun run = new CheckRun(new Progress(spec.commandLine().getErr(), "checking", files))) {
-			return shops.stream().flatMap(shop -> run.findings(shop, texts, afresh).stream()).toList();
+			List<ShopFinding> all = shops.stream().flatMap(shop -> run.findings(shop, texts, afresh).stream()).toList();
+			return run.isStopped() ? Optional.empty() : Optional.of(all);
 		}
 	}
 

@@ -50,12 +50,19 @@ final class CheckRun implements AutoCloseable {
 		return findings;
 	}
 
+	/** Whether it was ended before all was judged, so that the findings are not all there are. */
+	boolean isStopped() {
+		return cancelled;
+	}
+
 	@Override
 	public void close() {
-		progress.end();
-		done.countDown();
-		if (!cancelled) {
+		if (cancelled) {
+			progress.stop();
+		} else {
+			progress.end();
 			Runtime.getRuntime().removeShutdownHook(goodbye);
 		}
+		done.countDown();
 	}
 }
