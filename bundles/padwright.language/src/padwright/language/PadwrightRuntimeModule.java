@@ -1,5 +1,6 @@
 package padwright.language;
 
+import org.eclipse.emf.ecore.util.Diagnostician;
 import org.eclipse.xtext.conversion.IValueConverterService;
 import org.eclipse.xtext.linking.ILinkingDiagnosticMessageProvider;
 import org.eclipse.xtext.parser.IParser;
@@ -20,6 +21,7 @@ import padwright.language.parser.ResumingParser;
 import padwright.language.resource.SharedNames;
 import padwright.language.scoping.SharedElements;
 import padwright.language.scoping.SharedScopes;
+import padwright.language.validation.WholeDocuments;
 
 /** The services of the language, apart from any editor. */
 public class PadwrightRuntimeModule extends AbstractPadwrightRuntimeModule {
@@ -45,6 +47,11 @@ public class PadwrightRuntimeModule extends AbstractPadwrightRuntimeModule {
 	/** It asks for what no package of ours demands, and takes long over it. */
 	public void configureUseEObjectValidator(Binder binder) {
 		binder.bind(Boolean.TYPE).annotatedWith(Names.named(CompositeEValidator.USE_EOBJECT_VALIDATOR)).toInstance(false);
+	}
+
+	@Override
+	public Class<? extends Diagnostician> bindDiagnostician() {
+		return WholeDocuments.class;
 	}
 
 	@Override

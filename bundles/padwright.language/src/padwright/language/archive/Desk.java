@@ -9,6 +9,7 @@ import org.eclipse.emf.common.util.URI;
 import org.eclipse.xtext.resource.XtextResource;
 import org.eclipse.xtext.resource.XtextResourceSet;
 import org.eclipse.xtext.util.LazyStringInputStream;
+import org.eclipse.xtext.util.OnChangeEvictingCache;
 
 import com.google.inject.Injector;
 
@@ -42,6 +43,7 @@ final class Desk {
 		try {
 			resource.reparse(text);
 			FileResult result = use.apply(resource);
+			clear(resource);
 			free = result.isOfUsable() ? resource : null;
 			return result;
 		} catch (IOException never) {
@@ -49,6 +51,14 @@ final class Desk {
 		} finally {
 			resources.getResources().remove(resource);
 		}
+	}
+
+	/** Without telling it to each of the elements, which are all let go of together. */
+	private static void clear(XtextResource resource) {
+		resource.eSetDeliver(false);
+		resource.getContents().clear();
+		resource.eSetDeliver(true);
+		((OnChangeEvictingCache) resource.getCache()).clear(resource);
 	}
 
 	private XtextResource fresh() {
