@@ -26,8 +26,13 @@ final class CheckRun implements AutoCloseable {
 		Runtime.getRuntime().addShutdownHook(goodbye);
 	}
 
-	private void sayGoodbye() {
+	/** Lets the check end with the files that are at hand. */
+	void stop() {
 		cancelled = true;
+	}
+
+	private void sayGoodbye() {
+		stop();
 		try {
 			done.await(LONGEST_GOODBYE_SECONDS, TimeUnit.SECONDS);
 		} catch (InterruptedException inAHurry) {
