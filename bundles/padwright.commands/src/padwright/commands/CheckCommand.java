@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 
@@ -20,7 +21,8 @@ import picocli.CommandLine.Spec;
 
 /** Lists what is wrong in files. */
 @Command(name = "check", mixinStandardHelpOptions = true, exitCodeListHeading = "%nExit status:%n",
-		exitCodeList = { "0:nothing of error level", "1:findings of error level", "2:a file cannot be used at all" },
+		exitCodeList = { "0:nothing of error level", "1:findings of error level", "2:a file cannot be used at all",
+				"130:ended from the keyboard" },
 		description = "Checks documents and lists the findings: file:line:column severity code message.")
 final class CheckCommand implements Callable<Integer> {
 
@@ -45,27 +47,32 @@ final class CheckCommand implements Callable<Integer> {
 		if (paths.isEmpty() != staged) {
 			throw new ParameterException(spec.commandLine(), "name files or folders, or --staged");
 		}
-		CheckOutcome outcome = staged
+		Optional<CheckOutcome> outcome = staged
 				? StagedCheck.of(StagedFiles.around(Path.of("")), afresh, spec.commandLine().getErr()) : check();
+		outcome.ifPresent(this::print);
+		return outcome.map(CheckOutcome::all).map(CheckCommand::status).orElse(ExitStatus.STOPPED);
+	}
+
+	private void print(CheckOutcome outcome) {
 		if (json) {
 			Json.print(spec.commandLine().getOut(), json(outcome));
 		} else {
 			FindingLines.print(spec.commandLine().getOut(), outcome.all());
 			summary(outcome);
 		}
-		return status(outcome.all());
 	}
 
-	private CheckOutcome check() {
+	/** Nothing where the check was ended before its end: half of the findings would look like all. */
+	private Optional<CheckOutcome> check() {
 		List<ChosenFiles> shops = ChosenFiles.in(paths, Map.of());
 		int files = shops.stream().mapToInt(shop -> shop.chosen().size()).sum();
 		if (files == 0) {
 			throw new InputException("there is no .keys, .stock or .plan file in what was named");
 		}
 		try (CheckRun run = new CheckRun(new Progress(spec.commandLine().getErr(), "checking", files))) {
-			List<ShopFinding> findings =
+			List<ShopFinding> all =
 					shops.stream().flatMap(shop -> run.findings(shop, Map.of(), afresh).stream()).toList();
-			return new CheckOutcome(files, findings, 0, List.of());
+			return run.isStopped() ? Optional.empty() : Optional.of(new CheckOutcome(files, all, 0, List.of()));
 		}
 	}
 

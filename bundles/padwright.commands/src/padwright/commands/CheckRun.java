@@ -26,8 +26,13 @@ final class CheckRun implements AutoCloseable {
 		Runtime.getRuntime().addShutdownHook(goodbye);
 	}
 
-	private void sayGoodbye() {
+	/** Lets the check end with the files that are at hand. */
+	void stop() {
 		cancelled = true;
+	}
+
+	private void sayGoodbye() {
+		stop();
 		try {
 			done.await(LONGEST_GOODBYE_SECONDS, TimeUnit.SECONDS);
 		} catch (InterruptedException inAHurry) {
@@ -50,12 +55,19 @@ final class CheckRun implements AutoCloseable {
 		return findings;
 	}
 
+	/** Whether it was ended before all was judged, so that the findings are not all there are. */
+	boolean isStopped() {
+		return cancelled;
+	}
+
 	@Override
 	public void close() {
-		progress.end();
-		done.countDown();
-		if (!cancelled) {
+		if (cancelled) {
+			progress.stop();
+		} else {
+			progress.end();
 			Runtime.getRuntime().removeShutdownHook(goodbye);
 		}
+		done.countDown();
 	}
 }

@@ -9,6 +9,8 @@ final class ExitStatus {
 	static final int FINDINGS = 1;
 	/** The arguments or the input could not be used. */
 	static final int UNUSABLE = 2;
+	/** Ended from the keyboard, as shells tell it; what Java itself then gives as the status of the process. */
+	static final int STOPPED = 130;
 
 	private ExitStatus() {
 	}

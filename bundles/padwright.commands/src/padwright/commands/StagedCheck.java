@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -29,15 +30,20 @@ final class StagedCheck {
 		this.afresh = afresh;
 	}
 
-	/** @param afresh whether former results are passed over */
-	static CheckOutcome of(StagedFiles staged, boolean afresh, PrintWriter err) {
+	/**
+	 * Nothing where it was ended before its end.
+	 *
+	 * @param afresh whether former results are passed over
+	 */
+	static Optional<CheckOutcome> of(StagedFiles staged, boolean afresh, PrintWriter err) {
 		List<ChosenFiles> shops = ChosenFiles.in(staged.changed(), staged.texts());
 		StagedCheck check = new StagedCheck(staged, afresh);
 		int steps = shops.stream().mapToInt(shop -> check.looked(shop).size()).sum();
 		try (CheckRun run = new CheckRun(new Progress(err, "checking", steps))) {
 			shops.forEach(shop -> check.look(shop, run));
+			return run.isStopped() ? Optional.empty() : Optional.of(
+					new CheckOutcome(staged.chosen().size(), check.findings, check.others, check.broken));
 		}
-		return new CheckOutcome(staged.chosen().size(), check.findings, check.others, check.broken);
 	}
 
 	/** Others can use a system or a stock, but not a plan. */

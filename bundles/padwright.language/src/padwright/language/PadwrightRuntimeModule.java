@@ -1,10 +1,14 @@
 package padwright.language;
 
+import org.eclipse.emf.ecore.util.Diagnostician;
 import org.eclipse.xtext.conversion.IValueConverterService;
 import org.eclipse.xtext.linking.ILinkingDiagnosticMessageProvider;
 import org.eclipse.xtext.parser.IParser;
 import org.eclipse.xtext.parser.antlr.ISyntaxErrorMessageProvider;
 import org.eclipse.xtext.resource.IDefaultResourceDescriptionStrategy;
+import org.eclipse.xtext.scoping.IGlobalScopeProvider;
+import org.eclipse.xtext.scoping.IScopeProvider;
+import org.eclipse.xtext.scoping.impl.AbstractDeclarativeScopeProvider;
 import org.eclipse.xtext.validation.CompositeEValidator;
 
 import com.google.inject.Binder;
@@ -15,6 +19,9 @@ import padwright.language.messages.LinkMessages;
 import padwright.language.messages.SyntaxMessages;
 import padwright.language.parser.ResumingParser;
 import padwright.language.resource.SharedNames;
+import padwright.language.scoping.SharedElements;
+import padwright.language.scoping.SharedScopes;
+import padwright.language.validation.WholeDocuments;
 
 /** The services of the language, apart from any editor. */
 public class PadwrightRuntimeModule extends AbstractPadwrightRuntimeModule {
@@ -40,6 +47,22 @@ public class PadwrightRuntimeModule extends AbstractPadwrightRuntimeModule {
 	/** It asks for what no package of ours demands, and takes long over it. */
 	public void configureUseEObjectValidator(Binder binder) {
 		binder.bind(Boolean.TYPE).annotatedWith(Names.named(CompositeEValidator.USE_EOBJECT_VALIDATOR)).toInstance(false);
+	}
+
+	@Override
+	public Class<? extends Diagnostician> bindDiagnostician() {
+		return WholeDocuments.class;
+	}
+
+	@Override
+	public void configureIScopeProviderDelegate(Binder binder) {
+		binder.bind(IScopeProvider.class).annotatedWith(Names.named(AbstractDeclarativeScopeProvider.NAMED_DELEGATE))
+				.to(SharedElements.class);
+	}
+
+	@Override
+	public Class<? extends IGlobalScopeProvider> bindIGlobalScopeProvider() {
+		return SharedScopes.class;
 	}
 
 	public Class<? extends IDefaultResourceDescriptionStrategy> bindIDefaultResourceDescriptionStrategy() {

@@ -1,6 +1,8 @@
 package padwright.model;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -49,9 +51,12 @@ public final class Lengths {
 	 * {@link #LONGEST}.
 	 */
 	public static Optional<Length> exact(BigDecimal number, LengthUnit unit) {
+		if (number == null) {
+			return Optional.empty();
+		}
 		try {
-			return Optional.ofNullable(number).map(known -> Length.of(known, unit))
-					.filter(length -> !length.abs().isLongerThan(LONGEST));
+			Length length = Length.of(number, unit);
+			return length.abs().isLongerThan(LONGEST) ? Optional.empty() : Optional.of(length);
 		} catch (ArithmeticException finerThanNanometreOrOutOfRange) {
 			return Optional.empty();
 		}
@@ -64,6 +69,10 @@ public final class Lengths {
 
 	/** The lengths of numbers of one unit, without those that cannot be kept exactly. */
 	public static List<Length> of(List<BigDecimal> numbers, LengthUnit unit) {
-		return numbers.stream().map(number -> exact(number, unit)).flatMap(Optional::stream).toList();
+		List<Length> lengths = new ArrayList<>(numbers.size());
+		for (BigDecimal number : numbers) {
+			exact(number, unit).ifPresent(lengths::add);
+		}
+		return Collections.unmodifiableList(lengths);
 	}
 }

@@ -43,7 +43,7 @@ final class Duplicates {
 	private void countOther(FileState state, Team team, Map<Path, String> otherTexts) {
 		if (state.known() != null) {
 			count(state.known().result());
-		} else if (FileText.of(state.file(), otherTexts).planNames().stream().anyMatch(counts::containsKey)) {
+		} else if (state.text(otherTexts).planNames().stream().anyMatch(counts::containsKey)) {
 			count(team.describe(state));
 		}
 	}

@@ -3,6 +3,7 @@ package padwright.language.archive;
 import java.util.List;
 
 import padwright.language.shop.ShopFinding;
+import padwright.workup.checks.IssueCodes;
 
 /**
  * What reading and judging one file gave, as far as it does not depend on the plans in other files.
@@ -21,5 +22,10 @@ record FileResult(List<ShopFinding> findings, List<PlanName> plans, List<String>
 		plans = List.copyOf(plans);
 		names = List.copyOf(names);
 		uses = List.copyOf(uses);
+	}
+
+	/** Whether the file could be read at all. */
+	boolean isOfUsable() {
+		return findings.stream().noneMatch(finding -> finding.code().equals(IssueCodes.UNREADABLE));
 	}
 }

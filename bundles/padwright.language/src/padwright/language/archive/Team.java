@@ -59,7 +59,7 @@ final class Team {
 	}
 
 	private FileText text(FileState state) {
-		return FileText.of(state.file(), otherTexts);
+		return state.text(otherTexts);
 	}
 
 	/** What a file gives to others. */

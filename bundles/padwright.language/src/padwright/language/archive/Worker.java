@@ -39,6 +39,7 @@ final class Worker {
 	private final IResourceValidator validator;
 	private final IResourceDescription.Manager descriptions;
 	private final XtextResourceSet resources;
+	private final Desk desk;
 	private final Map<Path, XtextResource> sources = new HashMap<>();
 	private final Map<Resource, String> paths = new HashMap<>();
 
@@ -47,6 +48,7 @@ final class Worker {
 		validator = language.getInstance(IResourceValidator.class);
 		descriptions = language.getInstance(IResourceDescription.Manager.class);
 		resources = language.getInstance(XtextResourceSet.class);
+		desk = new Desk(language, resources);
 	}
 
 	/** Keeps files loaded for others, in order; those that cannot be used are left out. */
@@ -66,35 +68,27 @@ final class Worker {
 
 	/** What a file gives to others, without judging it. */
 	FileResult describe(Path file, FileText text) {
-		return use(file, text, resource -> result(resource, List.of()));
+		return look(file, text, resource -> result(resource, List.of()));
 	}
 
 	/** Judges a file. */
 	FileResult check(Path file, FileText text, CancelIndicator cancelled) {
-		return use(file, text,
+		return look(file, text,
 				resource -> result(resource, ResourceFindings.of(validator, file, resource, cancelled)));
 	}
 
-	private interface Use {
-		FileResult of(XtextResource resource);
-	}
-
-	private FileResult use(Path file, FileText text, Use use) {
+	private FileResult look(Path file, FileText text, Function<XtextResource, FileResult> use) {
 		if (!text.isReadable()) {
 			return unusable(file, text.unreadable());
 		}
 		XtextResource source = sources.get(file);
 		if (source != null) {
-			return use.of(source);
-		}
-		XtextResource resource = load(file, text.text());
-		if (resource == null) {
-			return unusable(file, ResourceFindings.TOO_DEEP);
+			return use.apply(source);
 		}
 		try {
-			return use.of(resource);
-		} finally {
-			resources.getResources().remove(resource);
+			return desk.look(file, text.text(), use);
+		} catch (StackOverflowError tooDeep) {
+			return unusable(file, ResourceFindings.TOO_DEEP);
 		}
 	}
 

@@ -1,5 +1,6 @@
 package padwright.language.merge;
 
+import java.util.List;
 import java.util.regex.Pattern;
 
 /** The lines that mark a place of a merged file at which both sides changed the same. */
@@ -16,7 +17,14 @@ public final class ConflictMarks {
 	public static final Pattern MARK =
 			Pattern.compile("(?m)^(?:<{7}|>{7}|\\|{7}|={7})(?![<>|=])[^\\r\\n]*");
 
+	private static final List<String> SIGNS = List.of("<<<<<<<", ">>>>>>>", "|||||||", "=======");
+
 	private ConflictMarks() {
+	}
+
+	/** Whether a text can have marks at all, told much faster than by looking for them line by line. */
+	public static boolean mayBeIn(String text) {
+		return SIGNS.stream().anyMatch(text::contains);
 	}
 
 	/** Both texts between marks, to be put behind {@code before}. */

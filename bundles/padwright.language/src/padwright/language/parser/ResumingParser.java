@@ -14,6 +14,7 @@ import org.eclipse.xtext.parser.antlr.XtextTokenStream;
 
 import com.google.inject.Singleton;
 
+import padwright.language.merge.ConflictMarks;
 import padwright.language.parser.antlr.PadwrightParser;
 
 /**
@@ -51,7 +52,7 @@ public class ResumingParser extends PadwrightParser {
 		if (text.contains(RuleLimits.KEYWORD)) {
 			passages.addAll(RuleLimits.beyond(text, super.createLexer(new ANTLRStringStream(text))));
 		}
-		if (passages.isEmpty()) {
+		if (passages.isEmpty() && ConflictMarks.mayBeIn(text)) {
 			passages.addAll(ConflictPassages.in(text));
 		}
 		return passages;

@@ -24,12 +24,15 @@ import padwright.model.keysystem.Touch;
 
 /**
  * A key as it is in one system, after the changes that the system and those between it and the key's own made. What a
- * change leaves unsaid, down to the depth of a cup, is inherited.
+ * change leaves unsaid, down to the depth of a cup, is inherited. As the systems were when first asked: made anew after an
+ * edit.
  */
 public final class EffectiveKey {
 
 	private final Key definition;
 	private final List<KeyFeatures> newestFirst;
+	private Optional<Length> cupDiameter;
+	private Optional<Length> cupDepth;
 
 	EffectiveKey(Key definition, List<KeyFeatures> newestFirst) {
 		this.definition = definition;
@@ -90,12 +93,18 @@ public final class EffectiveKey {
 	}
 
 	public Optional<Length> cupDiameter() {
-		return length(KeyFeatures::getCup, PadCup::getDiameter);
+		if (cupDiameter == null) {
+			cupDiameter = length(KeyFeatures::getCup, PadCup::getDiameter);
+		}
+		return cupDiameter;
 	}
 
 	/** From lip to floor. */
 	public Optional<Length> cupDepth() {
-		return length(KeyFeatures::getCup, PadCup::getDepth);
+		if (cupDepth == null) {
+			cupDepth = length(KeyFeatures::getCup, PadCup::getDepth);
+		}
+		return cupDepth;
 	}
 
 	public Optional<CupStyle> cupStyle() {
@@ -117,7 +126,13 @@ public final class EffectiveKey {
 	}
 
 	private <T> Optional<T> first(Function<KeyFeatures, T> feature) {
-		return newestFirst.stream().map(feature).flatMap(Stream::ofNullable).findFirst();
+		for (KeyFeatures features : newestFirst) {
+			T known = feature.apply(features);
+			if (known != null) {
+				return Optional.of(known);
+			}
+		}
+		return Optional.empty();
 	}
 
 	private <P extends EObject, T> Optional<T> part(Function<KeyFeatures, P> part, Function<P, T> feature) {

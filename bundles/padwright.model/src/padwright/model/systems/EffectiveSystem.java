@@ -25,15 +25,16 @@ import padwright.model.keysystem.KeySystem;
 public final class EffectiveSystem {
 
 	private final Map<Key, EffectiveKey> keys = new LinkedHashMap<>();
-	private final Map<String, List<Fingering>> fingerings = new LinkedHashMap<>();
+	private final Collection<KeySystem> lineage;
+	private Map<String, List<Fingering>> fingerings;
 
-	private EffectiveSystem() {
+	private EffectiveSystem(Collection<KeySystem> lineage) {
+		this.lineage = lineage;
+		lineage.forEach(this::add);
 	}
 
 	public static EffectiveSystem of(KeySystem system) {
-		EffectiveSystem effective = new EffectiveSystem();
-		lineage(system).forEach(effective::add);
-		return effective;
+		return new EffectiveSystem(lineage(system));
 	}
 
 	/** The system and all that it extends, the outermost base first; each once, even in a circle. */
@@ -58,15 +59,14 @@ public final class EffectiveSystem {
 		for (KeyChange change : system.getChanges()) {
 			keys.computeIfPresent(change.getKey(), (key, effective) -> effective.changedBy(change));
 		}
-		addFingerings(system);
 	}
 
-	private void addFingerings(KeySystem system) {
+	private static Map<String, List<Fingering>> fingerings(KeySystem system) {
 		Map<String, List<Fingering>> own = new LinkedHashMap<>();
 		for (Fingering fingering : system.getFingerings()) {
 			own.computeIfAbsent(fingering.getNote(), note -> new ArrayList<>()).add(fingering);
 		}
-		fingerings.putAll(own);
+		return own;
 	}
 
 	/** In the order of definition, inherited ones first. */
@@ -81,6 +81,11 @@ public final class EffectiveSystem {
 
 	/** All fingerings by note, in the order of definition. */
 	public Map<String, List<Fingering>> fingerings() {
+		if (fingerings == null) {
+			Map<String, List<Fingering>> all = new LinkedHashMap<>();
+			lineage.forEach(system -> all.putAll(fingerings(system)));
+			fingerings = all;
+		}
 		return fingerings;
 	}
 }

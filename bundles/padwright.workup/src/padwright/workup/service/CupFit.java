@@ -1,6 +1,5 @@
 package padwright.workup.service;
 
-import java.util.Comparator;
 import java.util.Optional;
 
 import padwright.engine.length.Length;
@@ -21,8 +20,13 @@ public final class CupFit {
 	/** The widest diameter that enters a cup of {@code cup} without more slack than {@link #SLACK}. */
 	public static Optional<StockedSize> diameter(Assortment diameters, Length cup) {
 		LengthUnit unit = Lengths.unit(diameters.getUnit(), diameters);
-		return diameters.getSizes().stream().filter(size -> enters(size, unit, cup))
-				.max(Comparator.comparing(StockedSize::getSize));
+		StockedSize widest = null;
+		for (StockedSize size : diameters.getSizes()) {
+			if (enters(size, unit, cup) && (widest == null || size.getSize().compareTo(widest.getSize()) > 0)) {
+				widest = size;
+			}
+		}
+		return Optional.ofNullable(widest);
 	}
 
 	private static boolean enters(StockedSize size, LengthUnit unit, Length cup) {

@@ -2,7 +2,6 @@ package padwright.workup.service;
 
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EObject;
 
@@ -24,7 +23,7 @@ public record EffectiveFitting(Fitting own, Fitting planned) {
 
 	/** The fitting that says which pad, if any does; where a mistake about the pad is reported. */
 	public Optional<Fitting> source() {
-		return Stream.of(Optional.ofNullable(own), Optional.ofNullable(planned)).flatMap(Optional::stream).findFirst();
+		return Optional.ofNullable(own == null ? planned : own);
 	}
 
 	public Optional<Pad> pad() {
@@ -44,7 +43,11 @@ public record EffectiveFitting(Fitting own, Fitting planned) {
 	}
 
 	private <T extends EObject> Optional<T> inherited(Function<Fitting, T> feature) {
-		return Stream.of(Optional.ofNullable(own), Optional.ofNullable(planned)).flatMap(Optional::stream)
-				.map(feature).flatMap(article -> Present.of(article).stream()).findFirst();
+		Optional<T> ofKey = present(own, feature);
+		return ofKey.isPresent() ? ofKey : present(planned, feature);
+	}
+
+	private static <T extends EObject> Optional<T> present(Fitting fitting, Function<Fitting, T> feature) {
+		return fitting == null ? Optional.empty() : Present.of(feature.apply(fitting));
 	}
 }

@@ -12,6 +12,8 @@ import padwright.model.keysystem.Key;
 import padwright.model.plan.Fitting;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.Round;
+import padwright.model.stock.Pad;
+import padwright.model.stock.StockedSize;
 import padwright.model.systems.EffectiveKey;
 
 /**
@@ -23,8 +25,11 @@ public final class KeyJob {
 	private final ServicePlan plan;
 	private final KeyService service;
 	private final EffectiveFitting fitting;
+	private Optional<EffectiveKey> key;
+	private Optional<StockedSize> padSize;
 	private List<Length> emptyGaps;
 	private List<Length> stack;
+	private Length stackSum;
 
 	KeyJob(ServicePlan plan, KeyService service) {
 		this(plan, service, new EffectiveFitting(service.getFitting(), plan.plan().getFitting()));
@@ -51,7 +56,19 @@ public final class KeyJob {
 
 	/** The key as it is in the plan's system; nothing for a key that it lacks. */
 	public Optional<EffectiveKey> key() {
-		return Present.of(service.getKey()).flatMap(plan.system()::key);
+		if (key == null) {
+			key = Present.of(service.getKey()).flatMap(plan.system()::key);
+		}
+		return key;
+	}
+
+	/** The stocked size of its pad that goes into its cup; nothing where there is none, or pad or cup are not known. */
+	public Optional<StockedSize> padSize() {
+		if (padSize == null) {
+			padSize = fitting.pad().map(Pad::getDiameters)
+					.flatMap(sizes -> key().flatMap(EffectiveKey::cupDiameter).flatMap(cup -> CupFit.diameter(sizes, cup)));
+		}
+		return padSize;
 	}
 
 	/** The key's name, or a question mark where the link is broken. */
@@ -80,7 +97,10 @@ public final class KeyJob {
 	}
 
 	public Length stackSum() {
-		return stack().stream().reduce(Length.ZERO, Length::plus);
+		if (stackSum == null) {
+			stackSum = stack().stream().reduce(Length.ZERO, Length::plus);
+		}
+		return stackSum;
 	}
 
 	/** All rounds of readings, those as delivered last. */

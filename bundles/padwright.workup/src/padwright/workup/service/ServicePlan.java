@@ -5,15 +5,20 @@ import java.util.List;
 import java.util.Optional;
 
 import padwright.engine.length.Length;
+import padwright.engine.length.LengthUnit;
 import padwright.model.Lengths;
 import padwright.model.Present;
+import padwright.model.Range;
 import padwright.model.plan.Plan;
 import padwright.model.stock.Feeler;
 import padwright.model.stock.Stock;
 import padwright.model.systems.EffectiveKey;
 import padwright.model.systems.EffectiveSystem;
 
-/** A plan with all that it takes from its key system and stock, as far as they are there. */
+/**
+ * A plan with all that it takes from its key system and stock, as far as they are there and as they were when first
+ * asked: made anew after an edit.
+ */
 public final class ServicePlan {
 
 	/** Widest spread that passes where a plan says nothing: half a thou (common practice, no source). */
@@ -22,6 +27,9 @@ public final class ServicePlan {
 	private final Plan plan;
 	private final EffectiveSystem system;
 	private final List<KeyJob> jobs;
+	private Length tolerance;
+	private Optional<Bed> bed;
+	private List<Length> feelers;
 
 	public ServicePlan(Plan plan) {
 		this.plan = plan;
@@ -54,22 +62,33 @@ public final class ServicePlan {
 
 	/** Widest spread of the gap around a rim that passes. */
 	public Length tolerance() {
-		return Lengths.of(plan.getTolerance(), plan).orElse(DEFAULT_TOLERANCE);
+		if (tolerance == null) {
+			tolerance = Lengths.of(plan.getTolerance(), plan).orElse(DEFAULT_TOLERANCE);
+		}
+		return tolerance;
 	}
 
 	/** Sums of full shims that are expected, if the plan says. */
 	public Optional<Bed> bed() {
-		return Optional.ofNullable(plan.getBed()).flatMap(range -> {
-			var unit = Lengths.unit(plan.getBedUnit(), plan);
-			return Lengths.exact(range.low(), unit)
-					.flatMap(low -> Lengths.exact(range.high(), unit).map(high -> new Bed(low, high)));
-		});
+		if (bed == null) {
+			bed = Optional.ofNullable(plan.getBed()).flatMap(this::bed);
+		}
+		return bed;
+	}
+
+	private Optional<Bed> bed(Range range) {
+		LengthUnit unit = Lengths.unit(plan.getBedUnit(), plan);
+		return Lengths.exact(range.low(), unit)
+				.flatMap(low -> Lengths.exact(range.high(), unit).map(high -> new Bed(low, high)));
 	}
 
 	/** The stock's feeler leaves, finest first, each thickness once. */
 	public List<Length> feelers() {
-		return stock().map(Stock::getFeelers).stream().flatMap(List<Feeler>::stream)
-				.flatMap(feeler -> Lengths.of(feeler.getThickness(), feeler).stream())
-				.distinct().sorted(Comparator.naturalOrder()).toList();
+		if (feelers == null) {
+			feelers = stock().map(Stock::getFeelers).stream().flatMap(List<Feeler>::stream)
+					.flatMap(feeler -> Lengths.of(feeler.getThickness(), feeler).stream())
+					.distinct().sorted(Comparator.naturalOrder()).toList();
+		}
+		return feelers;
 	}
 }

@@ -26,7 +26,9 @@ public record FilmUse(FilmSet films, Length thickness, Place place) {
 
 	/** All the blanks that a plan has taken, in its order; rows without a film set are left out. */
 	public static List<FilmUse> in(ServicePlan service) {
-		return service.jobs().stream().flatMap(job -> in(job).stream()).toList();
+		List<FilmUse> uses = new ArrayList<>();
+		service.jobs().forEach(job -> uses.addAll(in(job)));
+		return uses;
 	}
 
 	/** The blanks that one row has taken: for its stack, and for the pieces of each round. */

@@ -4,6 +4,8 @@ import java.util.Collection;
 
 import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.resource.impl.ResourceFactoryRegistryImpl;
+import org.eclipse.xtext.build.IncrementalBuilder;
+import org.eclipse.xtext.build.Indexer;
 import org.eclipse.xtext.ide.server.BuildManager;
 import org.eclipse.xtext.ide.server.ILanguageServerShutdownAndExitHandler;
 import org.eclipse.xtext.ide.server.IMultiRootWorkspaceConfigFactory;
@@ -50,6 +52,8 @@ final class ServerModule extends AbstractModule {
 		bind(LanguageServerImpl.class).to(PadwrightLanguageServer.class);
 		bind(WorkspaceManager.class).to(ShopWorkspaceManager.class);
 		bind(RequestManager.class).to(ClientRequests.class);
+		bind(IncrementalBuilder.class).to(ShopBuilder.class);
+		bind(Indexer.class).to(ShopIndexer.class);
 		bind(BuildManager.class).to(ShopBuilds.class);
 		bind(ProjectManager.class).to(ShopContents.class);
 		bind(IMultiRootWorkspaceConfigFactory.class).to(ShopWorkspaceFactory.class);

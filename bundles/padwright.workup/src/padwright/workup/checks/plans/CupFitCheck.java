@@ -28,7 +28,7 @@ public final class CupFitCheck extends Check<KeyJob> {
 			return;
 		}
 		Place place = Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__KEY);
-		job.fitting().pad().ifPresent(pad -> check("pad " + pad.getName(), pad.getDiameters(), cup, job,
+		job.fitting().pad().filter(pad -> job.padSize().isEmpty()).ifPresent(pad -> check("pad " + pad.getName(), pad.getDiameters(), cup, job,
 				IssueCodes.PAD_DIAMETER, place, findings));
 		job.fitting().stabiliser().ifPresent(disc -> check("stabiliser " + disc.getName(), disc.getDiameters(), cup,
 				job, IssueCodes.STABILISER_DIAMETER, place, findings));

@@ -31,15 +31,15 @@ public final class LeafCheck extends Check<KeyJob> {
 			return;
 		}
 		for (Round round : job.allRounds()) {
+			LengthUnit unit = Lengths.unit(round.getUnit(), round);
 			for (int index = 0; index < round.getReadings().size(); index++) {
-				check(round, index, leaves, findings);
+				check(round, index, unit, leaves, findings);
 			}
 		}
 	}
 
-	private static void check(Round round, int index, List<Length> leaves, Findings findings) {
+	private static void check(Round round, int index, LengthUnit unit, List<Length> leaves, Findings findings) {
 		Optional<BigDecimal> free = round.getReadings().get(index).free();
-		LengthUnit unit = Lengths.unit(round.getUnit(), round);
 		free.flatMap(number -> Lengths.exact(number, unit)).filter(leaf -> !leaves.contains(leaf))
 				.ifPresent(leaf -> findings.error(IssueCodes.READING_UNKNOWN_LEAF,
 						new Place(round, PlanPackage.Literals.ROUND__READINGS, index),

@@ -2,7 +2,6 @@ package padwright.workup.checks.plans;
 
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 
 import padwright.model.plan.PlanPackage;
 import padwright.model.stock.Pad;
@@ -12,7 +11,6 @@ import padwright.workup.checks.Check;
 import padwright.workup.checks.Findings;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
-import padwright.workup.service.CupFit;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
 
@@ -27,7 +25,7 @@ public final class PadCountCheck extends Check<ServicePlan> {
 	protected void check(ServicePlan service, Findings findings) {
 		Map<StockedSize, Integer> used = new HashMap<>();
 		for (KeyJob job : service.jobs()) {
-			size(job).ifPresent(size -> {
+			job.padSize().ifPresent(size -> {
 				int count = used.merge(size, 1, Integer::sum);
 				if (size.isSetQuantity() && count == size.getQuantity() + 1) {
 					findings.warning(IssueCodes.PAD_SHORT,
@@ -35,11 +33,6 @@ public final class PadCountCheck extends Check<ServicePlan> {
 				}
 			});
 		}
-	}
-
-	private static Optional<StockedSize> size(KeyJob job) {
-		return job.fitting().pad().map(Pad::getDiameters).flatMap(diameters -> job.key()
-				.flatMap(key -> key.cupDiameter()).flatMap(cup -> CupFit.diameter(diameters, cup)));
 	}
 
 	private static Advice advice(KeyJob job, StockedSize size) {

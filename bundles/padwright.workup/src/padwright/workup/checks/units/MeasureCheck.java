@@ -12,6 +12,7 @@ import padwright.engine.length.LengthUnit;
 import padwright.model.Lengths;
 import padwright.model.Measure;
 import padwright.workup.checks.Advice;
+import padwright.workup.checks.AttributesOf;
 import padwright.workup.checks.Check;
 import padwright.workup.checks.Findings;
 import padwright.workup.checks.IssueCodes;
@@ -20,13 +21,15 @@ import padwright.workup.checks.Place;
 /** A single length is one that the thing can have, so that thou and millimetres are not mixed up. */
 public final class MeasureCheck extends Check<EObject> {
 
+	private static final AttributesOf MEASURES = new AttributesOf(Measure.class);
+
 	public MeasureCheck() {
 		super(EObject.class);
 	}
 
 	@Override
 	protected void check(EObject element, Findings findings) {
-		for (EAttribute attribute : element.eClass().getEAllAttributes()) {
+		for (EAttribute attribute : MEASURES.in(element.eClass())) {
 			if (element.eGet(attribute) instanceof Measure measure) {
 				LengthUnit unit = Lengths.unit(measure.unit(), element);
 				judge(measure.number(), unit, PlausibleLengths.of(attribute), Place.of(element, attribute), findings);

@@ -1,7 +1,6 @@
 package padwright.benchmarks.scale;
 
 import java.io.IOException;
-import java.io.StringReader;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -9,142 +8,105 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.Callable;
 import java.util.concurrent.locks.LockSupport;
-import java.util.function.Consumer;
 import java.util.stream.Stream;
 
-import com.google.inject.Injector;
-import com.sun.management.OperatingSystemMXBean;
-
-import padwright.language.PadwrightStandaloneSetup;
-import padwright.language.archive.ResultStore;
-import padwright.language.archive.ShopCheck;
-import padwright.language.parser.antlr.PadwrightParser;
-import padwright.language.shop.ShopFinding;
-import padwright.language.shop.ShopFolder;
-
-/** Measures checks of generated archives: ScaleReport EXAMPLE SCRATCH PLANS… */
+/**
+ * Measures checks of generated archives: ScaleReport EXAMPLE SCRATCH PLANS… Each figure is of a process of its own, run
+ * with the options of this one: what a check of 1,000 plans has warmed up does not help that of 10,000, and the start of
+ * Java counts on both sides of each ratio.
+ */
 public final class ScaleReport {
 
+	private static final int RUNS = 2;
 	private static final long AT_REST_NANOS = 2_500_000_000L;
-	private static final int THREADS = Runtime.getRuntime().availableProcessors();
-	private static final OperatingSystemMXBean PROCESS =
-			(OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
-	private static final String VERSION = "measured";
 
 	private final Path archive;
 	private final Path results;
-	private final List<Path> files;
 	private final int plans;
 
-	private ScaleReport(Path archive, Path results, int plans) throws Exception {
-		this.archive = archive;
-		this.results = results;
+	private ScaleReport(Path scratch, int plans) {
+		this.archive = scratch.resolve("archive" + plans);
+		this.results = scratch.resolve("results" + plans);
 		this.plans = plans;
-		this.files = ShopFolder.documents(archive);
 	}
 
 	public static void main(String[] arguments) throws Exception {
-		PadwrightStandaloneSetup.doSetup();
-		System.out.printf("%d processors, Java %s, heap at most %d MiB; seconds of processor time%n%n", THREADS,
-				System.getProperty("java.version"), Runtime.getRuntime().maxMemory() >> 20);
-		System.out.printf("%6s %8s %9s %9s %6s %9s %9s %9s %9s %9s %9s%n", "plans", "lines", "parse s", "check s",
-				"ratio", "wall s", "again s", "plan ms", "1/part", "system s", "rechecked");
+		System.out.printf("%d processors, Java %s, options %s; seconds of processor time, least of %d runs%n%n",
+				Runtime.getRuntime().availableProcessors(), System.getProperty("java.version"), options(), RUNS);
+		System.out.printf("%6s %7s | %7s %7s %7s %6s %7s %5s | %7s %7s %8s %6s | %8s %6s | %7s %8s %6s %5s%n", "plans",
+				"lines", "parse s", "check s", "wall s", "ratio", "s/1000", "MiB", "again s", "1 plan", "system s",
+				"files", "at hand", "1/part", "serve s", "1 edit", "1/part", "MiB");
 		Path scratch = Path.of(arguments[1]).toRealPath();
 		for (String plans : Arrays.copyOfRange(arguments, 2, arguments.length)) {
-			Path archive = scratch.resolve("archive" + plans);
-			long lines = new ArchiveGenerator(Path.of(arguments[0]), archive).write(Integer.parseInt(plans));
-			new ScaleReport(archive, scratch.resolve("results" + plans), Integer.parseInt(plans)).measure(lines);
-			delete(archive);
+			new ScaleReport(scratch, Integer.parseInt(plans)).measure(Path.of(arguments[0]));
 		}
-		System.out.printf("%npeak memory of the process: %s%n", peak());
+		System.out.printf("%nagain, 1 plan, system: the command with its index, when nothing, one plan or one system has"
+				+ " changed; it looks at the times of all files.%nat hand: ms for one plan changed in a process that has"
+				+ " the results at hand, but looks at all times, too.%n1 edit: ms for one edit in the language server,"
+				+ " whose start, with a check of all, is serve.%n");
 	}
 
-	private void measure(long lines) throws Exception {
-		// A file changed in the last two seconds is read again whatever the index says; an archive at rest is measured.
+	private void measure(Path example) throws Exception {
+		long lines = new ArchiveGenerator(example, archive).write(plans);
+		rest();
+		Cost parse = run("parse");
+		Cost check = fullCheck();
+		Cost again = run("check");
+		Cost onePlan = afterEdit(archive.resolve(ArchiveGenerator.name(plans / 2)), "7.5 7.5", "7.5 7");
+		Cost system = afterEdit(archive.resolve("systems/base0.keys"), "rim 0.9", "rim 0.8");
+		Cost atHand = run("edits");
+		Cost server = run("server");
+		System.out.printf("%6d %7d | %7.2f %7.2f %7.2f %6.2f %7.2f %5d | %7.2f %7.2f %8.2f %6.0f | %8.1f %6.0f"
+				+ " | %7.2f %8.1f %6.0f %5d%n", plans, lines, parse.cpu(), check.cpu(), check.wall(),
+				parse.cpu() / check.cpu(), 1000 * check.cpu() / plans, check.peak(), again.cpu(), onePlan.cpu(),
+				system.cpu(), system.detail(), 1000 * atHand.detail(), check.cpu() / atHand.detail(), server.cpu(),
+				1000 * server.detail(), check.cpu() / server.detail(), server.peak());
+		delete(archive);
+	}
+
+	/** A file changed in the last two seconds is read again whatever the index says; an archive at rest is measured. */
+	private static void rest() {
 		LockSupport.parkNanos(AT_REST_NANOS);
-		double parse = seconds(this::parseAll);
-		long start = System.nanoTime();
-		double check = seconds(() -> check(file -> { }).size());
-		double wall = (System.nanoTime() - start) / 1e9;
-		double again = seconds(() -> check(file -> { }).size());
-		double plan = plansEdited();
-		List<Path> rechecked = new ArrayList<>();
-		Path base = archive.resolve("systems/base0.keys");
-		Files.writeString(base, Files.readString(base).replace("rim 0.9", "rim 0.8"));
-		double system = seconds(() -> check(file -> {
-			synchronized (rechecked) {
-				rechecked.add(file);
-			}
-		}).size());
-		System.out.printf("%6d %8d %9.2f %9.2f %6.2f %9.2f %9.2f %9.1f %9.0f %9.2f %9d%n", plans, lines, parse, check,
-				parse / check, wall, again, plan * 1000, check / plan, system, rechecked.size());
 	}
 
-	/** A plan at a time is edited and the archive checked again by a process that has its results at hand. */
-	private double plansEdited() throws Exception {
-		ResultStore store = ResultStore.open(results, VERSION);
-		ShopCheck check = shopCheck();
-		double[] all = new double[9];
-		for (int edit = 0; edit < all.length; edit++) {
-			Path file = archive.resolve(ArchiveGenerator.name(edit * plans / all.length));
-			Files.writeString(file, Files.readString(file).replace("7.5 7.5", "7.5 7"));
-			all[edit] = seconds(() -> check.run(files, store, changed -> { }, () -> false).size());
+	private Cost fullCheck() throws IOException, InterruptedException {
+		List<Cost> runs = new ArrayList<>();
+		for (int number = 0; number < RUNS; number++) {
+			Files.deleteIfExists(results);
+			runs.add(once("check"));
 		}
-		store.save();
-		Arrays.sort(all);
-		return all[all.length / 2];
+		return Cost.least(runs);
 	}
 
-	private List<ShopFinding> check(Consumer<Path> progress) throws IOException {
-		ResultStore store = ResultStore.open(results, VERSION);
-		List<ShopFinding> findings = shopCheck().run(files, store, progress, () -> false);
-		store.save();
-		return findings;
+	private Cost afterEdit(Path file, String from, String to) throws IOException, InterruptedException {
+		Files.writeString(file, Files.readString(file).replace(from, to));
+		rest();
+		return once("check");
 	}
 
-	private ShopCheck shopCheck() {
-		return new ShopCheck(archive, files, Map.of(), () -> new PadwrightStandaloneSetup().createInjector(), THREADS);
-	}
-
-	/** The generated parser alone, as many at once. */
-	private Integer parseAll() throws Exception {
-		List<Thread> threads = new ArrayList<>();
-		for (int number = 0; number < THREADS; number++) {
-			int first = number;
-			Injector language = new PadwrightStandaloneSetup().createInjector();
-			threads.add(new Thread(() -> parse(language.getInstance(PadwrightParser.class), first)));
+	private Cost run(String what) throws IOException, InterruptedException {
+		List<Cost> runs = new ArrayList<>();
+		for (int number = 0; number < RUNS; number++) {
+			runs.add(once(what));
 		}
-		threads.forEach(Thread::start);
-		for (Thread thread : threads) {
-			thread.join();
-		}
-		return files.size();
+		return Cost.least(runs);
 	}
 
-	private void parse(PadwrightParser parser, int first) {
-		try {
-			for (int file = first; file < files.size(); file += THREADS) {
-				parser.parse(new StringReader(Files.readString(files.get(file))));
-			}
-		} catch (IOException gone) {
-			throw new IllegalStateException(gone);
-		}
+	private Cost once(String what) throws IOException, InterruptedException {
+		List<String> command = new ArrayList<>();
+		command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+		command.addAll(options());
+		command.addAll(List.of("-cp", System.getProperty("java.class.path"), ScaleRun.class.getName(), what,
+				archive.toString(), results.toString()));
+		Process process = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+		List<String> printed = process.inputReader().lines().toList();
+		process.waitFor();
+		return Cost.parse(printed);
 	}
 
-	/** Of all processors together, so that what else runs on the machine does not count. */
-	private static double seconds(Callable<Integer> work) throws Exception {
-		long start = PROCESS.getProcessCpuTime();
-		work.call();
-		return (PROCESS.getProcessCpuTime() - start) / 1e9;
-	}
-
-	private static String peak() throws IOException {
-		Path status = Path.of("/proc/self/status");
-		return Files.exists(status) ? Files.readAllLines(status).stream().filter(line -> line.startsWith("VmHWM"))
-				.findFirst().orElse("?").replaceAll("\\s+", " ") : "unknown here";
+	private static List<String> options() {
+		return ManagementFactory.getRuntimeMXBean().getInputArguments();
 	}
 
 	private static void delete(Path folder) throws IOException {

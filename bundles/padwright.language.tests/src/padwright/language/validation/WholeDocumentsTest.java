@@ -1,0 +1,24 @@
+package padwright.language.validation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.lang.reflect.Method;
+import java.util.Arrays;
+import java.util.List;
+
+import org.eclipse.xtext.validation.Check;
+import org.junit.jupiter.api.Test;
+
+import padwright.model.plan.Document;
+
+class WholeDocumentsTest {
+
+	/** One that began elsewhere would never be asked. */
+	@Test
+	void everyCheckOfTheValidatorBeginsAtADocument() {
+		List<Method> checks = Arrays.stream(PadwrightValidator.class.getMethods())
+				.filter(method -> method.isAnnotationPresent(Check.class)).toList();
+		assertEquals(3, checks.size());
+		checks.forEach(check -> assertEquals(List.of(Document.class), List.of(check.getParameterTypes())));
+	}
+}
