@@ -89,7 +89,7 @@ final class Worker {
 		}
 		XtextResource resource = load(file, text.text());
 		if (resource == null) {
-			return unusable(file, ResourceFindings.TOO_DEEP);
+			return unusable(file, ResourceFindings.tooDeep());
 		}
 		try {
 			return use.of(resource);

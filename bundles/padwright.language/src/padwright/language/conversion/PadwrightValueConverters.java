@@ -61,12 +61,12 @@ public class PadwrightValueConverters extends DefaultTerminalConverters {
 
 	@ValueConverter(rule = "Date")
 	public IValueConverter<LocalDate> date() {
-		return new TextConverter<>("day of the calendar", LocalDate::parse);
+		return new TextConverter<>("day", LocalDate::parse);
 	}
 
 	@ValueConverter(rule = "FeelerReading")
 	public IValueConverter<FeelerReading> feelerReading() {
-		return new TextConverter<>("feeler reading", FeelerReading::valueOf);
+		return new TextConverter<>("feelerReading", FeelerReading::valueOf);
 	}
 
 	@ValueConverter(rule = "Decimal")

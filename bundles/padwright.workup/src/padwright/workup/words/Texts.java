@@ -31,8 +31,8 @@ public final class Texts {
 	}
 
 	/**
-	 * A text by its key, with {@code arguments} as they print themselves in the places of {@code {0}}, {@code {1}} …, so
-	 * that figures are the same in every language.
+	 	 * A text by its key, with {@code arguments} as they print themselves in the places of {@code {0}}, {@code {1}} …:
+	 * figures are the same in every language.
 	 *
 	 * @throws MissingResourceException if there is no such text
 	 */
