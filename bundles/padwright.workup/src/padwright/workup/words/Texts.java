@@ -6,6 +6,7 @@ import java.util.MissingResourceException;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.ResourceBundle.Control;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
@@ -16,6 +17,8 @@ public final class Texts {
 
 	/** Else a German machine that is asked for Danish would answer in German. */
 	private static final Control ELSE_ENGLISH = Control.getNoFallbackControl(Control.FORMAT_PROPERTIES);
+
+	private static final ThreadLocal<Locale> AGREED = new ThreadLocal<>();
 
 	private final String name;
 	private final ClassLoader bundle;
@@ -30,9 +33,20 @@ public final class Texts {
 		return new Texts(owner.getPackageName() + "." + file, owner.getClassLoader());
 	}
 
+	/** Does work with texts in a certain language, such as that of a paper; in this thread alone. */
+	public static <T> T in(Locale language, Supplier<T> work) {
+		Locale before = AGREED.get();
+		AGREED.set(language);
+		try {
+			return work.get();
+		} finally {
+			AGREED.set(before);
+		}
+	}
+
 	/**
-	 	 * A text by its key, with {@code arguments} as they print themselves in the places of {@code {0}}, {@code {1}} …:
-	 * figures are the same in every language.
+	 * A text by its key, with {@code arguments} as they print themselves in the places of {@code {0}} and so on: figures
+	 * are the same in every language.
 	 *
 	 * @throws MissingResourceException if there is no such text
 	 */
@@ -47,6 +61,8 @@ public final class Texts {
 	}
 
 	private ResourceBundle spoken() {
-		return ResourceBundle.getBundle(name, Locale.getDefault(Locale.Category.DISPLAY), bundle, ELSE_ENGLISH);
+		Locale agreed = AGREED.get();
+		return ResourceBundle.getBundle(name, agreed == null ? Locale.getDefault(Locale.Category.DISPLAY) : agreed,
+				bundle, ELSE_ENGLISH);
 	}
 }
