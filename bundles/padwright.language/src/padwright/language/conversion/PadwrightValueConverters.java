@@ -13,6 +13,7 @@ import com.google.inject.Singleton;
 
 import padwright.engine.clock.ClockHour;
 import padwright.engine.length.LengthUnit;
+import padwright.language.messages.Messages;
 import padwright.model.FeelerReading;
 import padwright.model.Measure;
 import padwright.model.Range;
@@ -51,7 +52,16 @@ public class PadwrightValueConverters extends DefaultTerminalConverters {
 
 	@ValueConverter(rule = "Hour")
 	public IValueConverter<ClockHour> hour() {
-		return new TextConverter<>("hour", text -> ClockHour.ofHour(new BigDecimal(text)));
+		return new TextConverter<>("hour", PadwrightValueConverters::hourOf);
+	}
+
+	private static ClockHour hourOf(String text) {
+		BigDecimal hour = new BigDecimal(text);
+		try {
+			return ClockHour.ofHour(hour);
+		} catch (IllegalArgumentException notOnTheClock) {
+			throw new IllegalArgumentException(Messages.of("no.clockHour", hour.toPlainString()), notOnTheClock);
+		}
 	}
 
 	@ValueConverter(rule = "Range")

@@ -2,10 +2,12 @@ package padwright.workup.words;
 
 import java.text.MessageFormat;
 import java.util.Locale;
+import java.util.Map;
 import java.util.MissingResourceException;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.ResourceBundle.Control;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
@@ -22,6 +24,7 @@ public final class Texts {
 
 	private final String name;
 	private final ClassLoader bundle;
+	private final Map<Locale, ResourceBundle> byLanguage = new ConcurrentHashMap<>();
 
 	private Texts(String name, ClassLoader bundle) {
 		this.name = name;
@@ -62,7 +65,7 @@ public final class Texts {
 
 	private ResourceBundle spoken() {
 		Locale agreed = AGREED.get();
-		return ResourceBundle.getBundle(name, agreed == null ? Locale.getDefault(Locale.Category.DISPLAY) : agreed,
-				bundle, ELSE_ENGLISH);
+		return byLanguage.computeIfAbsent(agreed == null ? Locale.getDefault(Locale.Category.DISPLAY) : agreed,
+				language -> ResourceBundle.getBundle(name, language, bundle, ELSE_ENGLISH));
 	}
 }

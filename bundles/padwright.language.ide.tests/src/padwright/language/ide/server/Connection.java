@@ -61,7 +61,13 @@ final class Connection implements AutoCloseable {
 
 	/** With these folders open. */
 	static Connection open(Path... folders) throws Exception {
+		return speaking(null, folders);
+	}
+
+	/** With these folders open, from an editor in a language; null if it does not say in which. */
+	static Connection speaking(String language, Path... folders) throws Exception {
 		InitializeParams params = new InitializeParams();
+		params.setLocale(language);
 		params.setWorkspaceFolders(Arrays.stream(folders)
 				.map(folder -> new WorkspaceFolder(uri(folder), folder.getFileName().toString())).toList());
 		params.setCapabilities(capabilities());
