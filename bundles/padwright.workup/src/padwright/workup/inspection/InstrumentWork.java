@@ -43,7 +43,7 @@ final class InstrumentWork {
 
 	private static Recommendation headCork(Inspection seen) {
 		return new Recommendation(seen, PlanPackage.Literals.INSPECTION__HEAD_CORK, Messages.of("work.headCork"),
-				seen.getHeadCork().getLiteral(), Messages.of("work.headCork.work"),
+				Messages.of("work.headCork." + seen.getHeadCork().getLiteral()), Messages.of("work.headCork.work"),
 				Messages.of("work.headCork.reason"));
 	}
 
