@@ -126,7 +126,8 @@ class TranslationTest {
 
 	private static List<Source> sources() throws IOException {
 		try (Stream<Path> files = Files.find(BUNDLES, Integer.MAX_VALUE,
-				(file, attributes) -> WordFile.isSource(BUNDLES.relativize(file)) && file.toString().endsWith(".java"))) {
+				(file, attributes) -> file.toString().endsWith(".java")
+						&& WordFile.isSource(BUNDLES.relativize(file)))) {
 			return files.map(TranslationTest::read).toList();
 		}
 	}

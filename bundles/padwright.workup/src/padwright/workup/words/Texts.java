@@ -48,8 +48,8 @@ public final class Texts {
 	}
 
 	/**
-	 * A text by its key, with {@code arguments} as they print themselves in the places of {@code {0}} and so on: figures
-	 * are the same in every language.
+	 * A text by its key, with {@code arguments} as they print themselves in the places of {@code {0}} and so on, so that
+	 * figures are the same in every language.
 	 *
 	 * @throws MissingResourceException if there is no such text
 	 */
