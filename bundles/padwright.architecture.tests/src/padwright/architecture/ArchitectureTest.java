@@ -57,6 +57,7 @@ class ArchitectureTest {
 	@Test
 	void onlyTheWorkbenchKnowsWindows() throws IOException {
 		assertEquals(List.of(), bundles().stream().filter(bundle -> !bundle.name().equals(Layers.WORKBENCH))
+				.filter(bundle -> !bundle.name().startsWith(Layers.WORDS_OF_THE_PLATFORM))
 				.filter(bundle -> bundle.known().stream().anyMatch(
 						(bundle.name().equals(Layers.VIEWS_BUNDLE) ? WORKBENCH : WINDOWS).asMatchPredicate()))
 				.map(BundleManifest::name).toList());

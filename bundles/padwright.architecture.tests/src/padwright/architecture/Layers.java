@@ -22,12 +22,15 @@ final class Layers {
 	/** Knows how to draw in a window, but not what a workbench is. */
 	static final String VIEWS_BUNDLE = "padwright.views";
 
+	/** Fragments with nothing but words for the bundle of the platform that they belong to. */
+	static final String WORDS_OF_THE_PLATFORM = "padwright.words.";
+
 	static final Map<String, List<String>> MAY_KNOW = new TreeMap<>(Map.ofEntries(
 			Map.entry("padwright.engine", List.of()),
 			Map.entry("padwright.logging", List.of()),
 			Map.entry("padwright.guide", List.of()),
-			Map.entry("padwright.words.ide", List.of()),
-			Map.entry("padwright.words.views", List.of()),
+			Map.entry(WORDS_OF_THE_PLATFORM + "ide", List.of()),
+			Map.entry(WORDS_OF_THE_PLATFORM + "views", List.of()),
 			Map.entry("padwright.model", List.of("padwright.engine")),
 			Map.entry("padwright.workup", WORKUP),
 			Map.entry("padwright.language", ABOVE_WORKUP),

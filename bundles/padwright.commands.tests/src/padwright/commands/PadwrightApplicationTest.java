@@ -6,9 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
+import java.lang.reflect.Proxy;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+
+import org.eclipse.equinox.app.IApplicationContext;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 import picocli.CommandLine.Command;
 
@@ -61,6 +69,42 @@ class PadwrightApplicationTest {
 	void evenAnErrorIsOneLine() {
 		assertEquals(ExitStatus.UNUSABLE, run(new BrokenCommand()));
 		assertEquals(1, text(err).lines().count(), text(err));
+	}
+
+	/** Scripts read what it prints. */
+	@Test
+	void programSpeaksEnglishOnAGermanMachine(@TempDir Path folder) throws Exception {
+		Path plan = Files.writeString(folder.resolve("work.plan"), "plan Work for Mini { }");
+		Locale before = Locale.getDefault(Locale.Category.DISPLAY);
+		PrintStream results = System.out;
+		try {
+			Locale.setDefault(Locale.Category.DISPLAY, Locale.GERMAN);
+			System.setOut(stream(out));
+			assertEquals(ExitStatus.FINDINGS, new PadwrightApplication().start(asking("check", plan.toString())));
+		} finally {
+			System.setOut(results);
+			Locale.setDefault(Locale.Category.DISPLAY, before);
+		}
+		assertTrue(text(out).contains("There is no key system called Mini"), text(out));
+	}
+
+	@Test
+	void commandWithinAnotherProgramSpeaksItsLanguage(@TempDir Path folder) throws Exception {
+		Path plan = Files.writeString(folder.resolve("work.plan"), "plan Work for Mini { }");
+		Locale before = Locale.getDefault(Locale.Category.DISPLAY);
+		try {
+			Locale.setDefault(Locale.Category.DISPLAY, Locale.GERMAN);
+			assertEquals(ExitStatus.FINDINGS, run(new Padwright(), "check", plan.toString()));
+		} finally {
+			Locale.setDefault(Locale.Category.DISPLAY, before);
+		}
+		assertTrue(text(out).contains("Klappensystem Mini gibt es nicht"), text(out));
+	}
+
+	private static IApplicationContext asking(String... arguments) {
+		return (IApplicationContext) Proxy.newProxyInstance(PadwrightApplicationTest.class.getClassLoader(),
+				new Class<?>[] { IApplicationContext.class },
+				(context, method, none) -> Map.of(IApplicationContext.APPLICATION_ARGS, arguments));
 	}
 
 	private int run(Object command, String... arguments) {

@@ -59,7 +59,7 @@ class StagedCheckTest {
 	}
 
 	private CheckOutcome check() {
-		return StagedCheck.of(StagedFiles.around(folder), false, new PrintWriter(new StringWriter()));
+		return StagedCheck.of(StagedFiles.around(folder), false, new PrintWriter(new StringWriter())).orElseThrow();
 	}
 
 	private static List<String> told(List<ShopFinding> findings) {

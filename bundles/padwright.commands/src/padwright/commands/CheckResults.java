@@ -2,6 +2,7 @@ package padwright.commands;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.UUID;
 
 import org.osgi.framework.Bundle;
@@ -18,7 +19,13 @@ final class CheckResults {
 	/** Those of the shop in a folder; none outside a product, whose version would be unknown. */
 	static ResultStore of(Path shop) {
 		Bundle product = FrameworkUtil.getBundle(CheckResults.class);
-		return product == null ? ResultStore.none() : ResultStore.open(file(shop), product.getVersion().toString());
+		return product == null ? ResultStore.none()
+				: ResultStore.open(file(shop), product.getVersion() + " " + language());
+	}
+
+	/** Results hold findings in words. */
+	private static String language() {
+		return Locale.getDefault(Locale.Category.DISPLAY).getLanguage();
 	}
 
 	private static Path file(Path shop) {

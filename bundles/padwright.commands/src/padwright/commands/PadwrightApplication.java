@@ -2,6 +2,7 @@ package padwright.commands;
 
 import java.io.PrintStream;
 import java.util.List;
+import java.util.Locale;
 
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
@@ -9,8 +10,10 @@ import org.eclipse.equinox.app.IApplicationContext;
 /** The command line as an Equinox application: its result is the exit status of the process. */
 public final class PadwrightApplication implements IApplication {
 
+	/** Speaks English everywhere, so that scripts can read it. */
 	@Override
 	public Object start(IApplicationContext context) {
+		Locale.setDefault(Locale.Category.DISPLAY, Locale.ENGLISH);
 		String[] arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
 		return run(new Padwright(), arguments, System.out, System.err);
 	}
@@ -21,7 +24,7 @@ public final class PadwrightApplication implements IApplication {
 	}
 
 	/**
-	 * Runs a command within another program, such as the workbench.
+	 * Runs a command within another program, such as the workbench, in the language of that program.
 	 *
 	 * @return the exit status that the process would have had
 	 */

@@ -8,11 +8,11 @@ import padwright.engine.calibration.CalibrationResult.Calibrated;
 import padwright.engine.calibration.CalibrationResult.Undecided;
 import padwright.engine.rim.Contradiction;
 import padwright.engine.rim.ProfileSplit;
-import padwright.engine.rim.ProfileWords;
 import padwright.workup.calibration.KeyCalibration;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.LevelAnswer;
 import padwright.workup.solve.WorstReading;
+import padwright.workup.words.ProfileWords;
 
 /** What explains a solved key, in words. */
 final class SolutionNotes {

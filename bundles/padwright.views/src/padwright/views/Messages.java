@@ -1,25 +1,21 @@
 package padwright.views;
 
-import java.text.MessageFormat;
-import java.util.Locale;
-import java.util.ResourceBundle;
+import padwright.workup.words.Texts;
 
-/** The words of the views in the language of the user. */
+/** The words of the views in the language of the user, from {@code messages.properties} and its translations. */
 public final class Messages {
 
-	static final String BUNDLE = "padwright.views.messages";
+	private static final Texts TEXTS = Texts.beside(Messages.class, "messages");
 
 	private Messages() {
 	}
 
 	/**
-	 * A text by its key, with {@code arguments} in the places of {@code {0}}, {@code {1}} ….
+	 * A text by its key, as {@link Texts#of} makes it.
 	 *
 	 * @throws java.util.MissingResourceException if there is no such text
 	 */
 	public static String of(String key, Object... arguments) {
-		String pattern = ResourceBundle.getBundle(BUNDLE, Locale.getDefault(), Messages.class.getClassLoader())
-				.getString(key);
-		return new MessageFormat(pattern, Locale.ROOT).format(arguments);
+		return TEXTS.of(key, arguments);
 	}
 }

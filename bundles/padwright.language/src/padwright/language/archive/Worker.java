@@ -88,7 +88,7 @@ final class Worker {
 		try {
 			return desk.look(file, text.text(), use);
 		} catch (StackOverflowError tooDeep) {
-			return unusable(file, ResourceFindings.TOO_DEEP);
+			return unusable(file, ResourceFindings.tooDeep());
 		}
 	}
 

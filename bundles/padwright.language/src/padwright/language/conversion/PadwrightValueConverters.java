@@ -13,6 +13,7 @@ import com.google.inject.Singleton;
 
 import padwright.engine.clock.ClockHour;
 import padwright.engine.length.LengthUnit;
+import padwright.language.messages.Messages;
 import padwright.model.FeelerReading;
 import padwright.model.Measure;
 import padwright.model.Range;
@@ -51,7 +52,16 @@ public class PadwrightValueConverters extends DefaultTerminalConverters {
 
 	@ValueConverter(rule = "Hour")
 	public IValueConverter<ClockHour> hour() {
-		return new TextConverter<>("hour", text -> ClockHour.ofHour(new BigDecimal(text)));
+		return new TextConverter<>("hour", PadwrightValueConverters::hourOf);
+	}
+
+	private static ClockHour hourOf(String text) {
+		BigDecimal hour = new BigDecimal(text);
+		try {
+			return ClockHour.ofHour(hour);
+		} catch (IllegalArgumentException notOnTheClock) {
+			throw new IllegalArgumentException(Messages.of("no.clockHour", hour.toPlainString()), notOnTheClock);
+		}
 	}
 
 	@ValueConverter(rule = "Range")
@@ -61,12 +71,12 @@ public class PadwrightValueConverters extends DefaultTerminalConverters {
 
 	@ValueConverter(rule = "Date")
 	public IValueConverter<LocalDate> date() {
-		return new TextConverter<>("day of the calendar", LocalDate::parse);
+		return new TextConverter<>("day", LocalDate::parse);
 	}
 
 	@ValueConverter(rule = "FeelerReading")
 	public IValueConverter<FeelerReading> feelerReading() {
-		return new TextConverter<>("feeler reading", FeelerReading::valueOf);
+		return new TextConverter<>("feelerReading", FeelerReading::valueOf);
 	}
 
 	@ValueConverter(rule = "Decimal")

@@ -8,6 +8,8 @@ import org.eclipse.xtext.conversion.IValueConverter;
 import org.eclipse.xtext.conversion.ValueConverterException;
 import org.eclipse.xtext.nodemodel.INode;
 
+import padwright.language.messages.Messages;
+
 /**
  * Converts by a pair of functions; what cannot be converted becomes an error at its place.
  *
@@ -42,15 +44,19 @@ final class TextConverter<T> implements IValueConverter<T> {
 		}
 		if (text.length() > LONGEST) {
 			String beginning = text.substring(0, LONGEST) + "…";
-			throw new ValueConverterException("\"" + beginning + "\" is no " + what, node, NO_CAUSE);
+			throw new ValueConverterException(no(beginning), node, NO_CAUSE);
 		}
 		try {
 			return fromText.apply(text);
 		} catch (NumberFormatException | DateTimeException | NoSuchElementException wrong) {
-			throw new ValueConverterException("\"" + text + "\" is no " + what, node, NO_CAUSE);
+			throw new ValueConverterException(no(text), node, NO_CAUSE);
 		} catch (IllegalArgumentException explained) {
 			throw new ValueConverterException(explained.getMessage(), node, NO_CAUSE);
 		}
+	}
+
+	private String no(String text) {
+		return Messages.of("no." + what, text);
 	}
 
 	@Override

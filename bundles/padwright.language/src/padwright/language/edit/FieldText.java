@@ -17,11 +17,13 @@ import org.eclipse.xtext.parser.IParser;
 import org.eclipse.xtext.resource.IResourceServiceProvider;
 import org.eclipse.xtext.resource.XtextResource;
 
+import padwright.language.messages.Messages;
+
 /** Between the value of a field as it is typed and as it stands in a document. */
 final class FieldText {
 
 	private static final String QUOTED = "STRING";
-	private static final String NOT_HERE = "\"%s\" cannot stand here";
+	
 
 	private final AbstractRule rule;
 	private final IValueConverterService values;
@@ -52,15 +54,15 @@ final class FieldText {
 			return Optional.empty();
 		}
 		if (value.isBlank()) {
-			return Optional.of("A value is needed; to take it out, take it out of the text");
+			return Optional.of(Messages.of("field.empty"));
 		}
 		if (rule instanceof EnumRule words) {
 			return words(words).contains(value) ? Optional.empty()
-					: Optional.of(NOT_HERE.formatted(value));
+					: Optional.of(Messages.of("field.notHere", value));
 		}
 		if (rule instanceof ParserRule words && parser.parse(words, new StringReader(value)).hasSyntaxErrors()
 				|| value.contains("//")) {
-			return Optional.of(NOT_HERE.formatted(value.strip()));
+			return Optional.of(Messages.of("field.notHere", value.strip()));
 		}
 		try {
 			values.toValue(value.strip(), rule.getName(), null);

@@ -15,6 +15,7 @@ import org.eclipse.xtext.resource.XtextResourceSet;
 import com.google.inject.Injector;
 
 import padwright.language.files.SafeFile;
+import padwright.language.messages.Messages;
 import padwright.language.shop.Shop;
 import padwright.workup.solve.PlanSolution;
 import padwright.workup.solve.WrittenAnswers;
@@ -70,7 +71,7 @@ public final class PlanFile {
 		after.load(new ByteArrayInputStream(edited.getBytes(StandardCharsets.UTF_8)),
 				Map.of(XtextResource.OPTION_ENCODING, StandardCharsets.UTF_8.name()));
 		if (syntaxErrors(after) > syntaxErrors(before)) {
-			throw new IOException("what is new does not go into its text; mend its errors first");
+			throw new IOException(Messages.of("edit.unfit"));
 		}
 	}
 

@@ -9,6 +9,7 @@ import org.eclipse.xtext.nodemodel.INode;
 
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
+import padwright.language.messages.Messages;
 import padwright.model.FeelerReading;
 import padwright.model.LengthText;
 import padwright.model.Lengths;
@@ -81,7 +82,7 @@ public final class ReadingEdits {
 
 	private static String figure(Optional<Length> reading, LengthUnit unit) {
 		return reading.map(leaf -> LengthText.number(leaf, unit).orElseThrow(() -> new IllegalArgumentException(
-				leaf + " cannot be written exactly in " + unit.symbol() + ", the unit of its row")))
+				Messages.of("edit.inexact", leaf, unit.symbol()))))
 				.orElse(FeelerReading.DRAGS.toString());
 	}
 

@@ -5,6 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 
+import padwright.language.messages.Messages;
+
 /**
  * The one way in which Padwright writes files: aside first, then in place in one move, so that at every moment the old
  * or the new content is there in full.
@@ -61,7 +63,7 @@ public final class SafeFile {
 	Path exchange(Path file, byte[] expected, byte[] content) throws IOException {
 		Path target = file.toRealPath();
 		if (!Files.isWritable(target)) {
-			throw new IOException("it is write-protected");
+			throw new IOException(Messages.of("file.protected"));
 		}
 		requireUnchanged(target, expected);
 		Path backup = target.resolveSibling(target.getFileName() + BACKUP);
@@ -73,7 +75,7 @@ public final class SafeFile {
 
 	private static void requireUnchanged(Path target, byte[] expected) throws IOException {
 		if (!Arrays.equals(Files.readAllBytes(target), expected)) {
-			throw new IOException("it was changed by somebody else meanwhile");
+			throw new IOException(Messages.of("file.changedMeanwhile"));
 		}
 	}
 }

@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
+import padwright.language.messages.Messages;
+
 /** Reads a document from disk, or says in plain words why it cannot. */
 public final class SourceText {
 
@@ -30,17 +32,17 @@ public final class SourceText {
 	private static byte[] bytes(Path file) throws UnreadableException {
 		try {
 			if (!Files.isRegularFile(file)) {
-				throw new UnreadableException(Files.exists(file) ? "is no file" : "does not exist");
+				throw new UnreadableException(
+						Files.exists(file) ? Messages.of("file.none") : Messages.of("file.missing"));
 			}
 			if (Files.size(file) > LARGEST) {
-				throw new UnreadableException("is larger than " + (LARGEST >> 20)
-						+ " MiB, which no plan is; split it into several files");
+				throw new UnreadableException(Messages.of("file.large", LARGEST >> 20));
 			}
 			return Files.readAllBytes(file);
 		} catch (NoSuchFileException gone) {
-			throw new UnreadableException("does not exist");
+			throw new UnreadableException(Messages.of("file.missing"));
 		} catch (IOException failed) {
-			throw new UnreadableException("cannot be read; check its permissions and the disk");
+			throw new UnreadableException(Messages.of("file.failed"));
 		}
 	}
 
@@ -49,11 +51,11 @@ public final class SourceText {
 			String text = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
 					.onUnmappableCharacter(CodingErrorAction.REPORT).decode(ByteBuffer.wrap(bytes)).toString();
 			if (text.indexOf('\0') >= 0) {
-				throw new UnreadableException("is not a text file");
+				throw new UnreadableException(Messages.of("file.notText"));
 			}
 			return text;
 		} catch (CharacterCodingException notUtf8) {
-			throw new UnreadableException("is not UTF-8 text; save it again with the encoding UTF-8");
+			throw new UnreadableException(Messages.of("file.notUtf8"));
 		}
 	}
 }

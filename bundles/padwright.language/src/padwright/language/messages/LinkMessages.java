@@ -1,7 +1,6 @@
 package padwright.language.messages;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.StreamSupport;
 
 import org.eclipse.emf.ecore.EClass;
@@ -39,19 +38,12 @@ public class LinkMessages extends LinkingDiagnosticMessageProvider {
 	}
 
 	private static String message(EClass type, String written, List<String> names, String nearest) {
-		String kind = kind(type);
-		String none = "There is no " + kind + " called " + written + ": ";
+		String kind = Messages.of("kind." + type.getName());
 		if (names.isEmpty()) {
-			return none + "none is known here. " + (type == KeySystemPackage.Literals.KEY
-					? "Name a key system that has keys first."
-					: "Define it, or check the whole shop folder, so that its file is found.");
+			return type == KeySystemPackage.Literals.KEY ? Messages.of("link.noKeys", kind, written)
+					: Messages.of("link.none", kind, written);
 		}
-		String known = names.size() > MOST_NAMES_LISTED ? "there are " + names.size() + " others"
-				: "there are " + String.join(", ", names);
-		return none + known + ". Did you mean " + nearest + "?";
-	}
-
-	private static String kind(EClass type) {
-		return type.getName().replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
+		return names.size() > MOST_NAMES_LISTED ? Messages.of("link.many", kind, written, names.size(), nearest)
+				: Messages.of("link.few", kind, written, String.join(", ", names), nearest);
 	}
 }

@@ -7,6 +7,8 @@ import org.antlr.runtime.CommonToken;
 import org.antlr.runtime.Token;
 import org.antlr.runtime.TokenSource;
 
+import padwright.language.messages.Messages;
+
 /** Finds rules and preferences whose condition is so deep or so long that working with it could exhaust the stack. */
 final class RuleLimits {
 
@@ -18,8 +20,7 @@ final class RuleLimits {
 	/** A text without it has no conditions. */
 	static final String KEYWORD = "when";
 
-	private static final String TOO_MUCH = "This rule is too much for anybody: more than " + DEEPEST
-			+ " of ( and not in each other, or more than " + LONGEST + " of and and or. Split it into several rules.";
+	
 
 	private final String text;
 	private final List<Passage> passages = new ArrayList<>();
@@ -67,7 +68,8 @@ final class RuleLimits {
 
 	private void passOver(int start) {
 		readOn = LineStarts.after(start, text);
-		passages.add(new Passage(rule, rule + text.substring(rule, readOn).stripTrailing().length(), TOO_MUCH));
+		passages.add(new Passage(rule, rule + text.substring(rule, readOn).stripTrailing().length(),
+				Messages.of("rule.tooMuch", DEEPEST, LONGEST)));
 		begin(readOn);
 	}
 }

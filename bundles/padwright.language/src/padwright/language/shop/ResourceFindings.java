@@ -12,13 +12,14 @@ import org.eclipse.xtext.validation.CheckMode;
 import org.eclipse.xtext.validation.IResourceValidator;
 import org.eclipse.xtext.validation.Issue;
 
+import padwright.language.messages.Messages;
+
 import padwright.workup.checks.IssueCodes;
 
 /** The findings in one loaded file, with their places. */
 public final class ResourceFindings {
 
-	/** Why a file with a {@link StackOverflowError} cannot be used. */
-	public static final String TOO_DEEP = "is nested too deeply; take parentheses away";
+	
 
 	private ResourceFindings() {
 	}
@@ -32,14 +33,19 @@ public final class ResourceFindings {
 			findings.sort(Comparator.comparingInt(ShopFinding::line).thenComparingInt(ShopFinding::column));
 			return findings;
 		} catch (StackOverflowError tooDeep) {
-			return List.of(unreadable(file, TOO_DEEP));
+			return List.of(unreadable(file, tooDeep()));
 		}
+	}
+
+	/** Why a file with a {@link StackOverflowError} cannot be used. */
+	public static String tooDeep() {
+		return Messages.of("file.tooDeep");
 	}
 
 	/** The one finding in a file that cannot be used at all, for a reason as in "is not a text file". */
 	public static ShopFinding unreadable(Path file, String why) {
 		return new ShopFinding(file, 1, 1, padwright.workup.checks.Severity.ERROR, IssueCodes.UNREADABLE,
-				"This file " + why + ".");
+				Messages.of("file.unreadable", why));
 	}
 
 	private static ShopFinding finding(Path file, Issue issue) {

@@ -22,6 +22,7 @@ import com.google.inject.Injector;
 
 import padwright.language.files.SourceText;
 import padwright.language.files.UnreadableException;
+import padwright.language.messages.Messages;
 import padwright.model.plan.Document;
 
 /** The documents of a shop, loaded together so that they can name each other. For one thread at a time. */
@@ -62,9 +63,9 @@ public final class Shop {
 		} catch (UnreadableException reason) {
 			unreadable.put(file, reason.getMessage());
 		} catch (IOException failed) {
-			unreadable.put(file, "cannot be read");
+			unreadable.put(file, Messages.of("file.unread"));
 		} catch (StackOverflowError tooDeep) {
-			unreadable.put(file, ResourceFindings.TOO_DEEP);
+			unreadable.put(file, ResourceFindings.tooDeep());
 		}
 	}
 

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Set;
 
 import padwright.language.files.UnreadableException;
+import padwright.language.messages.Messages;
 
 /**
  * The folder whose files may name each other. It is the nearest one upward that holds a file {@value #MARKER}, or
@@ -82,10 +83,10 @@ public final class ShopFolder {
 		try {
 			Files.walkFileTree(folder, Set.of(), depth, collector(folder, found));
 		} catch (IOException unreadable) {
-			throw new UnreadableException("cannot be read");
+			throw new UnreadableException(Messages.of("file.unread"));
 		}
 		if (found.size() > MOST_FILES) {
-			throw new UnreadableException("holds more than " + MOST_FILES + " documents; name a smaller folder");
+			throw new UnreadableException(Messages.of("folder.large", MOST_FILES));
 		}
 		found.sort(null);
 		return found;

@@ -74,9 +74,7 @@ public class PadwrightValidator extends AbstractPadwrightValidator {
 			String kind = KIND_BY_FEATURE.get(element.eContainmentFeature());
 			if (extension != null && KIND_BY_FEATURE.containsValue(extension) && !extension.equals(kind)) {
 				findings.warning(IssueCodes.KIND_MISPLACED, Place.of(element, KeySystemPackage.Literals.TITLED__NAME),
-						new Advice("This belongs into a ." + kind + " file",
-								"a ." + extension + " file is where others look for something else",
-								"Move it to a file of its own"));
+						Advice.of(IssueCodes.KIND_MISPLACED, kind, extension));
 			}
 		}
 		findings.all().forEach(this::report);
@@ -98,8 +96,7 @@ public class PadwrightValidator extends AbstractPadwrightValidator {
 
 	/** What to say of a name that several elements of one kind have. */
 	public static Advice duplicate(String name) {
-		return new Advice("There is another " + name + " in the shop", "whoever names it could mean either",
-				"Use another name");
+		return Advice.of(IssueCodes.DUPLICATE_NAME, name);
 	}
 
 	private boolean isElsewhere(Titled titled) {

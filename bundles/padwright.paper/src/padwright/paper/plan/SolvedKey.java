@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import padwright.engine.length.Length;
 import padwright.engine.rim.Contradiction;
 import padwright.engine.rim.ProfileSplit;
-import padwright.engine.rim.ProfileWords;
 import padwright.model.systems.EffectiveKey;
 import padwright.paper.card.CardHeight;
 import padwright.paper.card.CardKey;
@@ -21,6 +20,7 @@ import padwright.workup.solve.HeightWork;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.LevelAnswer;
 import padwright.workup.solve.RoundEffect;
+import padwright.workup.words.ProfileWords;
 
 /** A solved row of a plan as a key of a bench card. */
 final class SolvedKey {

@@ -6,7 +6,9 @@ import java.util.function.Consumer;
 
 import padwright.engine.film.PartialShim;
 import padwright.engine.levelling.Budget;
+import padwright.engine.levelling.Proof;
 import padwright.engine.rim.RimProfile;
+import padwright.views.Messages;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.LevelAnswer;
@@ -51,6 +53,10 @@ public record ClockProposal(KeyJob key, List<PartialShim> pieces, Optional<RimPr
 
 	private static ClockProposal of(KeyJob job, LevelAnswer answer) {
 		return new ClockProposal(job, answer.solution().pieces(), Optional.of(answer.solution().residual()),
-				List.of(answer.solution().proof().toString()));
+				List.of(words(answer.solution().proof())));
+	}
+
+	private static String words(Proof proof) {
+		return proof.optimal() ? Messages.of("clock.optimal") : Messages.of("clock.bestFound", proof.bound());
 	}
 }

@@ -49,7 +49,8 @@ public record RegulationState(List<RegulationRow> rows, String note) {
 			String note = work.upsets().isEmpty() ? "" : Messages.of("regulate.model");
 			return new RegulationState(work.steps().stream().map(step -> row(work, step)).toList(), note);
 		} catch (CircularCouplingException circle) {
-			return new RegulationState(List.of(), circle.getMessage());
+			return new RegulationState(List.of(), Messages.of("regulate.circle",
+					String.join(" > ", circle.keys()) + " > " + circle.keys().get(0)));
 		}
 	}
 

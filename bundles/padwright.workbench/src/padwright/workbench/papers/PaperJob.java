@@ -14,8 +14,9 @@ import org.eclipse.ui.PartInitException;
 import padwright.paper.page.PaperSize;
 import padwright.workbench.Messages;
 import padwright.workbench.session.StatusLine;
+import padwright.workup.words.Texts;
 
-/** Draws a paper in the background; then opens it. */
+/** Draws a paper in the background; then opens it. Papers are in English so far, and so is what is noted on them. */
 abstract class PaperJob extends Job {
 
 	private final IWorkbenchPage page;
@@ -36,7 +37,7 @@ abstract class PaperJob extends Job {
 	@Override
 	protected final IStatus run(IProgressMonitor monitor) {
 		try {
-			Pages pages = draw(usualSize(), monitor);
+			Pages pages = Texts.in(Locale.ENGLISH, () -> draw(usualSize(), monitor));
 			page.getWorkbenchWindow().getShell().getDisplay().asyncExec(() -> open(pages));
 			return Status.OK_STATUS;
 		} catch (OperationCanceledException cancelled) {

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.core.resources.IResource;
@@ -17,6 +18,7 @@ import org.eclipse.ui.PartInitException;
 import padwright.commands.PadwrightApplication;
 import padwright.workbench.Messages;
 import padwright.workbench.shops.OpenShops;
+import padwright.workup.words.Texts;
 
 /**
  * What a command of the command line answers.
@@ -28,7 +30,7 @@ import padwright.workbench.shops.OpenShops;
 record Report(String command, Path subject, String text) {
 
 	/**
-	 * Carries a command out. It reads what is saved.
+	 * Carries a command out. It reads what is saved, and answers in English, as commands do.
 	 *
 	 * @param options behind the subject
 	 */
@@ -37,7 +39,7 @@ record Report(String command, Path subject, String text) {
 		PrintStream out = new PrintStream(results, true, StandardCharsets.UTF_8);
 		List<String> arguments = new ArrayList<>(List.of(command, subject.toString()));
 		arguments.addAll(options);
-		PadwrightApplication.run(arguments, out, out);
+		Texts.in(Locale.ENGLISH, () -> PadwrightApplication.run(arguments, out, out));
 		return new Report(command, subject, results.toString(StandardCharsets.UTF_8));
 	}
 

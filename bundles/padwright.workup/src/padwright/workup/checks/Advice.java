@@ -1,5 +1,7 @@
 package padwright.workup.checks;
 
+import padwright.workup.words.Messages;
+
 /**
  * A finding in words.
  *
@@ -8,6 +10,16 @@ package padwright.workup.checks;
  * @param cure what to do about it, without a full stop; may be a question
  */
 public record Advice(String what, String why, String cure) {
+
+	/**
+	 * The texts {@code key.what}, {@code key.why} and {@code key.cure}, each with the same {@code arguments}.
+	 *
+	 * @throws java.util.MissingResourceException if there is no such text
+	 */
+	public static Advice of(String key, Object... arguments) {
+		return new Advice(Messages.of(key + ".what", arguments), Messages.of(key + ".why", arguments),
+				Messages.of(key + ".cure", arguments));
+	}
 
 	/** All three in one line, as in {@code What: why. Cure.} */
 	public String inOneLine() {

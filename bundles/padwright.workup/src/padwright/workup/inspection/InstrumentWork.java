@@ -14,6 +14,7 @@ import padwright.model.plan.PlanPackage;
 import padwright.model.plan.Tenon;
 import padwright.model.plan.TenonFit;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.words.Messages;
 
 /** What the findings at the instrument as a whole ask for; common practice, no source. */
 final class InstrumentWork {
@@ -33,41 +34,41 @@ final class InstrumentWork {
 				work.add(headCork(seen));
 			}
 			Lengths.of(seen.getPlay(), seen).ifPresent(play -> work.add(new Recommendation(seen,
-					PlanPackage.Literals.INSPECTION__PLAY, "mechanism", "end play of " + play, MechanismWords.TAKE_UP,
-					MechanismWords.WHY_TAKE_UP)));
+					PlanPackage.Literals.INSPECTION__PLAY, Messages.of("work.mechanism"),
+					Messages.of("work.endPlay", play),
+					Messages.of("work.play.work"), Messages.of("work.play.reason"))));
 		}
 		return work;
 	}
 
 	private static Recommendation headCork(Inspection seen) {
-		return new Recommendation(seen, PlanPackage.Literals.INSPECTION__HEAD_CORK, "head cork",
-				seen.getHeadCork().getLiteral(), "Fit a new head cork and set its place",
-				"it takes up water and dries out, and then lets air past; no pad can make up for that");
+		return new Recommendation(seen, PlanPackage.Literals.INSPECTION__HEAD_CORK, Messages.of("work.headCork"),
+				Messages.of("work.headCork." + seen.getHeadCork().getLiteral()), Messages.of("work.headCork.work"),
+				Messages.of("work.headCork.reason"));
 	}
 
 	private static Optional<Recommendation> tenon(Tenon tenon) {
 		if (tenon.getFit() == TenonFit.SOUND || tenon.getJoint() == null) {
 			return Optional.empty();
 		}
-		String where = tenon.getJoint().getLiteral() + " tenon";
+		String where = Messages.of("work.tenon", tenon.getJoint().getLiteral());
 		return Optional.of(tenon.getFit() == TenonFit.LOOSE
-				? new Recommendation(tenon, PlanPackage.Literals.TENON__FIT, where, "loose" + by(tenon),
-						"Lay half-thou film around it" + turns(tenon),
-						"film can be taken off again, and no metal is stretched or worn")
-				: new Recommendation(tenon, PlanPackage.Literals.TENON__FIT, where, "tight",
-						"Clean both parts, look for a dent, and make them round",
-						"it is dirt or out of round; sanding would make it loose for good"));
+				? new Recommendation(tenon, PlanPackage.Literals.TENON__FIT, where, loose(tenon), film(tenon),
+						Messages.of("work.loose.reason"))
+				: new Recommendation(tenon, PlanPackage.Literals.TENON__FIT, where, Messages.of("work.tight"),
+						Messages.of("work.tight.work"), Messages.of("work.tight.reason")));
 	}
 
-	private static String by(Tenon tenon) {
-		return Lengths.of(tenon.getGap(), tenon).map(gap -> " by " + gap).orElse("");
+	private static String loose(Tenon tenon) {
+		return Lengths.of(tenon.getGap(), tenon).map(gap -> Messages.of("work.looseBy", gap))
+				.orElseGet(() -> Messages.of("work.loose"));
 	}
 
-	private static String turns(Tenon tenon) {
+	private static String film(Tenon tenon) {
 		return Lengths.of(tenon.getGap(), tenon).map(gap -> {
 			BigDecimal added = BigDecimal.valueOf(2 * FILM.nanometres());
 			int turns = BigDecimal.valueOf(gap.nanometres()).divide(added, 0, RoundingMode.CEILING).intValueExact();
-			return turns == 1 ? ", once" : ", " + turns + " times";
-		}).orElse(" until it holds");
+			return turns == 1 ? Messages.of("work.film.once") : Messages.of("work.film.times", turns);
+		}).orElseGet(() -> Messages.of("work.film"));
 	}
 }

@@ -17,6 +17,7 @@ import padwright.model.plan.PlanPackage;
 import padwright.model.systems.EffectiveKey;
 import padwright.workup.service.Bed;
 import padwright.workup.service.KeyJob;
+import padwright.workup.words.Messages;
 
 /** What the findings at one key ask for; common practice, no source. */
 final class KeyWork {
@@ -54,45 +55,40 @@ final class KeyWork {
 	private void addRim() {
 		if (!row.getNicks().isEmpty()) {
 			String hours = row.getNicks().stream().map(ClockHour::toString).collect(Collectors.joining(", "));
-			add(PlanPackage.Literals.KEY_SERVICE__NICKS, "rim nicked at " + hours,
-					"Leave the rim as it is: fit a face that gives, feel it there, and fill what is too deep for it",
-					"filing down to the nick takes metal off all around, and it never comes back");
+			add(PlanPackage.Literals.KEY_SERVICE__NICKS, Messages.of("work.nicks", hours),
+					Messages.of("work.nicks.work"), Messages.of("work.nicks.reason"));
 		}
 	}
 
 	private void addCup() {
 		if (row.isWarped()) {
-			add(PlanPackage.Literals.KEY_SERVICE__WARPED, "cup warped",
-					"Press the cup true on a flat block; where it cannot be, fit a pad that follows it",
-					"a flat pad on a warped cup stands hollow, and film under it would only hide that");
+			add(PlanPackage.Literals.KEY_SERVICE__WARPED, Messages.of("work.warped"),
+					Messages.of("work.warped.work"), Messages.of("work.warped.reason"));
 		}
 	}
 
 	private void addPlay() {
 		Lengths.of(row.getPlay(), row).ifPresent(play -> add(PlanPackage.Literals.KEY_SERVICE__PLAY,
-				"play of " + play, MechanismWords.TAKE_UP, MechanismWords.WHY_TAKE_UP));
+				Messages.of("work.play", play), Messages.of("work.play.work"), Messages.of("work.play.reason")));
 	}
 
 	private void addEmptyCup(ProfileSplit split) {
 		if (split.tilt().fromTightToOpen().isLongerThan(EmptyCup.MOST_UNEVEN)) {
 			add(PlanPackage.Literals.KEY_SERVICE__EMPTY,
-					"the empty cup leans by " + thou(split.tilt().fromTightToOpen()) + ", open toward "
-							+ split.tilt().openHours().get(0),
-					"Bend the arm or the cup until the gap is even", "the key is bent, not the rim too high; never file it");
+					Messages.of("work.leans", thou(split.tilt().fromTightToOpen()), split.tilt().openHours().get(0)),
+					Messages.of("work.leans.work"), Messages.of("work.leans.reason"));
 		}
 		if (split.saddle().fromTightToOpen().isLongerThan(EmptyCup.MOST_UNEVEN)) {
 			add(PlanPackage.Literals.KEY_SERVICE__EMPTY,
-					"the gap of the empty cup is a saddle of " + thou(split.saddle().fromTightToOpen()) + ", open at "
-							+ split.saddle().openHours().stream().map(ClockHour::toString)
-									.collect(Collectors.joining(" and ")),
-					"Press the cup true; what the rim keeps of it takes film",
-					"no bending of the arm and no floating cures a saddle");
+					Messages.of("work.saddle", thou(split.saddle().fromTightToOpen()),
+							split.saddle().openHours().stream().map(ClockHour::toString)
+									.reduce((some, more) -> Messages.of("words.and", some, more)).orElse("")),
+					Messages.of("work.saddle.work"), Messages.of("work.saddle.reason"));
 		}
 		Optional<Bed> missed = job.plan().bed().filter(bed -> !bed.holds(split.height()));
 		missed.ifPresent(bed -> add(PlanPackage.Literals.KEY_SERVICE__EMPTY,
-				"the empty cup stands " + thou(split.height()) + " over the rim",
-				"Set the arm so that it comes to " + bed.least() + " to " + bed.most(),
-				"the full shims make up this gap, and too many or too few of them do not lie firm"));
+				Messages.of("work.bed", thou(split.height())), Messages.of("work.bed.work", bed.least(), bed.most()),
+				Messages.of("work.bed.reason")));
 	}
 
 	private static String thou(Length length) {

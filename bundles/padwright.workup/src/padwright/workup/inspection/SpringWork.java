@@ -8,6 +8,7 @@ import padwright.model.plan.PlanPackage;
 import padwright.model.systems.EffectiveKey;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.words.Messages;
 
 /**
  * Springs that differ from the others of the instrument. No weight is right by itself: what is felt is the difference
@@ -43,9 +44,8 @@ final class SpringWork {
 		boolean isHeavy = weight.compareTo(middle) > 0;
 		return new Recommendation(job.service(), PlanPackage.Literals.KEY_SERVICE__SPRING,
 				job.key().map(EffectiveKey::label).orElse(job.name()),
-				"spring of " + weight.toPlainString() + " grams, the middle one of all is " + middle.toPlainString(),
-				isHeavy ? "Bend the spring weaker" : "Bend the spring stronger",
-				isHeavy ? "a heavy key is pressed harder, which wears its pad and hides a leak"
-						: "a light key closes late, or does not hold its pad down");
+				Messages.of("work.spring", weight.toPlainString(), middle.toPlainString()),
+				isHeavy ? Messages.of("work.heavy.work") : Messages.of("work.light.work"),
+				isHeavy ? Messages.of("work.heavy.reason") : Messages.of("work.light.reason"));
 	}
 }

@@ -21,14 +21,10 @@ public final class AdjusterCheck extends Check<Adjuster> {
 		boolean threaded = adjuster.getThread() != null || adjuster.getPitch() != null;
 		if (threaded != (adjuster.getKind() == AdjusterKind.SCREW)) {
 			findings.error(IssueCodes.ADJUSTER_THREAD, Place.of(adjuster, KeySystemPackage.Literals.ADJUSTER__KIND),
-					new Advice(threaded ? "Only a screw has a thread" : "This screw has no thread",
-							"turns are travel divided by the pitch",
-							threaded ? "Take the thread away" : "Write screw \"UNM 1.00\" or screw pitch 0.25 mm"));
+					threaded ? Advice.of("adjuster-thread.noScrew") : Advice.of("adjuster-thread.noThread"));
 		} else if (adjuster.getThread() != null && Threads.named(adjuster.getThread()).isEmpty()) {
 			findings.error(IssueCodes.ADJUSTER_THREAD, Place.of(adjuster, KeySystemPackage.Literals.ADJUSTER__THREAD),
-					new Advice("There is no thread " + adjuster.getThread() + " in the tables",
-							"its pitch is needed to tell turns",
-							"Write UNM 0.30 to 1.40, 0 BA to 16 BA, or pitch and the pitch"));
+					Advice.of("adjuster-thread.unknown", adjuster.getThread()));
 		}
 	}
 }

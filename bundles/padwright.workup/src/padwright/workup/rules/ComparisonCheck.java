@@ -19,6 +19,7 @@ import padwright.workup.checks.Check;
 import padwright.workup.checks.Findings;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
+import padwright.workup.words.Messages;
 import padwright.workup.words.NearestName;
 
 /** A rule compares a property that exists with a value that the property can have. */
@@ -49,20 +50,19 @@ public final class ComparisonCheck extends Check<Comparison> {
 		String nearest = NearestName.among(names, comparison.getProperty());
 		findings.error(IssueCodes.RULE_PROPERTY_UNKNOWN,
 				Place.of(comparison, StockPackage.Literals.COMPARISON__PROPERTY),
-				new Advice("Rules know nothing called " + comparison.getProperty(),
-						"they can ask for " + String.join(", ", names), "Did you mean " + nearest + "?"),
+				Advice.of(IssueCodes.RULE_PROPERTY_UNKNOWN, comparison.getProperty(), String.join(", ", names),
+						nearest),
 				nearest);
 	}
 
 	private static void checkNamed(Comparison comparison, RuleProperty property, Findings findings) {
 		if (comparison.getOperator() != Operator.IS && comparison.getOperator() != Operator.IS_NOT) {
 			findings.error(IssueCodes.RULE_OPERATOR, Place.of(comparison, StockPackage.Literals.COMPARISON__OPERATOR),
-					new Advice(property.name() + " cannot be compared by size", "it is a name, not a quantity",
-							"Write " + property.name() + " is … or isnt …"));
+					Advice.of(IssueCodes.RULE_OPERATOR, property.name()));
 		} else if (comparison.getValue() instanceof NameValue value) {
 			checkName(comparison, value, property, findings);
 		} else {
-			wrongValue(comparison, "it is a name, not a number", "Write a name", findings);
+			wrongValue(comparison, Advice.of("rule-value.notName", comparison.getProperty()), findings);
 		}
 	}
 
@@ -72,8 +72,8 @@ public final class ComparisonCheck extends Check<Comparison> {
 		if (!possible.isEmpty() && value.getName() != null && !possible.contains(value.getName())) {
 			String nearest = NearestName.among(possible, value.getName());
 			findings.error(IssueCodes.RULE_VALUE, Place.of(value, StockPackage.Literals.NAME_VALUE__NAME),
-					new Advice(property.name() + " is never " + value.getName(),
-							"it is one of " + String.join(", ", possible), "Did you mean " + nearest + "?"),
+					Advice.of("rule-value.never", property.name(), value.getName(), String.join(", ", possible),
+							nearest),
 					nearest);
 		}
 	}
@@ -88,15 +88,18 @@ public final class ComparisonCheck extends Check<Comparison> {
 	}
 
 	private static void checkQuantity(Comparison comparison, RuleProperty property, Findings findings) {
-		List<String> units = property.type().units();
-		String form = units.isEmpty() ? "a bare number" : "a number of " + String.join(" or ", units);
 		if (!(comparison.getValue() instanceof NumberValue value) || !property.type().takesUnit(value.getUnit())) {
-			wrongValue(comparison, "it is " + form, "Write " + form, findings);
+			wrongValue(comparison, notQuantity(comparison.getProperty(), property.type().units()), findings);
 		}
 	}
 
-	private static void wrongValue(Comparison comparison, String why, String cure, Findings findings) {
-		findings.error(IssueCodes.RULE_VALUE, Place.of(comparison, StockPackage.Literals.COMPARISON__VALUE),
-				new Advice(comparison.getProperty() + " cannot be compared with this", why, cure));
+	private static Advice notQuantity(String property, List<String> units) {
+		return units.isEmpty() ? Advice.of("rule-value.notBare", property)
+				: Advice.of("rule-value.notQuantity", property,
+						units.stream().reduce((some, more) -> Messages.of("words.or", some, more)).orElseThrow());
+	}
+
+	private static void wrongValue(Comparison comparison, Advice advice, Findings findings) {
+		findings.error(IssueCodes.RULE_VALUE, Place.of(comparison, StockPackage.Literals.COMPARISON__VALUE), advice);
 	}
 }

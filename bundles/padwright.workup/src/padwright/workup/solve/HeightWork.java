@@ -14,6 +14,7 @@ import padwright.model.stock.Pad;
 import padwright.model.stock.Stabiliser;
 import padwright.workup.checks.Severity;
 import padwright.workup.service.KeyJob;
+import padwright.workup.words.Messages;
 
 /**
  * What the full shims under one pad have to sum to. Where the depth of the cup and the thickness of the pad are known,
@@ -65,8 +66,8 @@ public final class HeightWork {
 
 	/** What the target rests on, in words. */
 	public String basis() {
-		return equation.isEmpty() ? "the empty-cup gap (depth of the cup or thickness of the pad not known)"
-				: "the height of cup, pad and stabiliser";
+		return equation.isEmpty() ? Messages.of("basis.gap")
+				: Messages.of("basis.height");
 	}
 
 	public boolean isOff(List<Length> stack) {

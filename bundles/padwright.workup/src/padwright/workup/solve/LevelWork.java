@@ -11,6 +11,7 @@ import padwright.engine.rim.RimEstimate;
 import padwright.engine.rim.RimFit;
 import padwright.engine.rim.RimReading;
 import padwright.workup.service.KeyJob;
+import padwright.workup.words.Messages;
 
 /** The levelling of one pad after its last round of readings. */
 final class LevelWork {
@@ -38,9 +39,10 @@ final class LevelWork {
 
 	private Optional<List<RimReading>> readings(List<String> unsolved) {
 		if (job.lastRound().isEmpty()) {
-			unsolved.add("not levelled: feel the pad around the clock and write the readings behind felt");
+			unsolved.add(Messages.of("unsolved.notFelt"));
 		}
 		return job.lastRound()
-				.flatMap(round -> RoundReadings.of(job, round, why -> unsolved.add("not levelled: " + why)));
+				.flatMap(round -> RoundReadings.of(job, round,
+						why -> unsolved.add(Messages.of("unsolved.notLevelled", why))));
 	}
 }

@@ -15,6 +15,7 @@ import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.ModelChecks;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.words.Messages;
 
 /** What is so wrong with the rows of a plan that an answer from them would mislead. */
 final class Obstacles {
@@ -34,7 +35,7 @@ final class Obstacles {
 		for (EObject element = finding.place().element(); element != null; element = element.eContainer()) {
 			if (element instanceof KeyService) {
 				byRow.computeIfAbsent(element, row -> new ArrayList<>())
-						.add(finding.advice().what() + "; " + finding.advice().cure());
+						.add(Messages.of("unsolved.finding", finding.advice().what(), finding.advice().cure()));
 			}
 		}
 	}
@@ -42,10 +43,9 @@ final class Obstacles {
 	/** Why a row cannot be solved as it stands; empty if it can. */
 	List<String> of(KeyJob job) {
 		if (Present.of(job.plan().plan().getSystem()).isEmpty()) {
-			return List.of("not solved: the plan's key system is not there");
+			return List.of(Messages.of("unsolved.noSystem"));
 		}
-		return job.key().isEmpty() ? List.of("not solved: the plan's key system has no such key")
-				: byRow.getOrDefault(job.service(), List.of()).stream().distinct()
-						.map(reason -> "not solved: " + reason).toList();
+		return job.key().isEmpty() ? List.of(Messages.of("unsolved.noKey"))
+				: byRow.getOrDefault(job.service(), List.of()).stream().distinct().toList();
 	}
 }

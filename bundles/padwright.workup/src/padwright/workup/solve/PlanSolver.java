@@ -10,6 +10,7 @@ import padwright.engine.levelling.Budget;
 import padwright.model.stock.FilmSet;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.words.Messages;
 
 /**
  * Solves the rows of a plan in its order, each with the film that those before it have left. A row's height comes
@@ -53,8 +54,7 @@ public final class PlanSolver {
 		}
 		Optional<FilmSet> film = job.fitting().films();
 		if (film.isEmpty()) {
-			return unsolved(job,
-					List.of("no shim film is named: write with and a film of the stock behind the pad in fit"));
+			return unsolved(job, List.of(Messages.of("unsolved.noFilm")));
 		}
 		return solve(job, film.get());
 	}
@@ -75,8 +75,7 @@ public final class PlanSolver {
 		Optional<LevelAnswer> level = new LevelWork(job, budget).answer(films.supply(film), unsolved);
 		settle(film, pieces, isLevelled(job), level.map(LevelAnswer::films));
 		level.map(answer -> answer.solution().excess()).filter(excess -> excess.signum() > 0)
-				.ifPresent(excess -> unsolved.add("not level: film alone leaves " + excess
-						+ " more than the seat allows; true the cup or the key first, and never file the rim"));
+				.ifPresent(excess -> unsolved.add(Messages.of("unsolved.notLevel", excess)));
 		return new KeySolution(job, height, level, unsolved);
 	}
 
@@ -96,22 +95,20 @@ public final class PlanSolver {
 	private Optional<HeightAnswer> height(KeyJob job, FilmSet film, List<String> unsolved) {
 		Optional<HeightWork> work = HeightWork.of(job);
 		if (work.isEmpty()) {
-			unsolved.add("no height: measure the gap around the empty cup and write it behind empty");
+			unsolved.add(Messages.of("unsolved.noGap"));
 			return Optional.empty();
 		}
 		if (work.get().target().signum() < 0) {
-			unsolved.add("no height: pad and stabiliser fill the cup by " + work.get().target().abs()
-					+ " more than it holds; choose thinner ones");
+			unsolved.add(Messages.of("unsolved.noRoom", work.get().target().abs()));
 			return Optional.empty();
 		}
 		Optional<HeightAnswer> answer = work.get().solution(films.supply(film))
 				.map(solution -> new HeightAnswer(work.get(), solution));
 		if (answer.isEmpty()) {
-			unsolved.add("no height: full shims of " + work.get().target()
-					+ " are far beyond any instrument; measure again, or correct the unit");
+			unsolved.add(Messages.of("unsolved.beyond", work.get().target()));
 		} else if (!answer.get().reachesHeight()) {
-			unsolved.add("not to height: the film left comes no nearer than " + answer.get().solution().error().abs()
-					+ " to " + work.get().target() + "; order film, or fit something else");
+			unsolved.add(Messages.of("unsolved.notToHeight", answer.get().solution().error().abs(),
+					work.get().target()));
 		}
 		return answer;
 	}

@@ -14,6 +14,7 @@ import padwright.model.FeelerReading;
 import padwright.model.Lengths;
 import padwright.model.plan.Round;
 import padwright.workup.service.KeyJob;
+import padwright.workup.words.Messages;
 
 /** A round of a plan as the intervals that its readings tell of. */
 public final class RoundReadings {
@@ -41,9 +42,9 @@ public final class RoundReadings {
 		List<Length> leaves = job.plan().feelers();
 		List<ClockHour> hours = job.hours(round);
 		if (leaves.isEmpty()) {
-			why.accept("the stock lists no feelers, so the readings have no thickness");
+			why.accept(Messages.of("readings.noFeelers"));
 		} else if (hours.isEmpty() || hours.size() != round.getReadings().size()) {
-			why.accept(round.getReadings().size() + " readings for " + hours.size() + " hours");
+			why.accept(Messages.of("readings.count", round.getReadings().size(), hours.size()));
 		} else {
 			return readings(hours, new FeelerSet(leaves));
 		}
@@ -56,7 +57,7 @@ public final class RoundReadings {
 		for (int index = 0; index < hours.size(); index++) {
 			Optional<RimReading> reading = reading(hours.get(index), round.getReadings().get(index), unit, feelers);
 			if (reading.isEmpty()) {
-				why.accept("the stock has no feeler as thick as the reading at " + hours.get(index));
+				why.accept(Messages.of("readings.noLeaf", hours.get(index)));
 				return Optional.empty();
 			}
 			readings.add(reading.get());

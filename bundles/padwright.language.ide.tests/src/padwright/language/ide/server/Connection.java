@@ -62,13 +62,25 @@ final class Connection implements AutoCloseable {
 
 	/** With these folders open. */
 	static Connection open(Path... folders) throws Exception {
-		return able(capabilities -> {
-		}, folders);
+		return open(capabilities -> {
+		}, null, folders);
 	}
 
 	/** With these folders open, from an editor that can do more than most of our tests ask of one. */
 	static Connection able(Consumer<ClientCapabilities> more, Path... folders) throws Exception {
+		return open(more, null, folders);
+	}
+
+	/** With these folders open, from an editor in a language. */
+	static Connection speaking(String language, Path... folders) throws Exception {
+		return open(capabilities -> {
+		}, language, folders);
+	}
+
+	private static Connection open(Consumer<ClientCapabilities> more, String language, Path... folders)
+			throws Exception {
 		InitializeParams params = new InitializeParams();
+		params.setLocale(language);
 		params.setWorkspaceFolders(Arrays.stream(folders)
 				.map(folder -> new WorkspaceFolder(uri(folder), folder.getFileName().toString())).toList());
 		params.setCapabilities(capabilities());

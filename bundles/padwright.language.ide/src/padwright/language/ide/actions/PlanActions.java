@@ -28,6 +28,7 @@ import padwright.language.ide.fixes.Fix;
 import padwright.language.ide.fixes.MissingRows;
 import padwright.language.ide.fixes.Site;
 import padwright.language.ide.solving.SolveKey;
+import padwright.language.ide.words.Messages;
 
 /** What an editor offers at a place: fixes for its findings, and work that can be done there. */
 public final class PlanActions implements ICodeActionService2 {
@@ -85,7 +86,7 @@ public final class PlanActions implements ICodeActionService2 {
 		EObject element = elements.resolveContainedElementAt((XtextResource) context.getResource(),
 				context.getDocument().getOffSet(range.getStart()));
 		Optional<CodeAction> solve = Rows.around(element).map(job -> {
-			CodeAction action = new CodeAction("Solve key " + job.name());
+			CodeAction action = new CodeAction(Messages.of("solve.key", job.name()));
 			action.setKind(CodeActionKind.RefactorRewrite);
 			action.setCommand(SolveKey.command(action.getTitle(), uri, job.service()));
 			return action;

@@ -18,6 +18,7 @@ import com.google.gson.JsonPrimitive;
 import com.google.inject.Inject;
 
 import padwright.language.ide.solving.SolveKey;
+import padwright.language.ide.words.Messages;
 
 /** Solves a row on an editor's command and asks the editor to write the answer into the plan. */
 public final class SolveCommandService implements IExecutableCommandService {
@@ -49,7 +50,7 @@ public final class SolveCommandService implements IExecutableCommandService {
 			LanguageClient client) {
 		if (!answer.edits().isEmpty()) {
 			WorkspaceEdit edit = Edits.of(answer.edits(), uri, context.getDocument());
-			client.applyEdit(new ApplyWorkspaceEditParams(edit, "Solve key"));
+			client.applyEdit(new ApplyWorkspaceEditParams(edit, Messages.of("solve.edit")));
 		}
 		Optional.of(answer.unsolved()).filter(reasons -> !reasons.isEmpty())
 				.ifPresent(reasons -> client.showMessage(

@@ -16,6 +16,7 @@ import org.eclipse.xtext.util.CancelIndicator;
 
 import padwright.language.ide.facts.Plans;
 import padwright.language.ide.solving.SolveKey;
+import padwright.language.ide.words.Messages;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.Plan;
 
@@ -41,6 +42,6 @@ public final class SolveLens implements ICodeLensService {
 		Position start = document.getPosition(node.getOffset());
 		boolean solved = row.getStack() != null;
 		return new CodeLens(new Range(start, start),
-				SolveKey.command(solved ? "Solve this key again" : "Solve this key", uri, row), null);
+				SolveKey.command(solved ? Messages.of("solve.again") : Messages.of("solve.this"), uri, row), null);
 	}
 }

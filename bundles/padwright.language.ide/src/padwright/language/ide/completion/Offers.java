@@ -11,6 +11,7 @@ import org.eclipse.xtext.ide.editor.contentassist.ContentAssistContext;
 
 import padwright.engine.coupling.ScrewThread;
 import padwright.engine.length.LengthUnit;
+import padwright.language.ide.words.Messages;
 import padwright.language.ide.words.TradeWords;
 
 /** What is offered where the grammar expects a value, by rule and feature. Names to be invented are not. */
@@ -52,7 +53,7 @@ final class Offers {
 	private static List<Offer> threads(ContentAssistContext context) {
 		return Stream.of(ScrewThread.unm(), ScrewThread.ba()).flatMap(List::stream)
 				.map(thread -> Offer.of("\"" + thread.designation() + "\"",
-						"pitch " + thread.pitch().in(LengthUnit.MILLIMETRE, 3).toPlainString() + " mm"))
+						Messages.of("offer.pitch", thread.pitch().in(LengthUnit.MILLIMETRE, 3).toPlainString())))
 				.toList();
 	}
 }

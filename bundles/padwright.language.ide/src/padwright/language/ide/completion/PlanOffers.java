@@ -14,6 +14,7 @@ import padwright.engine.film.FilmSupply;
 import padwright.engine.length.LengthUnit;
 import padwright.language.ide.facts.Figures;
 import padwright.language.ide.facts.Rows;
+import padwright.language.ide.words.Messages;
 import padwright.model.LengthText;
 import padwright.model.Lengths;
 import padwright.model.plan.Plan;
@@ -52,7 +53,8 @@ final class PlanOffers {
 	}
 
 	private static String left(FilmSupply film) {
-		return film.pieces() == FilmSupply.UNLIMITED ? "in stock" : film.pieces() + " left";
+		return film.pieces() == FilmSupply.UNLIMITED ? Messages.of("offer.inStock")
+				: Messages.of("offer.left", film.pieces());
 	}
 
 	/** The hours that are not listed yet. */
@@ -60,13 +62,16 @@ final class PlanOffers {
 		Collection<ClockHour> listed = context.getCurrentModel() instanceof Round round ? round.getHours()
 				: Optional.ofNullable(EcoreUtil2.getContainerOfType(context.getCurrentModel(), Plan.class))
 						.<Collection<ClockHour>>map(Plan::getHours).orElse(List.of());
-		return wholeHours().filter(hour -> !listed.contains(hour)).map(hour -> Offer.of(hour.toString(), "o'clock"))
-				.toList();
+		return wholeHours().filter(hour -> !listed.contains(hour)).map(PlanOffers::hour).toList();
 	}
 
 	/** All whole hours. */
 	static List<Offer> hours(ContentAssistContext context) {
-		return wholeHours().map(hour -> Offer.of(hour.toString(), "o'clock")).toList();
+		return wholeHours().map(PlanOffers::hour).toList();
+	}
+
+	private static Offer hour(ClockHour hour) {
+		return Offer.of(hour.toString(), Messages.of("offer.hour"));
 	}
 
 	private static Stream<ClockHour> wholeHours() {
@@ -85,11 +90,11 @@ final class PlanOffers {
 		if (next >= hours.size()) {
 			return List.of();
 		}
-		String where = " at " + hours.get(next) + " o'clock";
+		ClockHour hour = hours.get(next);
 		LengthUnit unit = round == null ? Lengths.documentUnit(job.service()) : Lengths.unit(round.getUnit(), round);
-		return Stream.concat(Stream.of(Offer.of(".", "the finest feeler drags" + where)),
+		return Stream.concat(Stream.of(Offer.of(".", Messages.of("offer.drags", hour))),
 				job.plan().feelers().stream().flatMap(leaf -> LengthText.number(leaf, unit)
-						.map(number -> Offer.of(number, Figures.thou(leaf) + " slides free" + where)).stream()))
+						.map(number -> Offer.of(number, Messages.of("offer.free", Figures.thou(leaf), hour))).stream()))
 				.toList();
 	}
 }

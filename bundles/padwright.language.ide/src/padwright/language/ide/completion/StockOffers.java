@@ -8,6 +8,7 @@ import org.eclipse.xtext.EcoreUtil2;
 import org.eclipse.xtext.ide.editor.contentassist.ContentAssistContext;
 
 import padwright.language.ide.facts.Hazards;
+import padwright.language.ide.words.Messages;
 import padwright.model.stock.Adhesive;
 import padwright.model.stock.Comparison;
 import padwright.model.stock.Material;
@@ -28,10 +29,10 @@ final class StockOffers {
 
 	private static String kind(String property) {
 		if (!RuleVocabulary.isQuantity(property)) {
-			return "a name";
+			return Messages.of("offer.name");
 		}
 		List<String> units = RuleVocabulary.units(property);
-		return units.isEmpty() ? "a number" : "in " + String.join(", ", units);
+		return units.isEmpty() ? Messages.of("offer.number") : Messages.of("offer.units", String.join(", ", units));
 	}
 
 	/** The names that the property of the comparison at hand can have. */

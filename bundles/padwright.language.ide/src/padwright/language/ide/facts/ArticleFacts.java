@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EObject;
 
 import padwright.engine.film.FilmSupply;
+import padwright.language.ide.words.Messages;
 import padwright.model.Present;
 import padwright.model.keysystem.Titled;
 import padwright.model.stock.Adhesive;
@@ -50,7 +51,7 @@ public final class ArticleFacts {
 
 	/** What a plan has left of a film set. */
 	public static String left(FilmSet films, ServicePlan plan) {
-		return "Left: " + supply(FilmStore.leftBy(plan, films));
+		return Messages.of("article.left", supply(FilmStore.leftBy(plan, films)));
 	}
 
 	private static String supply(FilmStore store) {
@@ -67,10 +68,10 @@ public final class ArticleFacts {
 		List<String> parts = new ArrayList<>();
 		parts.add(title(pad) + measure(pad.getThickness())
 				+ Optional.ofNullable(pad.getTolerance()).map(off -> " ± " + off).orElse(""));
-		number("sinks ", pad.getSinks(), parts);
-		number("stiffness ", pad.getStiffness(), parts);
+		number("article.sinks", pad.getSinks(), parts);
+		number("article.stiffness", pad.getStiffness(), parts);
 		if (pad.isNeedsStabiliser()) {
-			parts.add("needs a stabiliser");
+			parts.add(Messages.of("article.needsStabiliser"));
 		}
 		return List.of(String.join(", ", parts));
 	}
@@ -78,29 +79,29 @@ public final class ArticleFacts {
 	private static String adhesive(Adhesive adhesive) {
 		List<String> parts = new ArrayList<>(List.of(title(adhesive)));
 		if (adhesive.getSoftens() != null) {
-			parts.add("softens at " + adhesive.getSoftens() + " °C");
+			parts.add(Messages.of("article.softens", adhesive.getSoftens()));
 		}
-		number("fills ", adhesive.getFills(), parts);
+		number("article.fills", adhesive.getFills(), parts);
 		return String.join(", ", parts);
 	}
 
 	private static String material(Material material) {
 		List<String> parts = new ArrayList<>(List.of(title(material)));
 		if (material.getExpands() != null) {
-			parts.add("expands " + material.getExpands() + " ppm/K");
+			parts.add(Messages.of("article.expands", material.getExpands()));
 		}
 		if (material.getSwells() != null) {
-			parts.add("swells " + material.getSwells() + " %/%RH");
+			parts.add(Messages.of("article.swells", material.getSwells()));
 		}
 		if (material.getLasts() != null) {
-			parts.add("lasts " + material.getLasts().toPlainString() + " years");
+			parts.add(Messages.of("article.lasts", material.getLasts().toPlainString()));
 		}
 		return String.join(", ", parts);
 	}
 
-	private static void number(String what, Object number, List<String> parts) {
+	private static void number(String key, Object number, List<String> parts) {
 		if (number != null) {
-			parts.add(what + (number instanceof BigDecimal decimal ? decimal.toPlainString() : number));
+			parts.add(Messages.of(key, number instanceof BigDecimal decimal ? decimal.toPlainString() : number));
 		}
 	}
 

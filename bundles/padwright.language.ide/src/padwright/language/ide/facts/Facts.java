@@ -8,6 +8,8 @@ import java.util.stream.Stream;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.xtext.EcoreUtil2;
 
+import padwright.language.ide.words.Messages;
+
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeyChange;
 import padwright.model.keysystem.KeySystem;
@@ -85,6 +87,6 @@ public final class Facts {
 	private static String system(KeySystem system) {
 		EffectiveSystem effective = EffectiveSystem.of(system);
 		String label = system.getLabel() == null ? system.getName() : system.getLabel();
-		return label + ": " + effective.keys().size() + " keys, " + effective.fingerings().size() + " notes";
+		return Messages.of("system", label, effective.keys().size(), effective.fingerings().size());
 	}
 }

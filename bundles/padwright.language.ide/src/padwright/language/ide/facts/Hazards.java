@@ -4,6 +4,8 @@ import java.util.Collection;
 import java.util.List;
 import java.util.stream.Stream;
 
+import padwright.language.ide.words.Messages;
+
 import padwright.model.stock.Adhesive;
 import padwright.model.stock.Material;
 import padwright.workup.cautions.HazardStatements;
@@ -16,7 +18,7 @@ public final class Hazards {
 
 	static List<String> of(Material material) {
 		List<String> worded = worded(material.getHazards());
-		return material.isAnimal() ? concat(worded, "An animal product: mind allergies and import rules") : worded;
+		return material.isAnimal() ? concat(worded, Messages.of("hazard.animal")) : worded;
 	}
 
 	static List<String> of(Adhesive adhesive) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 
 import padwright.engine.height.HeightEquation;
 import padwright.engine.length.Length;
+import padwright.language.ide.words.Messages;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.HeightWork;
 
@@ -18,29 +19,32 @@ public final class HeightFacts {
 	public static List<String> of(KeyJob job) {
 		Optional<HeightWork> work = HeightWork.of(job);
 		return work.map(known -> List.of(target(known), sum(job, known)))
-				.orElse(List.of("Height: write the gap around the empty cup behind empty"))
+				.orElseGet(() -> List.of(Messages.of("height.unknown")))
 				.stream().filter(line -> !line.isEmpty()).toList();
 	}
 
 	private static String target(HeightWork work) {
 		return work.equation().map(HeightFacts::equation)
-				.orElseGet(() -> "Full shims = " + Figures.thou(work.target()) + ", " + work.basis());
+				.orElseGet(() -> Messages.of("height.target", Figures.thou(work.target()), work.basis()));
 	}
 
 	private static String equation(HeightEquation parts) {
-		return "Full shims = depth " + Figures.number(parts.cupDepth()) + " + gap " + Figures.number(parts.emptyGap())
-				+ " + sinks " + Figures.number(parts.seat()) + " − stabiliser " + Figures.number(parts.stabiliser())
-				+ " − pad " + Figures.number(parts.pad()) + " = " + Figures.thou(parts.fullShims());
+		return Messages.of("height.equation", Figures.number(parts.cupDepth()), Figures.number(parts.emptyGap()),
+				Figures.number(parts.seat()), Figures.number(parts.stabiliser()), Figures.number(parts.pad()),
+				Figures.thou(parts.fullShims()));
 	}
 
 	private static String sum(KeyJob job, HeightWork work) {
-		return job.stack().isEmpty() ? "" : "The stack sums to " + Figures.thou(job.stackSum()) + off(job, work);
+		return job.stack().isEmpty() ? "" : sum("height.sum", job, work);
 	}
 
-	/** How far the stack is off, as in {@code , 2 thou too low}; nothing where it is within the seat's tolerance. */
-	public static String off(KeyJob job, HeightWork work) {
+	/** What the stack sums to, in the text of {@code key}; in its {@code .high} or {@code .low} where it is off. */
+	public static String sum(String key, KeyJob job, HeightWork work) {
+		String sum = Figures.thou(job.stackSum());
+		if (!work.isOff(job.stack())) {
+			return Messages.of(key, sum);
+		}
 		Length error = job.stackSum().minus(work.target());
-		return work.isOff(job.stack())
-				? ", " + Figures.thou(error.abs()) + (error.signum() > 0 ? " too high" : " too low") : "";
+		return Messages.of(key + (error.signum() > 0 ? ".high" : ".low"), sum, Figures.thou(error.abs()));
 	}
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
+import padwright.language.ide.words.Messages;
+
 import padwright.model.Present;
 import padwright.model.keysystem.Key;
 import padwright.model.systems.EffectiveKey;
@@ -19,15 +21,17 @@ public final class KeyFacts {
 	public static String of(EffectiveKey key) {
 		List<String> parts = new ArrayList<>();
 		parts.add(key.label());
-		parts.add(key.posture().getLiteral());
-		key.touch().ifPresent(touch -> parts.add("by " + touch.getLiteral()));
+		parts.add(Messages.of("key." + key.posture().getLiteral()));
+		key.touch().ifPresent(touch -> parts.add(Messages.of("key.by", touch.getLiteral())));
 		if (!key.couplings().isEmpty()) {
-			parts.add("closes " + key.couplings().stream().map(coupling -> Present.of(coupling.getDriven()))
-					.flatMap(Optional::stream).map(Key::getName).collect(Collectors.joining(", ")));
+			parts.add(Messages.of("key.closes", key.couplings().stream()
+					.map(coupling -> Present.of(coupling.getDriven())).flatMap(Optional::stream).map(Key::getName)
+					.collect(Collectors.joining(", "))));
 		}
-		key.holeDiameter().ifPresent(hole -> parts.add("hole " + Figures.millimetres(hole)));
-		key.cupDiameter().ifPresent(cup -> parts.add("cup " + Figures.millimetres(cup)
-				+ key.cupDepth().map(depth -> " deep " + Figures.millimetres(depth)).orElse("")));
+		key.holeDiameter().ifPresent(hole -> parts.add(Messages.of("key.hole", Figures.millimetres(hole))));
+		key.cupDiameter().ifPresent(cup -> parts.add(key.cupDepth()
+				.map(depth -> Messages.of("key.deepCup", Figures.millimetres(cup), Figures.millimetres(depth)))
+				.orElseGet(() -> Messages.of("key.cup", Figures.millimetres(cup)))));
 		return String.join(", ", parts);
 	}
 }

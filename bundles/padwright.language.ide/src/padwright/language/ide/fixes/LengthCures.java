@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
 import padwright.language.ide.facts.Rows;
+import padwright.language.ide.words.Messages;
 import padwright.model.LengthText;
 import padwright.model.Lengths;
 import padwright.model.Measure;
@@ -34,16 +35,16 @@ final class LengthCures {
 		}
 		String meant = site.data().get(0);
 		return NumberRow.of(site).map(row -> unit(site, row, Measure.valueOf(meant)))
-				.orElseGet(() -> List.of(site.replace("Convert to " + meant, meant)));
+				.orElseGet(() -> List.of(site.replace(Messages.of("fix.convert", meant), meant)));
 	}
 
 	private static List<Fix> unit(Site site, NumberRow row, Measure meant) {
 		List<Fix> fixes = new ArrayList<>();
 		LengthUnit unit = row.unit();
 		Lengths.exact(meant.number(), meant.unit()).flatMap(length -> LengthText.number(length, unit))
-				.ifPresent(number -> fixes.add(site.replace("Convert " + meant + " to " + number + " " + unit.symbol(),
-						number)));
-		fixes.add(Fix.of("Take the whole row for " + meant.unit().symbol(), row.withUnit(meant.unit())));
+				.ifPresent(number -> fixes.add(site.replace(
+						Messages.of("fix.convertTo", meant, number, unit.symbol()), number)));
+		fixes.add(Fix.of(Messages.of("fix.wholeRow", meant.unit().symbol()), row.withUnit(meant.unit())));
 		return fixes;
 	}
 
@@ -55,14 +56,19 @@ final class LengthCures {
 				.mapToObj(decimals -> new BigDecimal(written).setScale(decimals, RoundingMode.HALF_EVEN))
 				.filter(rounded -> Lengths.exact(rounded, unit).isPresent()).limit(1)
 				.map(BigDecimal::toPlainString)
-				.map(number -> site.replace("Round to " + number, number + site.text().substring(written.length())))
+				.map(number -> site.replace(Messages.of("fix.round", number),
+						number + site.text().substring(written.length())))
 				.toList();
 	}
 
 	/** Takes the nearest thickness of the film in stock. */
 	static List<Fix> film(Site site) {
 		return Rows.around(site.element()).flatMap(job -> wanted(site).flatMap(wanted -> nearest(job, wanted)))
-				.flatMap(film -> written(site, film).map(text -> site.replace("Use " + film, text))).stream().toList();
+				.flatMap(film -> written(site, film).map(text -> use(site, film, text))).stream().toList();
+	}
+
+	private static Fix use(Site site, Object what, String text) {
+		return site.replace(Messages.of("fix.use", what), text);
 	}
 
 	private static Optional<Length> wanted(Site site) {
@@ -97,7 +103,7 @@ final class LengthCures {
 		Optional<Length> thinner = leaves.stream().filter(wanted.get()::isLongerThan).max(Comparator.naturalOrder());
 		Optional<Length> thicker = leaves.stream().filter(wanted.get()::isShorterThan).findFirst();
 		return Stream.of(thinner, thicker).flatMap(Optional::stream)
-				.flatMap(leaf -> written(site, leaf).map(text -> site.replace("Use " + leaf, text)).stream()).toList();
+				.flatMap(leaf -> written(site, leaf).map(text -> use(site, leaf, text)).stream()).toList();
 	}
 
 	/** Takes the full shims that bring the pad to height. */
@@ -106,6 +112,6 @@ final class LengthCures {
 			return List.of();
 		}
 		String stack = site.data().get(0);
-		return List.of(site.replace("Use " + stack, stack));
+		return List.of(use(site, stack, stack));
 	}
 }

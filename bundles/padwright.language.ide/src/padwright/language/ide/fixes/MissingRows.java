@@ -7,6 +7,8 @@ import java.util.stream.Collectors;
 import org.eclipse.xtext.nodemodel.ILeafNode;
 import org.eclipse.xtext.nodemodel.INode;
 
+import padwright.language.ide.words.Messages;
+
 import padwright.model.plan.KeyService;
 import padwright.model.plan.Plan;
 import padwright.model.plan.PlanPackage;
@@ -23,7 +25,7 @@ public final class MissingRows {
 	public static Optional<Fix> of(ServicePlan service) {
 		List<EffectiveKey> missing = service.missingKeys();
 		return missing.isEmpty() ? Optional.empty() : lastBefore(service.plan()).map(last -> Fix.of(
-				"Add rows for the " + missing.size() + " keys that are not in the plan",
+				Messages.of("fix.addRows", missing.size()),
 				NodeText.insertAfter(last, missing.stream().map(key -> "\n\tkey " + key.name())
 						.collect(Collectors.joining()))));
 	}

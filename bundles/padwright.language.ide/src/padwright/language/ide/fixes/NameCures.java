@@ -8,6 +8,7 @@ import org.eclipse.xtext.nodemodel.INode;
 
 import padwright.language.edit.TextEdit;
 import padwright.language.ide.facts.Rows;
+import padwright.language.ide.words.Messages;
 import padwright.model.Present;
 import padwright.model.Range;
 import padwright.model.keysystem.Coupling;
@@ -30,29 +31,33 @@ final class NameCures {
 	/** Takes the name that was probably meant. */
 	static List<Fix> nearest(Site site) {
 		return site.data().stream().filter(name -> !name.isEmpty()).limit(1)
-				.map(name -> site.replace("Change to " + name, name)).toList();
+				.map(name -> change(site, name)).toList();
+	}
+
+	private static Fix change(Site site, String text) {
+		return site.replace(Messages.of("fix.changeTo", text), text);
 	}
 
 	static List<Fix> hazard(Site site) {
 		String nearest = NearestName.among(HazardStatements.codes(), site.text());
-		return List.of(site.replace("Change to " + nearest, nearest));
+		return List.of(change(site, nearest));
 	}
 
 	/** A name can be or not be, but be no more or less. */
 	static List<Fix> operator(Site site) {
-		return Stream.of("is", "isnt").map(word -> site.replace("Change to " + word, word)).toList();
+		return Stream.of("is", "isnt").map(word -> change(site, word)).toList();
 	}
 
 	/** Puts the lesser number first. */
 	static List<Fix> range(Site site) {
 		Range range = Range.valueOf(site.text());
 		Range turned = new Range(range.high(), range.low());
-		return List.of(site.replace("Change to " + turned, turned.toString()));
+		return List.of(change(site, turned.toString()));
 	}
 
 	/** Takes away a word that says again what was said, with the blank before it. */
 	static List<Fix> remove(Site site) {
-		return List.of(Fix.of("Remove this " + site.text(),
+		return List.of(Fix.of(Messages.of("fix.remove", site.text()),
 				new TextEdit(site.offset() - 1, site.text().length() + 1, "")));
 	}
 
@@ -63,7 +68,7 @@ final class NameCures {
 				.flatMap(driver -> Rows.plan(regulation).flatMap(plan -> plan.system().key(driver)))
 				.map(EffectiveKey::couplings).stream().flatMap(List::stream).map(Coupling::getDriven)
 				.flatMap(driven -> Present.of(driven).stream()).map(Key::getName)
-				.map(name -> site.replace("Change to " + name, name)).toList();
+				.map(name -> change(site, name)).toList();
 	}
 
 	/** Alters the inherited key instead of defining it again. */
@@ -75,7 +80,7 @@ final class NameCures {
 		TextEdit change = new TextEdit(node.getOffset(), "key".length(), "change");
 		List<TextEdit> edits = NodeText.nodes(key, KeySystemPackage.Literals.TITLED__LABEL).stream()
 				.map(NodeText::remove).toList();
-		return List.of(new Fix("Change the inherited key " + key.getName(),
+		return List.of(new Fix(Messages.of("fix.changeInherited", key.getName()),
 				Stream.concat(Stream.of(change), edits.stream()).toList()));
 	}
 
@@ -89,7 +94,7 @@ final class NameCures {
 		return site.element() instanceof Fingering fingering && fingering.eContainer() instanceof KeySystem system
 				? EffectiveSystem.of(system).keys().stream()
 						.filter(key -> key.touch().filter(touch -> touch.getLiteral().equals(site.text())).isPresent())
-						.map(key -> site.replace("Name the key " + key.name(), key.name())).toList()
+						.map(key -> site.replace(Messages.of("fix.nameKey", key.name()), key.name())).toList()
 				: List.of();
 	}
 }

@@ -10,6 +10,7 @@ import org.eclipse.xtext.nodemodel.INode;
 
 import padwright.language.edit.TextEdit;
 import padwright.language.ide.facts.Rows;
+import padwright.language.ide.words.Messages;
 import padwright.model.plan.Fitting;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.Plan;
@@ -59,7 +60,7 @@ final class RowCures {
 			edits.add(NodeText.insertAfter(lastBeforeRemark(first), readings.toString()));
 		}
 		edits.add(NodeText.remove(NodeText.node(second)));
-		return new Fix("Move these readings to the first row", edits);
+		return new Fix(Messages.of("fix.mergeRows"), edits);
 	}
 
 	private static INode lastBeforeRemark(KeyService row) {
@@ -77,7 +78,7 @@ final class RowCures {
 	static List<Fix> remove(Site site) {
 		KeyService row = site.nearest(KeyService.class);
 		return row == null ? List.of()
-				: List.of(Fix.of("Remove this row", NodeText.remove(NodeText.node(row))));
+				: List.of(Fix.of(Messages.of("fix.removeRow"), NodeText.remove(NodeText.node(row))));
 	}
 
 	/** Fits another pad of the stock that enters the cup. */
@@ -93,7 +94,7 @@ final class RowCures {
 			return Optional.empty();
 		}
 		String fitting = pad.getName() + disc.map(found -> " on " + found.getName()).orElse("");
-		return Optional.of(Fix.of("Fit " + fitting, fit(job.service(), fitting)));
+		return Optional.of(Fix.of(Messages.of("fix.fit", fitting), fit(job.service(), fitting)));
 	}
 
 	private static TextEdit fit(KeyService row, String fitting) {
@@ -110,9 +111,12 @@ final class RowCures {
 	/** Puts a stabiliser under the pad, where the pad is named. */
 	static List<Fix> stabilisers(Site site) {
 		return Rows.around(site.element()).stream().flatMap(job -> job.fitting().source().stream()
-				.flatMap(fitting -> discs(job).map(disc -> Fix.of("Put it on " + disc.getName(), NodeText.insertAfter(
-						NodeText.nodes(fitting, PlanPackage.Literals.FITTING__PAD).get(0), " on " + disc.getName())))))
-				.toList();
+				.flatMap(fitting -> discs(job).map(disc -> putOn(disc.getName(), fitting)))).toList();
+	}
+
+	private static Fix putOn(String disc, Fitting fitting) {
+		INode pad = NodeText.nodes(fitting, PlanPackage.Literals.FITTING__PAD).get(0);
+		return Fix.of(Messages.of("fix.putOn", disc), NodeText.insertAfter(pad, " on " + disc));
 	}
 
 	/** Those of the stock that enter the cup, the planned one first. */

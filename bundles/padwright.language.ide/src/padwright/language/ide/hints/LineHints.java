@@ -23,6 +23,7 @@ import padwright.language.ide.facts.Figures;
 import padwright.language.ide.facts.HeightFacts;
 import padwright.language.ide.facts.Plans;
 import padwright.language.ide.facts.RoundFacts;
+import padwright.language.ide.words.Messages;
 import padwright.model.plan.Plan;
 import padwright.model.plan.Round;
 import padwright.workup.service.KeyJob;
@@ -54,16 +55,16 @@ public final class LineHints {
 
 	private static void addStack(KeyJob job, Document document, Range range, Map<Integer, List<String>> byLine) {
 		if (!job.stack().isEmpty()) {
-			lineOf(job.service().getStack(), document, range).ifPresent(line -> add(line, "Σ "
-					+ Figures.thou(job.stackSum())
-					+ HeightWork.of(job).map(work -> HeightFacts.off(job, work)).orElse(""), byLine));
+			lineOf(job.service().getStack(), document, range).ifPresent(line -> add(line,
+					HeightWork.of(job).map(work -> HeightFacts.sum("hint.sum", job, work))
+							.orElseGet(() -> Messages.of("hint.sum", Figures.thou(job.stackSum()))), byLine));
 		}
 	}
 
 	private static void addRound(KeyJob job, Round round, Document document, Range range,
 			Map<Integer, List<String>> byLine) {
 		lineOf(round, document, range).ifPresent(line -> RoundEffect.of(job, round)
-				.ifPresent(effect -> add(line, "spread " + RoundFacts.spread(effect), byLine)));
+				.ifPresent(effect -> add(line, Messages.of("hint.spread", RoundFacts.spread(effect)), byLine)));
 	}
 
 	private static Optional<Integer> lineOf(EObject element, Document document, Range range) {

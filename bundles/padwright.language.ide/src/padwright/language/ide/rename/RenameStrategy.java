@@ -15,6 +15,8 @@ import org.eclipse.xtext.util.IResourceScopeCache;
 
 import com.google.inject.Inject;
 
+import padwright.language.ide.words.Messages;
+
 import padwright.model.keysystem.Titled;
 import padwright.model.stock.Comparison;
 import padwright.model.stock.NameValue;
@@ -52,10 +54,10 @@ public final class RenameStrategy extends IRenameStrategy2.DefaultImpl {
 		try {
 			converters.toString(name, "ID");
 		} catch (ValueConverterException noName) {
-			return Optional.of("A name is one word of letters, digits and _ that begins with a letter");
+			return Optional.of(Messages.of("rename.noName"));
 		}
 		return target instanceof Titled titled && isTaken(titled, name)
-				? Optional.of("There is a " + name + " already; use another name") : Optional.empty();
+				? Optional.of(Messages.of("rename.taken", name)) : Optional.empty();
 	}
 
 	private static boolean isTaken(Titled target, String name) {

@@ -2,6 +2,7 @@ package padwright.language.ide.server;
 
 import java.io.StringReader;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 
 import org.eclipse.emf.common.util.URI;
@@ -60,6 +61,18 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 	@Inject
 	private LongWork longWork;
 	private ClientAbilities client;
+	private boolean speaksAsItsClient;
+
+	/** From its first message on, the whole program speaks the language of its client's user, if the client says it. */
+	void speakAsItsClient() {
+		speaksAsItsClient = true;
+	}
+
+	private void speakAs(InitializeParams client) {
+		if (speaksAsItsClient && client.getLocale() != null) {
+			Locale.setDefault(Locale.Category.DISPLAY, Locale.forLanguageTag(client.getLocale().replace('_', '-')));
+		}
+	}
 
 	/** Also for the workbench, which reads documents in this program. */
 	@Override
@@ -75,6 +88,7 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 	@Override
 	public CompletableFuture<InitializeResult> initialize(InitializeParams params) {
 		client = ClientAbilities.of(params);
+		speakAs(params);
 		return super.initialize(params).thenApply(result -> {
 			result.setServerInfo(new ServerInfo(NAME));
 			// A plan's figures change with its stock and system too, which only the server knows.

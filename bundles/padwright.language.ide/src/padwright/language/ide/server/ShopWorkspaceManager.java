@@ -23,6 +23,8 @@ import org.eclipse.xtext.xbase.lib.Procedures.Procedure2;
 import com.google.inject.Inject;
 import com.google.inject.Singleton;
 
+import padwright.language.ide.words.Messages;
+
 import padwright.language.shop.ShopFolder;
 
 /**
@@ -96,7 +98,7 @@ final class ShopWorkspaceManager extends WorkspaceManager {
 		return super.<T>doRead(uri, (document, resource) -> {
 			if (resource == null) {
 				throw new ResponseErrorException(new ResponseError(ResponseErrorCode.InvalidParams,
-						uri + " is in no shop folder; save it first", null));
+						Messages.of("server.noShop", uri), null));
 			}
 			return work.apply(document, resource);
 		});

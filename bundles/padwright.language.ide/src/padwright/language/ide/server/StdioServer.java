@@ -16,13 +16,15 @@ public final class StdioServer {
 	}
 
 	/**
-	 * Serves one client until it says goodbye or closes its stream.
+	 * Serves one client until it says goodbye or closes its stream. The program is for this client alone: it speaks the
+	 * language that the client asks for, or else goes on as before.
 	 *
 	 * @return whether the client asked to shut down before it went
 	 */
 	public static boolean serve(InputStream in, OutputStream out) {
 		ClientSession session = new ClientSession();
 		PadwrightLanguageServer server = ServerModule.newServer(session);
+		server.speakAsItsClient();
 		ExecutorService readers = Executors.newCachedThreadPool(StdioServer::daemon);
 		try {
 			var launcher = new LSPLauncher.Builder<LanguageClient>().setLocalService(server)

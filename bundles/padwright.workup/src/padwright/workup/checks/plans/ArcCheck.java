@@ -19,9 +19,7 @@ public final class ArcCheck extends Check<Piece> {
 	protected void check(Piece piece, Findings findings) {
 		if (piece.getFrom() != null && piece.getFrom().equals(piece.getTo())) {
 			findings.error(IssueCodes.ARC_EMPTY, Place.of(piece, PlanPackage.Literals.PIECE__TO),
-					new Advice("A piece from " + piece.getFrom() + " to " + piece.getTo() + " is no arc",
-							"it covers nothing, or the whole circle over itself",
-							"Let it end at another hour; a shim of the whole circle belongs into stack"));
+					Advice.of(IssueCodes.ARC_EMPTY, piece.getFrom(), piece.getTo()));
 		}
 	}
 }

@@ -25,9 +25,6 @@ public final class BedCheck extends Check<KeyJob> {
 		job.plan().bed().filter(bed -> !bed.holds(sum))
 				.ifPresent(bed -> findings.warning(IssueCodes.STACK_OUTSIDE_BED,
 						Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__STACK),
-						new Advice("The full shims sum to " + sum + ", outside the bed of " + bed.least() + " to "
-								+ bed.most(), "a true cup and key need no more and no less",
-								"Measure the empty cup; if it is uneven, true the key or the cup before padding, "
-										+ "and never file the rim")));
+						Advice.of(IssueCodes.STACK_OUTSIDE_BED, sum, bed.least(), bed.most())));
 	}
 }

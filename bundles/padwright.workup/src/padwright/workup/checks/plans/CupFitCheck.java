@@ -2,8 +2,6 @@ package padwright.workup.checks.plans;
 
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
-import padwright.model.Lengths;
-import padwright.model.plan.Fitting;
 import padwright.model.plan.PlanPackage;
 import padwright.model.stock.Assortment;
 import padwright.workup.checks.Advice;
@@ -28,19 +26,17 @@ public final class CupFitCheck extends Check<KeyJob> {
 			return;
 		}
 		Place place = Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__KEY);
-		job.fitting().pad().filter(pad -> job.padSize().isEmpty()).ifPresent(pad -> check("pad " + pad.getName(), pad.getDiameters(), cup, job,
-				IssueCodes.PAD_DIAMETER, place, findings));
-		job.fitting().stabiliser().ifPresent(disc -> check("stabiliser " + disc.getName(), disc.getDiameters(), cup,
-				job, IssueCodes.STABILISER_DIAMETER, place, findings));
+		job.fitting().pad().filter(pad -> job.padSize().isEmpty()).ifPresent(pad -> check(pad.getName(),
+				pad.getDiameters(), cup, job, IssueCodes.PAD_DIAMETER, place, findings));
+		job.fitting().stabiliser().ifPresent(disc -> check(disc.getName(), disc.getDiameters(), cup, job,
+				IssueCodes.STABILISER_DIAMETER, place, findings));
 	}
 
 	private static void check(String article, Assortment diameters, Length cup, KeyJob job, String code, Place place,
 			Findings findings) {
 		if (diameters != null && CupFit.diameter(diameters, cup).isEmpty()) {
-			findings.error(code, place, new Advice(
-					"No " + article + " in stock fits the cup of " + job.name() + " (" + millimetres(cup) + ")",
-					"it must enter the cup, and be at most " + millimetres(CupFit.SLACK) + " smaller",
-					"Fit another one for this key, or add the diameter to the stock"));
+			findings.error(code, place,
+					Advice.of(code, article, job.name(), millimetres(cup), millimetres(CupFit.SLACK)));
 		}
 	}
 

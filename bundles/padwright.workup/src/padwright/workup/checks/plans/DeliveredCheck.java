@@ -34,9 +34,7 @@ public final class DeliveredCheck extends Check<KeyJob> {
 			if (open.isPresent()) {
 				findings.warning(IssueCodes.DELIVERED_OPEN,
 						new Place(delivered, PlanPackage.Literals.ROUND__READINGS, index),
-						new Advice("Delivered with " + open.get() + " open", "the seat is to be within "
-								+ job.plan().tolerance() + ", and a pad does not get better by settling",
-								"Level it before it leaves, or correct the reading"));
+						Advice.of(IssueCodes.DELIVERED_OPEN, open.get(), job.plan().tolerance()));
 			}
 		}
 	}

@@ -28,9 +28,7 @@ public final class DuplicateServiceCheck extends Check<Plan> {
 			Present.of(service.getKey()).filter(key -> !seen.add(key))
 					.ifPresent(key -> findings.error(IssueCodes.DUPLICATE_SERVICE,
 							Place.of(service, PlanPackage.Literals.KEY_SERVICE__KEY),
-							new Advice("Key " + key.getName() + " has a row already",
-									"one row a key holds all its rounds, in order",
-									"Move these readings to the first row as a further felt … shim …")));
+							Advice.of(IssueCodes.DUPLICATE_SERVICE, key.getName())));
 		}
 	}
 }

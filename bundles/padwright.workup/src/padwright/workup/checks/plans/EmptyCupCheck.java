@@ -3,6 +3,7 @@ package padwright.workup.checks.plans;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
@@ -38,20 +39,20 @@ public final class EmptyCupCheck extends Check<KeyJob> {
 		if (spread.isLongerThan(EmptyCup.MOST_UNEVEN)) {
 			findings.warning(IssueCodes.EMPTY_CUP_UNEVEN,
 					Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__EMPTY),
-					new Advice("The empty cup of " + job.name() + " is " + spread + " from even" + tilt(hours, gaps),
-							"film under the pad would only hide a bent cup or arm, or a rim that is not flat",
-							"True the key or the cup before padding; never file the rim"));
+					leaning(hours, gaps)
+							.map(hour -> Advice.of("empty-cup-uneven.leans", job.name(), spread, hour))
+							.orElseGet(() -> Advice.of("empty-cup-uneven", job.name(), spread)));
 		}
 	}
 
 	/** Where the cup leans, if a plane tells the greater part of it. */
-	private static String tilt(List<ClockHour> hours, List<Length> gaps) {
+	private static Optional<ClockHour> leaning(List<ClockHour> hours, List<Length> gaps) {
 		List<Point> points = new ArrayList<>();
 		for (int index = 0; index < gaps.size(); index++) {
 			points.add(Point.of(hours.get(index), gaps.get(index)));
 		}
 		ReferencePlane plane = ReferencePlane.of(points);
 		boolean leans = plane.fromTightToOpen() > EmptyCup.MOST_UNEVEN.nanometres();
-		return leans ? ", open toward " + plane.openHour() + " o'clock" : "";
+		return leans ? Optional.of(plane.openHour()) : Optional.empty();
 	}
 }

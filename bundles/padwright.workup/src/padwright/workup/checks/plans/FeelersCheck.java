@@ -21,8 +21,7 @@ public final class FeelersCheck extends Check<KeyJob> {
 		if (isToBeLevelled && job.plan().feelers().isEmpty()) {
 			findings.warning(IssueCodes.FEELERS_MISSING,
 					Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__ROUNDS),
-					new Advice("These readings have no feelers", "without their thicknesses no pad can be levelled",
-							"Write with and a stock that lists feelers behind the key system of the plan"));
+					Advice.of(IssueCodes.FEELERS_MISSING));
 		}
 	}
 }

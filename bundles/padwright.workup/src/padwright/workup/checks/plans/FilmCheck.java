@@ -6,16 +6,15 @@ import java.util.List;
 import java.util.Map;
 
 import padwright.engine.length.Length;
-import padwright.model.plan.PlanPackage;
 import padwright.model.stock.FilmSet;
 import padwright.workup.checks.Advice;
 import padwright.workup.checks.Check;
 import padwright.workup.checks.Findings;
 import padwright.workup.checks.IssueCodes;
-import padwright.workup.checks.Place;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.FilmStore;
 import padwright.workup.solve.FilmUse;
+import padwright.workup.words.Messages;
 
 /** Shims are of film that is in stock, and no more of it than there is. */
 public final class FilmCheck extends Check<ServicePlan> {
@@ -30,25 +29,20 @@ public final class FilmCheck extends Check<ServicePlan> {
 		for (FilmUse use : FilmUse.in(service)) {
 			FilmStore store = stores.computeIfAbsent(use.films(), FilmStore::of);
 			if (!store.stocks(use.thickness())) {
-				findings.error(IssueCodes.FILM_NOT_STOCKED, use.place(), notStocked(use, store),
-						nearest(use.thickness(), store.thicknesses()));
+				String nearest = nearest(use.thickness(), store.thicknesses());
+				findings.error(IssueCodes.FILM_NOT_STOCKED, use.place(),
+						Advice.of(IssueCodes.FILM_NOT_STOCKED, use.films().getName(), use.thickness(), nearest),
+						nearest);
 			} else if (!store.take(use.thickness())) {
 				findings.error(IssueCodes.FILM_SHORT, use.place(),
-						new Advice("No " + use.thickness() + " film is left in " + use.films().getName(),
-								"the rows above use up what is in stock",
-								"Use another thickness, order film, or correct the count in the stock"));
+						Advice.of(IssueCodes.FILM_SHORT, use.thickness(), use.films().getName()));
 			}
 		}
 	}
 
-	private static Advice notStocked(FilmUse use, FilmStore store) {
-		return new Advice("Film " + use.films().getName() + " has no " + use.thickness(),
-				"a shim is made of what is in stock",
-				"Use " + nearest(use.thickness(), store.thicknesses()) + ", or add the thickness to the stock");
-	}
-
 	private static String nearest(Length wanted, List<Length> stocked) {
 		return stocked.stream().min(Comparator.comparing((Length length) -> length.minus(wanted).abs())
-				.thenComparing(Comparator.naturalOrder())).map(Length::toString).orElse("another film");
+				.thenComparing(Comparator.naturalOrder())).map(Length::toString)
+				.orElseGet(() -> Messages.of("film-not-stocked.another"));
 	}
 }

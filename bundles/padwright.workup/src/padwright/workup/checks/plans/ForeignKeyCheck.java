@@ -21,9 +21,7 @@ public final class ForeignKeyCheck extends Check<KeyJob> {
 		if (job.key().isEmpty() && Present.of(job.plan().plan().getSystem()).isPresent()) {
 			Present.of(job.service().getKey()).ifPresent(key -> findings.error(IssueCodes.DRIVEN_KEY_MISSING,
 					Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__KEY),
-					new Advice("The plan's key system has no key " + key.getName(),
-							"it was removed, or belongs to another system",
-							"Take the row away, or plan for the system that has the key")));
+					Advice.of("driven-key-missing.row", key.getName())));
 		}
 	}
 }

@@ -43,16 +43,13 @@ public final class HoursCheck extends Check<ServicePlan> {
 			ClockHour hour = hours.get(index);
 			if (!seen.add(hour)) {
 				findings.error(IssueCodes.HOUR_TWICE, new Place(element, feature, index),
-						new Advice("Hour " + hour + " is listed twice", "a reading would have two values there",
-								"Take one of them away"));
+						Advice.of(IssueCodes.HOUR_TWICE, hour));
 			}
 			turned += index == 0 ? 0 : hours.get(index - 1).halfHoursTo(hour);
 		}
 		if (turned >= ClockHour.STATIONS) {
 			findings.warning(IssueCodes.HOURS_OUT_OF_ORDER, Place.of(element, feature),
-					new Advice("The hours do not run once around the clock",
-							"readings typed in turn would land at the wrong places",
-							"List them clockwise, as you go around the pad"));
+					Advice.of(IssueCodes.HOURS_OUT_OF_ORDER));
 		}
 	}
 }

@@ -43,9 +43,7 @@ public final class LeafCheck extends Check<KeyJob> {
 		free.flatMap(number -> Lengths.exact(number, unit)).filter(leaf -> !leaves.contains(leaf))
 				.ifPresent(leaf -> findings.error(IssueCodes.READING_UNKNOWN_LEAF,
 						new Place(round, PlanPackage.Literals.ROUND__READINGS, index),
-						new Advice("There is no feeler of " + leaf,
-								"a reading names the thickest leaf that slides free",
-								"Use one of " + leaves.stream().map(Length::toString).collect(Collectors.joining(", "))
-										+ ", or add the feeler to the stock")));
+						Advice.of(IssueCodes.READING_UNKNOWN_LEAF, leaf,
+								leaves.stream().map(Length::toString).collect(Collectors.joining(", ")))));
 	}
 }

@@ -37,8 +37,6 @@ public final class PadCountCheck extends Check<ServicePlan> {
 
 	private static Advice advice(KeyJob job, StockedSize size) {
 		String pad = job.fitting().pad().map(Pad::getName).orElseThrow();
-		return new Advice("From " + job.name() + " on there is no " + pad + " of size "
-				+ size.getSize().toPlainString() + " left", "stock has " + size.getQuantity(),
-				"Order pads, or fit another one");
+		return Advice.of(IssueCodes.PAD_SHORT, job.name(), pad, size.getSize().toPlainString(), size.getQuantity());
 	}
 }

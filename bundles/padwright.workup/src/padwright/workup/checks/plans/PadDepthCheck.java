@@ -1,6 +1,5 @@
 package padwright.workup.checks.plans;
 
-import padwright.engine.length.Length;
 import padwright.model.Lengths;
 import padwright.model.plan.PlanPackage;
 import padwright.workup.checks.Advice;
@@ -24,8 +23,6 @@ public final class PadDepthCheck extends Check<KeyJob> {
 				.filter(disc -> !disc.isShorterThan(depth))
 				.ifPresent(disc -> findings.error(IssueCodes.PAD_DEPTH,
 						Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__KEY),
-						new Advice("A stabiliser of " + disc + " fills the whole cup of " + job.name(),
-								"the cup is only " + depth + " deep, and the pad must sit inside it",
-								"Choose a thinner stabiliser or a pad that needs none"))));
+						Advice.of(IssueCodes.PAD_DEPTH, disc, job.name(), depth))));
 	}
 }

@@ -34,14 +34,11 @@ public final class ReadingCountCheck extends Check<KeyJob> {
 	private static void compare(int readings, int hours, Place place, Findings findings) {
 		if (hours == 0) {
 			findings.error(IssueCodes.HOURS_MISSING, place,
-					new Advice("These readings have no hours", "it is unknown where on the clock they were taken",
-							"Write read at 12 3 6 9 in the plan, with the hours you read"));
+					Advice.of(IssueCodes.HOURS_MISSING));
 		} else if (readings != hours) {
-			findings.error(IssueCodes.READING_COUNT, place,
-					new Advice(readings + " readings for " + hours + " hours",
-							"each hour of read at needs one reading, in the same order",
-							readings < hours ? "Add the missing readings (. where the finest feeler drags)"
-									: "Take the surplus readings away, or list their hours"));
+			findings.error(IssueCodes.READING_COUNT, place, readings < hours
+					? Advice.of("reading-count.few", readings, hours)
+					: Advice.of("reading-count.many", readings, hours));
 		}
 	}
 }

@@ -26,10 +26,7 @@ public final class RegulationCheck extends Check<ServicePlan> {
 					.flatMap(service.system()::key).filter(driver -> !drives(driver, driven))
 					.ifPresent(driver -> findings.error(IssueCodes.NOT_COUPLED,
 							Place.of(regulation, PlanPackage.Literals.REGULATION__DRIVEN),
-							new Advice(driver.name() + " does not close " + driven.getName(),
-									"only coupled keys are regulated",
-									"Name a key that " + driver.name()
-											+ " closes, or add the coupling to the key system"))));
+							Advice.of(IssueCodes.NOT_COUPLED, driver.name(), driven.getName()))));
 		}
 	}
 

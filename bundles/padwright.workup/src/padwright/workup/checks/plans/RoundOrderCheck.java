@@ -26,13 +26,10 @@ public final class RoundOrderCheck extends Check<KeyJob> {
 			Place place = Place.of(rounds.get(index), PlanPackage.Literals.ROUND__READINGS);
 			if (before.isLevel()) {
 				findings.warning(IssueCodes.ROUND_AFTER_LEVEL, place,
-						new Advice("This round follows one that was level", "nothing was left to do after shim none",
-								"Write the pieces that were placed before these readings, or take a round away"));
+						Advice.of(IssueCodes.ROUND_AFTER_LEVEL));
 			} else if (before.getPieces().isEmpty()) {
 				findings.warning(IssueCodes.ROUND_WITHOUT_SHIM, place,
-						new Advice("Nothing was placed since the round before",
-								"two rounds of readings with nothing between them are one",
-								"Write shim … after the earlier readings, or keep the newer ones only"));
+						Advice.of(IssueCodes.ROUND_WITHOUT_SHIM));
 			}
 		}
 	}

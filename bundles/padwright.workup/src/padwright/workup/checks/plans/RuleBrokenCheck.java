@@ -17,6 +17,7 @@ import padwright.workup.rules.RuleEvaluation;
 import padwright.workup.rules.ShopRules;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.words.Messages;
 
 /**
  * The rules of the shop hold for each key. One that is about the plan as a whole, or is broken at many keys, is told
@@ -46,17 +47,25 @@ public final class RuleBrokenCheck extends Check<ServicePlan> {
 		boolean isOfPlan = ShopRules.isOfPlan(rule.getCondition());
 		boolean isEverywhere = broken.size() > 1 && broken.size() == plan.jobs().size();
 		if (isOfPlan || isEverywhere || broken.size() > FEW) {
-			report(rule, isOfPlan ? "This instrument" : isEverywhere ? "Every key" : keys(plan, broken),
+			report(rule, what(isOfPlan, isEverywhere, plan, broken),
 					Place.of(plan.plan(), KeySystemPackage.Literals.TITLED__NAME), findings);
 		} else {
-			broken.forEach(job -> report(rule, "Key " + job.name(),
+			broken.forEach(job -> report(rule, Messages.of("rule-broken.key", job.name()),
 					Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__KEY), findings));
 		}
 	}
 
+	private static String what(boolean isOfPlan, boolean isEverywhere, ServicePlan plan, List<KeyJob> broken) {
+		if (isOfPlan) {
+			return Messages.of("rule-broken.plan");
+		}
+		return isEverywhere ? Messages.of("rule-broken.everyKey") : keys(plan, broken);
+	}
+
 	private static String keys(ServicePlan plan, List<KeyJob> broken) {
 		List<KeyJob> others = plan.jobs().stream().filter(job -> !broken.contains(job)).toList();
-		return others.size() <= FEW ? "All keys but " + names(others) : "Keys " + names(broken);
+		return others.size() <= FEW ? Messages.of("rule-broken.allBut", names(others))
+				: Messages.of("rule-broken.keys", names(broken));
 	}
 
 	private static String names(List<KeyJob> jobs) {
@@ -68,9 +77,11 @@ public final class RuleBrokenCheck extends Check<ServicePlan> {
 	}
 
 	private static String cure(Rule rule) {
-		return rule.getSeverity() == RuleSeverity.INFO ? "Nothing has to be done"
-				: ShopRules.isOfPlan(rule.getCondition()) ? "Put it right first, or change the rule in the stock"
-						: "Fit something else here, or change the rule in the stock";
+		if (rule.getSeverity() == RuleSeverity.INFO) {
+			return Messages.of("rule-broken.nothingToDo");
+		}
+		return ShopRules.isOfPlan(rule.getCondition()) ? Messages.of("rule-broken.putRight")
+				: Messages.of("rule-broken.fitElse");
 	}
 
 	private static Severity severity(Rule rule) {

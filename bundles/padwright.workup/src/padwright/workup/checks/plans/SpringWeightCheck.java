@@ -25,8 +25,7 @@ public final class SpringWeightCheck extends Check<KeyService> {
 		BigDecimal grams = row.getSpring();
 		if (grams != null && (grams.compareTo(LEAST) < 0 || grams.compareTo(MOST) > 0)) {
 			findings.error(IssueCodes.SPRING_WEIGHT, Place.of(row, PlanPackage.Literals.KEY_SERVICE__SPRING),
-					new Advice("A spring of " + grams.toPlainString() + " grams is not one of a flute",
-							"it would be " + LEAST + " to " + MOST + " grams", "Weigh again, in grams"));
+					Advice.of(IssueCodes.SPRING_WEIGHT, grams.toPlainString(), LEAST, MOST));
 		}
 	}
 }

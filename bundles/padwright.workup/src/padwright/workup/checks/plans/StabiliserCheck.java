@@ -20,7 +20,6 @@ public final class StabiliserCheck extends Check<KeyJob> {
 		job.fitting().pad().filter(pad -> pad.isNeedsStabiliser() && job.fitting().stabiliser().isEmpty())
 				.ifPresent(pad -> findings.error(IssueCodes.STABILISER_MISSING,
 						Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__KEY),
-						new Advice("Pad " + pad.getName() + " has no stabiliser in the cup of " + job.name(),
-								"its rigid base needs a flat bed", "Write on and a stabiliser behind the pad")));
+						Advice.of(IssueCodes.STABILISER_MISSING, pad.getName(), job.name())));
 	}
 }

@@ -11,6 +11,7 @@ import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.HeightWork;
+import padwright.workup.words.Messages;
 
 /** The full shims bring the pad to height. */
 public final class StackHeightCheck extends Check<KeyJob> {
@@ -34,19 +35,15 @@ public final class StackHeightCheck extends Check<KeyJob> {
 	}
 
 	private static Advice noRoom(KeyJob job, HeightWork work) {
-		return new Advice("Pad and stabiliser fill the cup of " + job.name() + " by " + work.target().abs()
-				+ " more than it holds",
-				"with no shim at all the pad stands too high and closes at the hinge side first",
-				"Choose a thinner pad or stabiliser, or measure depth and empty gap again");
+		return Advice.of(IssueCodes.NO_ROOM_FOR_SHIMS, job.name(), work.target().abs());
 	}
 
 	private static Advice off(KeyJob job, HeightWork work, String cure) {
 		Length error = job.stackSum().minus(work.target());
-		return new Advice("The full shims of " + job.name() + " sum to " + job.stackSum() + ", " + error.abs()
-				+ (error.signum() > 0 ? " too high" : " too low"),
-				work.basis() + " asks for " + work.target(),
-				cure.isEmpty() ? "No film of the set in stock does better; fit something else, or order film"
-						: "Use " + cure);
+		String what = error.signum() > 0 ? Messages.of("stack-height.high", job.name(), job.stackSum(), error.abs())
+				: Messages.of("stack-height.low", job.name(), job.stackSum(), error.abs());
+		return new Advice(what, Messages.of("stack-height.why", work.basis(), work.target()),
+				cure.isEmpty() ? Messages.of("stack-height.noFilm") : Messages.of("stack-height.use", cure));
 	}
 
 	private static String cure(KeyJob job, HeightWork work) {

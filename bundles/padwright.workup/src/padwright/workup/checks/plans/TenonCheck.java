@@ -27,13 +27,11 @@ public final class TenonCheck extends Check<Inspection> {
 		for (Tenon tenon : inspection.getTenons()) {
 			if (!seen.add(tenon.getJoint())) {
 				findings.error(IssueCodes.TENON_TWICE, Place.of(tenon, PlanPackage.Literals.TENON__JOINT),
-						new Advice("The " + tenon.getJoint().getLiteral() + " tenon is judged twice",
-								"only one of both can be so", "Take one of them away"));
+						Advice.of(IssueCodes.TENON_TWICE, tenon.getJoint().getLiteral()));
 			}
 			if (tenon.getGap() != null && tenon.getFit() != TenonFit.LOOSE) {
 				findings.error(IssueCodes.TENON_GAP, Place.of(tenon, PlanPackage.Literals.TENON__GAP),
-						new Advice("A tenon that is " + tenon.getFit().getLiteral() + " has no gap",
-								"by says how much it is loose", "Write loose, or take the measure away"));
+						Advice.of(IssueCodes.TENON_GAP, tenon.getFit().getLiteral()));
 			}
 		}
 	}

@@ -26,8 +26,7 @@ public final class AssortmentCheck extends Check<Assortment> {
 		for (StockedSize size : assortment.getSizes()) {
 			if (size.getSize() != null && !seen.add(size.getSize().stripTrailingZeros())) {
 				findings.error(IssueCodes.DUPLICATE_SIZE, Place.of(size, StockPackage.Literals.STOCKED_SIZE__SIZE),
-						new Advice("Size " + size.getSize().toPlainString() + " stands here twice",
-								"it is unclear how many there are", "Write it once, with the whole number"));
+						Advice.of(IssueCodes.DUPLICATE_SIZE, size.getSize().toPlainString()));
 			}
 		}
 	}

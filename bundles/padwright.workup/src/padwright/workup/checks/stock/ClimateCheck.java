@@ -26,13 +26,11 @@ public final class ClimateCheck extends Check<Climate> {
 		if (isOutside(TEMPERATURE, climate.getTemperature())) {
 			findings.error(IssueCodes.CLIMATE_IMPOSSIBLE,
 					Place.of(climate, StockPackage.Literals.CLIMATE__TEMPERATURE),
-					new Advice("No flute lives at " + climate.getTemperature().toPlainString() + " °C",
-							"temperatures are in degrees Celsius, -40 to 60", "Write the temperature in °C"));
+					Advice.of("climate-impossible.temperature", climate.getTemperature().toPlainString()));
 		}
 		if (isOutside(HUMIDITY, climate.getHumidity())) {
 			findings.error(IssueCodes.CLIMATE_IMPOSSIBLE, Place.of(climate, StockPackage.Literals.CLIMATE__HUMIDITY),
-					new Advice("The air cannot hold " + climate.getHumidity().toPlainString() + " %RH",
-							"relative humidity runs from 0 to 100 %", "Read the hygrometer again"));
+					Advice.of("climate-impossible.humidity", climate.getHumidity().toPlainString()));
 		}
 	}
 

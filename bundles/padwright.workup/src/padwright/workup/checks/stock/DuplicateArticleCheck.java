@@ -33,8 +33,7 @@ public final class DuplicateArticleCheck extends Check<Stock> {
 					&& !seen.add(new Article(article.eClass(), article.getName()))) {
 				findings.error(IssueCodes.DUPLICATE_ARTICLE,
 						Place.of(article, KeySystemPackage.Literals.TITLED__NAME),
-						new Advice("There is another " + article.getName() + " of this kind in the stock",
-								"a plan that names it could mean either", "Use another name, or merge both"));
+						Advice.of(IssueCodes.DUPLICATE_ARTICLE, article.getName()));
 			}
 		}
 	}

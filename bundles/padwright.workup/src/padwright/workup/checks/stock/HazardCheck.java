@@ -35,12 +35,10 @@ public final class HazardCheck extends Check<Stock> {
 
 	private static void check(EObject article, EAttribute attribute, List<String> codes, Findings findings) {
 		for (int index = 0; index < codes.size(); index++) {
-			if (HazardStatements.wording(codes.get(index)).isEmpty()) {
+			if (!HazardStatements.codes().contains(codes.get(index))) {
 				findings.warning(IssueCodes.HAZARD_UNKNOWN, new Place(article, attribute, index),
-						new Advice("There is no wording for hazard " + codes.get(index),
-								"papers print the wording beside the code",
-								"Copy the code from the supplier's safety data sheet, one of "
-										+ String.join(", ", HazardStatements.codes())));
+						Advice.of(IssueCodes.HAZARD_UNKNOWN, codes.get(index),
+								String.join(", ", HazardStatements.codes())));
 			}
 		}
 	}

@@ -2,7 +2,6 @@ package padwright.workup.checks.stock;
 
 import padwright.engine.length.Length;
 import padwright.model.Lengths;
-import padwright.model.stock.Layer;
 import padwright.model.stock.Pad;
 import padwright.model.stock.StockPackage;
 import padwright.workup.checks.Advice;
@@ -26,7 +25,6 @@ public final class PadLayersCheck extends Check<Pad> {
 		Lengths.of(pad.getThickness(), pad).filter(whole -> layers.isLongerThan(whole.plus(tolerance)))
 				.ifPresent(whole -> findings.warning(IssueCodes.LAYERS_THICKER_THAN_PAD,
 						Place.of(pad, StockPackage.Literals.PAD__THICKNESS),
-						new Advice("The layers of " + pad.getName() + " make " + layers + ", the pad only " + whole,
-								"climate drift is reckoned from the layers", "Measure the pad and its layers again")));
+						Advice.of(IssueCodes.LAYERS_THICKER_THAN_PAD, pad.getName(), layers, whole)));
 	}
 }

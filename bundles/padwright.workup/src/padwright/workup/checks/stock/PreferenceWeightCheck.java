@@ -24,9 +24,7 @@ public final class PreferenceWeightCheck extends Check<Preference> {
 		BigDecimal weight = preference.getWeight();
 		if (weight != null && (weight.signum() == 0 || weight.compareTo(MOST) > 0)) {
 			findings.error(IssueCodes.PREFERENCE_WEIGHT, Place.of(preference, StockPackage.Literals.PREFERENCE__WEIGHT),
-					new Advice("A weight of " + weight.toPlainString() + " is not above 0 and at most 10",
-							"reasons are weighed against each other", "Use 1 for a small reason, 3 for a good one, 5 for one "
-									+ "that should decide; write a rule for what must not be"));
+					Advice.of(IssueCodes.PREFERENCE_WEIGHT, weight.toPlainString()));
 		}
 	}
 }

@@ -25,8 +25,8 @@ public final class RangeCheck extends Check<EObject> {
 		for (EAttribute attribute : RANGES.in(element.eClass())) {
 			if (element.eGet(attribute) instanceof Range range && range.isEmpty()) {
 				findings.error(IssueCodes.RANGE_EMPTY, Place.of(element, attribute),
-						new Advice("Nothing lies in " + range, "its first number is the greater one",
-								"Write " + range.high().toPlainString() + ".." + range.low().toPlainString()));
+						Advice.of(IssueCodes.RANGE_EMPTY, range,
+								range.high().toPlainString() + ".." + range.low().toPlainString()));
 			}
 		}
 	}

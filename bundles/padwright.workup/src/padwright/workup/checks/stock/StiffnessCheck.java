@@ -21,9 +21,7 @@ public final class StiffnessCheck extends Check<Pad> {
 	protected void check(Pad pad, Findings findings) {
 		if (pad.getStiffness() != null && pad.getStiffness().compareTo(BigDecimal.ONE) > 0) {
 			findings.error(IssueCodes.STIFFNESS_RANGE, Place.of(pad, StockPackage.Literals.PAD__STIFFNESS),
-					new Advice("A stiffness of " + pad.getStiffness().toPlainString() + " is above 1",
-							"0 follows the film exactly, 1 bridges all but height and tilt",
-							"Use a number from 0 to 1: near 0.003 for soft felt, near 0.1 for a rigid base"));
+					Advice.of(IssueCodes.STIFFNESS_RANGE, pad.getStiffness().toPlainString()));
 		}
 	}
 }

@@ -27,8 +27,7 @@ public final class StockCycleCheck extends Check<Stock> {
 					.filter(sources -> sources.contains(stock)).isPresent();
 			if (isCircle) {
 				findings.error(IssueCodes.STOCK_CYCLE, new Place(stock, StockPackage.Literals.STOCK__SHARED, index),
-						new Advice("Stock " + stock.getName() + " takes its rules from itself",
-								"nobody can tell which rules come first", "Take away this name"));
+						Advice.of(IssueCodes.STOCK_CYCLE, stock.getName()));
 			}
 		}
 	}

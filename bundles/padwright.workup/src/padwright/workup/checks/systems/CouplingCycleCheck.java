@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import padwright.model.Present;
-import padwright.model.keysystem.Coupling;
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemPackage;
@@ -55,12 +55,12 @@ public final class CouplingCycleCheck extends Check<KeySystem> {
 	}
 
 	private static void report(KeySystem system, List<EffectiveKey> circle, Findings findings) {
-		String names = circle.stream().map(EffectiveKey::name).collect(Collectors.joining(" closes "));
+		String names = Stream.concat(circle.stream(), circle.stream().limit(1)).map(EffectiveKey::name)
+				.collect(Collectors.joining(" closes "));
 		Key first = circle.get(0).definition();
 		Place place = first.eContainer() == system ? Place.of(first, KeySystemPackage.Literals.TITLED__NAME)
 				: Place.of(system, KeySystemPackage.Literals.TITLED__NAME);
 		findings.error(IssueCodes.COUPLING_CYCLE, place,
-				new Advice("Couplings run in a circle: " + names + " closes " + circle.get(0).name(),
-						"no order of work can regulate them", "Take one of these couplings away"));
+				Advice.of(IssueCodes.COUPLING_CYCLE, names));
 	}
 }

@@ -42,21 +42,17 @@ public final class DrivenKeyCheck extends Check<KeySystem> {
 		}
 		EffectiveKey target = effective.key(driven).orElse(null);
 		if (target == null) {
-			findings.error(IssueCodes.DRIVEN_KEY_MISSING, place, new Advice(
-					driver.name() + " closes " + driven.getName() + ", which " + system.getName() + " does not have",
-					"the key was removed or belongs to another system",
-					"Write change " + driver.name() + " closes … with the keys that are left, or closes nothing"));
+			findings.error(IssueCodes.DRIVEN_KEY_MISSING, place, Advice.of(IssueCodes.DRIVEN_KEY_MISSING,
+					driver.name(), driven.getName(), system.getName()));
 		} else if (driver.posture() == Posture.CLOSED || target.posture() == Posture.CLOSED) {
 			findings.error(IssueCodes.CLOSED_KEY_COUPLED, place, closedKey(driver, target));
 		}
 	}
 
 	private static Advice closedKey(EffectiveKey driver, EffectiveKey driven) {
-		boolean drives = driver.posture() == Posture.CLOSED;
-		return new Advice(driver.name() + " is asked to close " + driven.name(),
-				drives ? driver.name() + " is closed at rest, so pressing it opens it"
-						: driven.name() + " is closed at rest already",
-				"Take the coupling away, or write open for " + (drives ? driver : driven).name());
+		return driver.posture() == Posture.CLOSED
+				? Advice.of("closed-key-coupled.driver", driver.name(), driven.name())
+				: Advice.of("closed-key-coupled.driven", driver.name(), driven.name());
 	}
 
 	/** At the coupling if the system says it itself, else at the system that made an inherited one wrong. */

@@ -34,9 +34,7 @@ public final class DuplicateKeyCheck extends Check<KeySystem> {
 
 	private static void report(Key key, boolean inherited, Findings findings) {
 		findings.error(IssueCodes.DUPLICATE_KEY, Place.of(key, KeySystemPackage.Literals.TITLED__NAME),
-				new Advice("There is a key " + key.getName() + " already",
-						inherited ? "it is inherited from an extended system" : "each key is named once in a system",
-						inherited ? "Write change " + key.getName() + " to alter the inherited key, or use another name"
-								: "Use another name"));
+				inherited ? Advice.of("duplicate-key.inherited", key.getName())
+						: Advice.of("duplicate-key", key.getName()));
 	}
 }

@@ -40,13 +40,12 @@ public final class FingeringTouchCheck extends Check<KeySystem> {
 		Touch touch = fingering.getTouches().get(index);
 		List<EffectiveKey> keys = operated.getOrDefault(touch, List.of());
 		if (keys.size() != 1) {
-			String names = keys.stream().map(EffectiveKey::name).collect(Collectors.joining(", "));
+			
 			findings.error(IssueCodes.TOUCH_AMBIGUOUS,
 					new Place(fingering, KeySystemPackage.Literals.FINGERING__TOUCHES, index),
-					new Advice(touch + " operates " + (keys.isEmpty() ? "no key" : names),
-							"a finger in a fingering presses exactly one key",
-							keys.isEmpty() ? "Write by " + touch + " at the key it operates"
-									: "Name the key that is pressed instead of " + touch));
+					keys.isEmpty() ? Advice.of("touch-ambiguous.none", touch)
+							: Advice.of("touch-ambiguous.many", touch,
+									keys.stream().map(EffectiveKey::name).collect(Collectors.joining(", "))));
 		}
 	}
 }

@@ -46,9 +46,7 @@ public final class HoleUnderCupCheck extends Check<KeySystem> {
 				: KeySystemPackage.Literals.KEY_FEATURES__HOLE);
 		key.cupDiameter().filter(hole::isLongerThan)
 				.ifPresent(cup -> findings.error(IssueCodes.HOLE_WIDER_THAN_CUP, place,
-						new Advice("The hole of " + key.name() + " is wider than its cup",
-								millimetres(hole) + " cannot be covered from a cup of " + millimetres(cup),
-								"Measure both again")));
+						Advice.of(IssueCodes.HOLE_WIDER_THAN_CUP, key.name(), millimetres(hole), millimetres(cup))));
 	}
 
 	private static String millimetres(Length length) {

@@ -43,8 +43,6 @@ public final class InheritedKeyCheck extends Check<KeySystem> {
 			Findings findings) {
 		Present.of(target).filter(key -> !inherited.contains(key))
 				.ifPresent(key -> findings.error(IssueCodes.KEY_NOT_INHERITED, Place.of(element, reference),
-						new Advice("Key " + key.getName() + " is not inherited",
-								"only keys of an extended system can be changed or removed",
-								"Alter the key where it is defined, or extend the system that has it")));
+						Advice.of(IssueCodes.KEY_NOT_INHERITED, key.getName())));
 	}
 }

@@ -29,8 +29,6 @@ public final class SystemCycleCheck extends Check<KeySystem> {
 	private static Advice advice(KeySystem system, KeySystem base) {
 		String circle = EffectiveSystem.lineage(base).stream().map(KeySystem::getName)
 				.collect(Collectors.joining(", "));
-		return new Advice("System " + system.getName() + " extends itself",
-				"each of " + circle + " extends another of them, so none can come first",
-				"Take away the extends of one of them");
+		return Advice.of(IssueCodes.SYSTEM_CYCLE, system.getName(), circle);
 	}
 }

@@ -13,7 +13,7 @@ import padwright.workup.checks.Place;
 /** The readings of a round are thicknesses that a feeler can have. */
 public final class FeelerReadingCheck extends Check<Round> {
 
-	private static final Plausible FEELER = Plausible.thou("a feeler reading", "0.1", "20");
+	private static final Plausible FEELER = Plausible.thou("feelerReading", "0.1", "20");
 
 	public FeelerReadingCheck() {
 		super(Round.class);

@@ -17,6 +17,7 @@ import padwright.workup.checks.Check;
 import padwright.workup.checks.Findings;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
+import padwright.workup.words.Messages;
 
 /** A single length is one that the thing can have, so that thou and millimetres are not mixed up. */
 public final class MeasureCheck extends Check<EObject> {
@@ -41,8 +42,7 @@ public final class MeasureCheck extends Check<EObject> {
 			Findings findings) {
 		Optional<Length> length = Lengths.exact(number, unit);
 		if (length.isEmpty()) {
-			findings.error(IssueCodes.TOO_FINE, place, new Advice(written(number, unit) + " cannot be kept exactly",
-					"lengths are whole nanometres, at most a kilometre", "Round the number"));
+			findings.error(IssueCodes.TOO_FINE, place, Advice.of(IssueCodes.TOO_FINE, written(number, unit)));
 		} else {
 			plausible.filter(bounds -> !bounds.holds(length.get()))
 					.ifPresent(bounds -> suspect(number, unit, bounds, place, findings));
@@ -52,9 +52,9 @@ public final class MeasureCheck extends Check<EObject> {
 	private static void suspect(BigDecimal number, LengthUnit unit, Plausible bounds, Place place,
 			Findings findings) {
 		String meant = meantUnit(bounds.unitsFor(number)).map(other -> written(number, other)).orElse("");
-		String cure = meant.isEmpty() ? "Measure again, or correct the unit" : "Did you mean " + meant + "?";
+		String cure = meant.isEmpty() ? Messages.of("unit-suspect.measure") : Messages.of("unit-suspect.meant", meant);
 		findings.error(IssueCodes.UNIT_SUSPECT, place,
-				new Advice(written(number, unit) + " is not " + bounds.what(), "it would be " + bounds.inWords(), cure),
+				new Advice(Messages.of("unit-suspect.what", written(number, unit), bounds.name()), bounds.why(), cure),
 				meant.isEmpty() ? new String[0] : new String[] { meant });
 	}
 

@@ -8,12 +8,13 @@ import java.util.Optional;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
 import padwright.model.Lengths;
+import padwright.workup.words.Messages;
 
 /**
  * The lengths that a thing on a flute can have: wide enough for every instrument from the piccolo to the bass, narrow
  * enough to tell a thou from a millimetre (bounds are ours, no source).
  *
- * @param what the thing, with its article
+ * @param what the thing, by the end of the key of its name
  */
 record Plausible(String what, Length least, Length most) {
 
@@ -38,9 +39,15 @@ record Plausible(String what, Length least, Length most) {
 		return Lengths.exact(number, unit).filter(this::holds);
 	}
 
-	/** The plausible lengths in words, in the unit that suits them. */
-	String inWords() {
+	/** The thing, as it stands behind "is not". */
+	String name() {
+		return Messages.of("plausible." + what);
+	}
+
+	/** The plausible lengths, in the unit that suits them. */
+	String why() {
 		LengthUnit unit = most.isLongerThan(Length.millimetres("2")) ? LengthUnit.MILLIMETRE : LengthUnit.THOU;
-		return least.in(unit, 3).toPlainString() + " to " + most.in(unit, 3).toPlainString() + " " + unit.symbol();
+		return Messages.of("unit-suspect.why", least.in(unit, 3).toPlainString(), most.in(unit, 3).toPlainString(),
+				unit.symbol());
 	}
 }

@@ -1,4 +1,4 @@
-package padwright.engine.rim;
+package padwright.workup.words;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -9,6 +9,8 @@ import org.junit.jupiter.api.Test;
 
 import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
+import padwright.engine.rim.ProfileSplit;
+import padwright.engine.rim.RimProfile;
 
 class ProfileWordsTest {
 

@@ -1,12 +1,12 @@
-package padwright.engine.rim;
+package padwright.workup.words;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
+import padwright.engine.rim.ProfileSplit;
 
 /** A profile's parts in the words of the bench, in thou to one decimal; tilt and saddle from tight to open. */
 public final class ProfileWords {
@@ -20,21 +20,21 @@ public final class ProfileWords {
 	 */
 	public static String of(ProfileSplit split) {
 		List<String> parts = new ArrayList<>();
-		parts.add("height " + thou(split.height()));
+		parts.add(Messages.of("profile.height", thou(split.height())));
 		if (isSeen(split.tilt().fromTightToOpen())) {
-			parts.add("tilt of " + thou(split.tilt().fromTightToOpen()) + ", open toward "
-					+ oClock(split.tilt().openHours().get(0)) + ": floating could cure it");
+			parts.add(Messages.of("profile.tilt", thou(split.tilt().fromTightToOpen()),
+					oClock(split.tilt().openHours().get(0))));
 		}
 		if (isSeen(split.saddle().fromTightToOpen())) {
-			parts.add("saddle of " + thou(split.saddle().fromTightToOpen()) + ", open at "
-					+ split.saddle().openHours().stream().map(ClockHour::toString).collect(Collectors.joining(" and "))
-					+ ": film only, floating cannot cure it");
+			parts.add(Messages.of("profile.saddle", thou(split.saddle().fromTightToOpen()),
+					split.saddle().openHours().stream().map(ClockHour::toString)
+							.reduce((some, more) -> Messages.of("words.and", some, more)).orElse("")));
 		}
 		if (isSeen(split.rest())) {
-			parts.add("rest of " + thou(split.rest()) + ": film only");
+			parts.add(Messages.of("profile.rest", thou(split.rest())));
 		}
 		if (parts.size() == 1) {
-			parts.add("even all around");
+			parts.add(Messages.of("profile.even"));
 		}
 		return String.join("; ", parts);
 	}
@@ -42,13 +42,14 @@ public final class ProfileWords {
 	/** For example {@code floating could bring the spread from 1.2 thou to 0.5 thou; the rest takes film}. */
 	public static String ofCure(ProfileSplit split) {
 		if (!isSeen(split.spread())) {
-			return "nothing to cure";
+			return Messages.of("profile.cure.nothing");
 		}
 		if (!isSeen(split.floatable()) || thou(split.filmOnly()).equals(thou(split.spread()))) {
-			return "floating cannot cure any of the spread of " + thou(split.spread()) + "; it takes film";
+			return Messages.of("profile.cure.film", thou(split.spread()));
 		}
-		return "floating could bring the spread from " + thou(split.spread()) + " to " + thou(split.filmOnly())
-				+ (isSeen(split.filmOnly()) ? "; the rest takes film" : "");
+		return isSeen(split.filmOnly())
+				? Messages.of("profile.cure.floatingAndFilm", thou(split.spread()), thou(split.filmOnly()))
+				: Messages.of("profile.cure.floating", thou(split.spread()), thou(split.filmOnly()));
 	}
 
 	private static boolean isSeen(Length length) {
@@ -60,6 +61,7 @@ public final class ProfileWords {
 	}
 
 	private static String oClock(ClockHour hour) {
-		return hour.station() % 2 == 0 ? hour + " o'clock" : "half past " + hour.plusHalfHours(-1);
+		return hour.station() % 2 == 0 ? Messages.of("hour.full", hour)
+				: Messages.of("hour.half", hour.plusHalfHours(-1));
 	}
 }

@@ -1,0 +1,76 @@
+package padwright.workup.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.Locale;
+import java.util.MissingResourceException;
+import java.util.Optional;
+
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+class TextsTest {
+
+	private final Locale whole = Locale.getDefault();
+	private final Locale display = Locale.getDefault(Locale.Category.DISPLAY);
+	private final Locale format = Locale.getDefault(Locale.Category.FORMAT);
+	private final Texts texts = Texts.beside(TextsTest.class, "messages");
+
+	@AfterEach
+	void putLocalesBack() {
+		Locale.setDefault(whole);
+		Locale.setDefault(Locale.Category.DISPLAY, display);
+		Locale.setDefault(Locale.Category.FORMAT, format);
+	}
+
+	@Test
+	void speaksTheLanguageOfTheMoment() {
+		Locale.setDefault(Locale.Category.DISPLAY, Locale.GERMAN);
+		assertEquals("Klappe F♯", texts.of("rule-broken.key", "F♯"));
+		Locale.setDefault(Locale.Category.DISPLAY, Locale.US);
+		assertEquals("Key F♯", texts.of("rule-broken.key", "F♯"));
+	}
+
+	@Test
+	void speaksGermanInEveryGermanCountry() {
+		Locale.setDefault(Locale.Category.DISPLAY, new Locale("de", "AT"));
+		assertEquals("Klappe F♯", texts.of("rule-broken.key", "F♯"));
+	}
+
+	@Test
+	void speaksEnglishWhereThereIsNoTranslationEvenOnAGermanMachine() {
+		Locale.setDefault(Locale.GERMANY);
+		for (Locale foreign : new Locale[] { Locale.ENGLISH, Locale.FRENCH, Locale.ROOT }) {
+			Locale.setDefault(Locale.Category.DISPLAY, foreign);
+			assertEquals("Key F♯", texts.of("rule-broken.key", "F♯"), foreign.toString());
+		}
+	}
+
+	@Test
+	void figuresAreTheSameInEveryLanguage() {
+		Locale.setDefault(Locale.GERMANY);
+		assertEquals("1234567 Messwerte für 1.5 Stunden", texts.of("reading-count.few.what", 1_234_567, 1.5));
+	}
+
+	@Test
+	void apostrophesAreSaidOnce() {
+		assertEquals("2 o'clock", Texts.in(Locale.ENGLISH, () -> texts.of("hour.full", 2)));
+	}
+
+	@Test
+	void agreedLanguageHoldsForTheWorkAlone() {
+		Locale.setDefault(Locale.Category.DISPLAY, Locale.GERMAN);
+		assertEquals("Key F♯", Texts.in(Locale.ENGLISH, () -> texts.of("rule-broken.key", "F♯")));
+		assertThrows(IllegalStateException.class, () -> Texts.in(Locale.ENGLISH, () -> {
+			throw new IllegalStateException();
+		}));
+		assertEquals("Klappe F♯", texts.of("rule-broken.key", "F♯"));
+	}
+
+	@Test
+	void missingTextIsAMistake() {
+		assertThrows(MissingResourceException.class, () -> texts.of("no such text"));
+		assertEquals(Optional.empty(), texts.find("no such text"));
+	}
+}

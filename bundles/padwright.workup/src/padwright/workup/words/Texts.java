@@ -1,0 +1,71 @@
+package padwright.workup.words;
+
+import java.text.MessageFormat;
+import java.util.Locale;
+import java.util.Map;
+import java.util.MissingResourceException;
+import java.util.Optional;
+import java.util.ResourceBundle;
+import java.util.ResourceBundle.Control;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+
+/**
+ * The texts of a bundle in the language in which the program speaks just now, {@link Locale.Category#DISPLAY}. English
+ * stands in the file without a language, and is spoken where there is no translation.
+ */
+public final class Texts {
+
+	/** Else a German machine that is asked for Danish would answer in German. */
+	private static final Control ELSE_ENGLISH = Control.getNoFallbackControl(Control.FORMAT_PROPERTIES);
+
+	private static final ThreadLocal<Locale> AGREED = new ThreadLocal<>();
+
+	private final String name;
+	private final ClassLoader bundle;
+	private final Map<Locale, ResourceBundle> byLanguage = new ConcurrentHashMap<>();
+
+	private Texts(String name, ClassLoader bundle) {
+		this.name = name;
+		this.bundle = bundle;
+	}
+
+	/** The texts of {@code file.properties} and its translations, which lie beside {@code owner}. */
+	public static Texts beside(Class<?> owner, String file) {
+		return new Texts(owner.getPackageName() + "." + file, owner.getClassLoader());
+	}
+
+	/** Does work with texts in a certain language, such as that of a paper; in this thread alone. */
+	public static <T> T in(Locale language, Supplier<T> work) {
+		Locale before = AGREED.get();
+		AGREED.set(language);
+		try {
+			return work.get();
+		} finally {
+			AGREED.set(before);
+		}
+	}
+
+	/**
+	 * A text by its key, with {@code arguments} as they print themselves in the places of {@code {0}} and so on, so that
+	 * figures are the same in every language.
+	 *
+	 * @throws MissingResourceException if there is no such text
+	 */
+	public String of(String key, Object... arguments) {
+		Object[] printed = Stream.of(arguments).map(String::valueOf).toArray();
+		return new MessageFormat(spoken().getString(key), Locale.ROOT).format(printed);
+	}
+
+	/** A text without arguments, if there is one. */
+	public Optional<String> find(String key) {
+		return spoken().containsKey(key) ? Optional.of(of(key)) : Optional.empty();
+	}
+
+	private ResourceBundle spoken() {
+		Locale agreed = AGREED.get();
+		return byLanguage.computeIfAbsent(agreed == null ? Locale.getDefault(Locale.Category.DISPLAY) : agreed,
+				language -> ResourceBundle.getBundle(name, language, bundle, ELSE_ENGLISH));
+	}
+}
