@@ -3,6 +3,8 @@ rem Runs Padwright's command line; the exit status is the command's. "padwright 
 setlocal
 set "JAVA=java"
 if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
+if not defined JAVA_HOME where /q java || goto nojava
+if defined JAVA_HOME if not exist "%JAVA%.exe" goto nojava
 for %%L in ("%~dp0plugins\org.eclipse.equinox.launcher_*.jar") do set "LAUNCHER=%%L"
 if /i "%~1"=="open" (
 	if not defined PADWRIGHT_WORKSPACE set "PADWRIGHT_WORKSPACE=%LOCALAPPDATA%\Padwright"
@@ -13,3 +15,6 @@ exit /b %ERRORLEVEL%
 :open
 "%JAVA%" -XX:+UseSerialGC -Xshare:auto -Dfile.encoding=UTF-8 %PADWRIGHT_JAVA_OPTIONS% -jar "%LAUNCHER%" -nosplash -product padwright.workbench.product -application padwright.workbench.workbench -data "%PADWRIGHT_WORKSPACE%" %*
 exit /b %ERRORLEVEL%
+:nojava
+echo padwright: no Java found: install Java 17 or newer, or set JAVA_HOME>&2
+exit /b 2
