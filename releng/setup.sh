@@ -144,14 +144,17 @@ find_maven() {
 
 # Compiles what Maven needs on top to compare all it fetches with .mvn/checksums; .mvn/maven.config names the place.
 extend_maven() {
-	local name=FetchedAndLocalArtifacts classes=$state/maven home
-	[[ $classes/$name.class -nt $root/releng/maven/$name.java ]] && return
+	local classes=$state/maven home names
+	[[ -d $classes && -z $(find "$root/releng/maven" -newer "$classes") ]] && return
 	home=$("$maven" --version | sed 's/\x1b\[[0-9;]*m//g' | sed -n 's/^Maven home: //p')
-	rm -rf "$classes"
-	mkdir -p "$classes/META-INF/sisu"
-	printf '%s\n' "$name" >"$classes/META-INF/sisu/javax.inject.Named"
-	"$JAVA_HOME/bin/javac" -proc:none --release "$java_needed" -cp "$home/lib/*" -d "$classes" \
-		"$root/releng/maven/$name.java" || fail "could not compile releng/maven"
+	names=$(cd "$root/releng/maven" && ls -- *.java)
+	rm -rf "$classes" "$classes.new"
+	mkdir -p "$classes.new/META-INF/sisu"
+	printf '%s\n' ${names//.java/} >"$classes.new/META-INF/sisu/javax.inject.Named"
+	"$JAVA_HOME/bin/javac" -proc:none --release "$java_needed" -cp "$home/lib/*" -d "$classes.new" \
+		"$root"/releng/maven/*.java || fail "could not compile releng/maven"
+	mv "$classes.new" "$classes"
+	touch "$classes"
 }
 
 # A screen of our own for windows under test, gone when the script ends.
