@@ -2,6 +2,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -16,11 +17,13 @@ import org.eclipse.aether.resolution.VersionRangeRequest;
 import org.eclipse.aether.resolution.VersionRangeResolutionException;
 import org.eclipse.aether.resolution.VersionRangeResult;
 import org.eclipse.aether.util.ConfigUtils;
+import org.eclipse.aether.version.Version;
 import org.eclipse.sisu.Priority;
 
 /**
- * Takes a range of versions, of which the poms of Eclipse are full, for those versions in it that have a recorded
- * checksum. Otherwise a version published tomorrow would change, and then end, the build of yesterday's sources.
+ * Takes a range of versions, of which the poms of Eclipse are full, for the newest in it that has a recorded checksum, or
+ * while recording for the newest of all. Otherwise a version published tomorrow would change, and then end, the build of
+ * yesterday's sources, and the pom of every version in a range would be fetched.
  */
 @Named
 @Priority(1)
@@ -42,14 +45,17 @@ public final class RecordedVersions implements VersionRangeResolver {
 	public VersionRangeResult resolveVersionRange(RepositorySystemSession session, VersionRangeRequest request)
 			throws VersionRangeResolutionException {
 		VersionRangeResult result = maven.resolveVersionRange(session, request);
-		if (result.getVersionConstraint().getRange() != null && isEnabled(session, COMPARISON)
-				&& !isEnabled(session, COMPARISON + ".record")) {
+		if (result.getVersionConstraint().getRange() == null || !isEnabled(session, COMPARISON)) {
+			return result;
+		}
+		Stream<Version> versions = result.getVersions().stream();
+		if (!isEnabled(session, COMPARISON + ".record")) {
 			Artifact artifact = request.getArtifact();
 			String folder = artifact.getGroupId().replace('.', '/') + '/' + artifact.getArtifactId() + '/';
 			Set<String> known = recorded(session);
-			result.setVersions(result.getVersions().stream().filter(each -> known.contains(folder + each)).toList());
+			versions = versions.filter(each -> known.contains(folder + each));
 		}
-		return result;
+		return result.setVersions(versions.max(Comparator.naturalOrder()).stream().toList());
 	}
 
 	private static boolean isEnabled(RepositorySystemSession session, String property) {
