@@ -1,4 +1,4 @@
-import static java.util.stream.Collectors.partitioningBy;
+import static java.util.stream.Collectors.groupingBy;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -21,12 +21,16 @@ import org.eclipse.sisu.Priority;
  * Lets Maven compare every artifact it fetches with its recorded checksum, though Tycho tells it of artifacts by the path
  * of a file alone: for one from no repository Maven's comparison ends in an error. Those are the bundles of the target
  * platform, which were compared when they were fetched, and what our own bundles are made of.
+ * <p>
+ * What Tycho tells Maven of the rest of a project's dependencies changes with what the local repository holds, and no
+ * plug-in of ours uses it: compared if recorded, but not missed if not.
  */
 @Named
 @Priority(1)
 @Singleton
 public final class FetchedAndLocalArtifacts implements ArtifactResolver {
 	private static final String COMPARISON = "aether.artifactResolver.postProcessor.trustedChecksums";
+	private static final String FAIL_IF_MISSING = COMPARISON + ".failIfMissing";
 
 	private final ArtifactResolver maven;
 
@@ -44,26 +48,30 @@ public final class FetchedAndLocalArtifacts implements ArtifactResolver {
 	@Override
 	public List<ArtifactResult> resolveArtifacts(RepositorySystemSession session,
 			Collection<? extends ArtifactRequest> requests) throws ArtifactResolutionException {
-		Map<Boolean, List<ArtifactRequest>> byLocal = requests.stream()
-				.collect(partitioningBy(FetchedAndLocalArtifacts::isLocal));
+		Map<String, List<ArtifactRequest>> byExemption = requests.stream()
+				.collect(groupingBy(FetchedAndLocalArtifacts::exemption));
 		List<ArtifactResult> results = new ArrayList<>();
-		if (!byLocal.get(true).isEmpty()) {
-			results.addAll(maven.resolveArtifacts(withoutComparison(session), byLocal.get(true)));
-		}
-		try {
-			results.addAll(maven.resolveArtifacts(session, byLocal.get(false)));
-		} catch (ArtifactResolutionException e) {
-			results.addAll(e.getResults());
-			throw new ArtifactResolutionException(results, e.getMessage(), e.getCause());
+		for (Map.Entry<String, List<ArtifactRequest>> each : byExemption.entrySet()) {
+			try {
+				results.addAll(maven.resolveArtifacts(without(each.getKey(), session), each.getValue()));
+			} catch (ArtifactResolutionException e) {
+				results.addAll(e.getResults());
+				throw new ArtifactResolutionException(results, e.getMessage(), e.getCause());
+			}
 		}
 		return results;
 	}
 
-	private static boolean isLocal(ArtifactRequest request) {
-		return request.getArtifact().getProperty(ArtifactProperties.LOCAL_PATH, null) != null;
+	/** The setting of Maven's that does not hold for an artifact, or nothing. */
+	private static String exemption(ArtifactRequest request) {
+		if (request.getArtifact().getProperty(ArtifactProperties.LOCAL_PATH, null) != null) {
+			return COMPARISON;
+		}
+		return request.getRequestContext().startsWith("project") ? FAIL_IF_MISSING : "";
 	}
 
-	private static RepositorySystemSession withoutComparison(RepositorySystemSession session) {
-		return new DefaultRepositorySystemSession(session).setConfigProperty(COMPARISON, false);
+	private static RepositorySystemSession without(String setting, RepositorySystemSession session) {
+		return setting.isEmpty() ? session
+				: new DefaultRepositorySystemSession(session).setConfigProperty(setting, false);
 	}
 }

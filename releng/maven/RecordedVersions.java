@@ -3,6 +3,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -48,14 +49,15 @@ public final class RecordedVersions implements VersionRangeResolver {
 		if (result.getVersionConstraint().getRange() == null || !isEnabled(session, COMPARISON)) {
 			return result;
 		}
-		Stream<Version> versions = result.getVersions().stream();
+		List<Version> versions = result.getVersions();
 		if (!isEnabled(session, COMPARISON + ".record")) {
 			Artifact artifact = request.getArtifact();
 			String folder = artifact.getGroupId().replace('.', '/') + '/' + artifact.getArtifactId() + '/';
 			Set<String> known = recorded(session);
-			versions = versions.filter(each -> known.contains(folder + each));
+			List<Version> ofThem = versions.stream().filter(each -> known.contains(folder + each)).toList();
+			versions = ofThem.isEmpty() ? versions : ofThem;
 		}
-		return result.setVersions(versions.max(Comparator.naturalOrder()).stream().toList());
+		return result.setVersions(versions.stream().max(Comparator.naturalOrder()).stream().toList());
 	}
 
 	private static boolean isEnabled(RepositorySystemSession session, String property) {
