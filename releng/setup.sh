@@ -8,7 +8,7 @@ product=$root/releng/product/target/products/padwright/linux/gtk/x86_64/padwrigh
 java_needed=17
 maven_needed=3.9.9
 maven_fetched=3.9.16
-dependency_plugin=org.apache.maven.plugins:maven-dependency-plugin:3.8.1
+maven_sum=5af3b743dd8b876b5c45da33b676251e5f1687712644abb4ee519ca56e1d89ce
 
 say() {
 	printf 'padwright: %s\n' "$*" >&2
@@ -119,7 +119,7 @@ install() {
 
 # Sets maven to one that Tycho accepts: the installed one, or one it fetches, once, by its coordinates.
 find_maven() {
-	local cache=${XDG_CACHE_HOME:-$HOME/.cache}/padwright download
+	local cache=${XDG_CACHE_HOME:-$HOME/.cache}/padwright download archive
 	maven=mvn
 	version_at_least "$(maven_version mvn)" "$maven_needed" && return
 	maven=$cache/apache-maven-$maven_fetched/bin/mvn
@@ -127,15 +127,34 @@ find_maven() {
 	say "fetching Maven $maven_fetched"
 	mkdir -p "$cache"
 	download=$(mktemp -d "$cache/fetch.XXXXXX")
+	archive=$download/org/apache/maven/apache-maven/$maven_fetched/apache-maven-$maven_fetched-bin.zip
+	cp "$root/releng/maven/fetch.xml" "$download/pom.xml"
 	# From a directory of its own: an old Maven cannot read this project's settings.
-	if ! (cd "$download" && mvn -B -q ${MAVEN_ARGS-} "$dependency_plugin:copy" -DoutputDirectory="$download" \
-		-Dartifact="org.apache.maven:apache-maven:$maven_fetched:zip:bin" && unzip -q ./*.zip) \
-		>"$download/log" 2>&1; then
+	if ! (cd "$download" && mvn -B -q ${MAVEN_ARGS-} -Dmaven.repo.local="$download" \
+		-Dmaven.fetched="$maven_fetched" validate) >"$download/log" 2>&1; then
 		tail -n 20 "$download/log" >&2
 		fail "could not fetch Maven $maven_fetched; install Maven $maven_needed or newer"
 	fi
+	sha256sum --check --status <<<"$maven_sum  $archive" \
+		|| fail "$archive is not the Maven $maven_fetched that was recorded; delete it and try again"
+	unzip -q "$archive" -d "$download"
 	mv -T "$download/apache-maven-$maven_fetched" "$cache/apache-maven-$maven_fetched" 2>/dev/null || [[ -x $maven ]]
 	rm -rf "$download"
+}
+
+# Compiles what Maven needs on top to compare all it fetches with .mvn/checksums; .mvn/maven.config names the place.
+extend_maven() {
+	local classes=$state/maven home names
+	[[ -d $classes && -z $(find "$root/releng/maven" -newer "$classes") ]] && return
+	home=$("$maven" --version | sed 's/\x1b\[[0-9;]*m//g' | sed -n 's/^Maven home: //p')
+	names=$(cd "$root/releng/maven" && ls -- *.java)
+	rm -rf "$classes" "$classes.new"
+	mkdir -p "$classes.new/META-INF/sisu"
+	printf '%s\n' ${names//.java/} >"$classes.new/META-INF/sisu/javax.inject.Named"
+	"$JAVA_HOME/bin/javac" -proc:none --release "$java_needed" -cp "$home/lib/*" -d "$classes.new" \
+		"$root"/releng/maven/*.java || fail "could not compile releng/maven"
+	mv "$classes.new" "$classes"
+	touch "$classes"
 }
 
 # A screen of our own for windows under test, gone when the script ends.
@@ -160,11 +179,24 @@ set_up() {
 	export JAVA_HOME
 	find_maven
 	mkdir -p "$state"
+	extend_maven
 	printf '%s\n' "$JAVA_HOME" >"$state/java-home"
 }
 
 run_maven() {
 	"$maven" -B -ntp -f "$root/pom.xml" "$@"
+}
+
+# What a log of Maven says of artifacts that are not what was recorded, with the cure; fails if it says nothing of them.
+say_what_differs() {
+	local differing missing
+	differing=$(sed -n 's/.*Artifact \([^ ]*\) trusted checksum mismatch.*/\1/p' "$1" | sort -u)
+	missing=$(sed -n 's/.*Missing from .* trusted checksum.* for artifact \([^ ]*\).*/\1/p' "$1" | sort -u)
+	[[ -z $differing ]] || say "not what was recorded in .mvn/checksums, so not used:" $differing \
+		"(delete it from the local repository, so that it is fetched again; if it still differs, somebody changed it)"
+	[[ -z $missing ]] || say "not recorded in .mvn/checksums, so not used:" $missing \
+		"(after a change of versions run releng/checksums)"
+	[[ -n $differing$missing ]]
 }
 
 # Starts the new product once, so that its caches are there for every later start, then remembers what it was made of.

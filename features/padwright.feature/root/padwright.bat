@@ -3,6 +3,8 @@ rem Runs Padwright's command line; the exit status is the command's. "padwright 
 setlocal
 set "JAVA=java"
 if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
+if not defined JAVA_HOME where /q java || goto nojava
+if defined JAVA_HOME if not exist "%JAVA%.exe" goto nojava
 for %%L in ("%~dp0plugins\org.eclipse.equinox.launcher_*.jar") do set "LAUNCHER=%%L"
 if /i "%~1"=="open" (
 	if not defined PADWRIGHT_WORKSPACE set "PADWRIGHT_WORKSPACE=%LOCALAPPDATA%\Padwright"
@@ -15,3 +17,6 @@ exit /b %ERRORLEVEL%
 rem It ends with 23 where it wants to be started again, as after a change of its theme.
 if %ERRORLEVEL% equ 23 goto open
 exit /b %ERRORLEVEL%
+:nojava
+echo padwright: no Java found: install Java 17 or newer, or set JAVA_HOME>&2
+exit /b 2
