@@ -147,7 +147,8 @@ public class PadwrightFormatter extends AbstractJavaFormatter {
 	/** A number and its unit have a blank between them, other values of several words none. */
 	private void spaceInside(ISemanticRegion region, IFormattableDocument text) {
 		AbstractRule rule = region.getGrammarElement() instanceof RuleCall call ? call.getRule() : null;
-		if (rule == grammar.getMeasureRule()) {
+		// By name, since the text may have been read by other services of the language than these.
+		if (rule != null && rule.getName().equals(grammar.getMeasureRule().getName())) {
 			text.addReplacer(new WordLayout(region, " "));
 		} else if (rule instanceof ParserRule) {
 			text.addReplacer(new WordLayout(region, ""));
