@@ -7,6 +7,7 @@ import java.util.MissingResourceException;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.ResourceBundle.Control;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -61,6 +62,11 @@ public final class Texts {
 	/** A text without arguments, if there is one. */
 	public Optional<String> find(String key) {
 		return spoken().containsKey(key) ? Optional.of(of(key)) : Optional.empty();
+	}
+
+	/** The keys of all texts. */
+	public Set<String> keys() {
+		return spoken().keySet();
 	}
 
 	private ResourceBundle spoken() {

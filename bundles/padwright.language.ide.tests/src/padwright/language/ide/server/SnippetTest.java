@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
-import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
@@ -28,6 +27,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import padwright.language.ide.completion.Proposals;
 import padwright.workup.checks.IssueCodes;
 
 /** Whole rows and documents to fill in. */
@@ -65,9 +65,9 @@ class SnippetTest {
 	}
 
 	private static Set<String> labels() {
-		ResourceBundle labels = ResourceBundle.getBundle("padwright.language.ide.completion.snippets");
+		var labels = padwright.workup.words.Texts.beside(Proposals.class, "snippets");
 		Set<String> all = new HashSet<>();
-		labels.keySet().forEach(name -> assertTrue(all.add(labels.getString(name)), name));
+		labels.keys().forEach(name -> assertTrue(all.add(labels.of(name)), name));
 		return all;
 	}
 

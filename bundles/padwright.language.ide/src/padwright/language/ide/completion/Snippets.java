@@ -5,11 +5,12 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.ResourceBundle;
 import java.util.stream.Stream;
 
 import org.eclipse.xtext.GrammarUtil;
 import org.eclipse.xtext.Keyword;
+
+import padwright.workup.words.Texts;
 
 /**
  * All snippets. Each is a line in {@code snippets.properties}, which says what it is called, and a file of that name,
@@ -17,9 +18,9 @@ import org.eclipse.xtext.Keyword;
  */
 final class Snippets {
 
-	private static final ResourceBundle LABELS = ResourceBundle.getBundle("padwright.language.ide.completion.snippets");
+	private static final Texts LABELS = Texts.beside(Snippets.class, "snippets");
 	private static final String IN = "in ";
-	private static final List<Snippet> ALL = LABELS.keySet().stream().sorted().map(Snippets::read).toList();
+	private static final List<Snippet> ALL = LABELS.keys().stream().sorted().map(Snippets::read).toList();
 
 	private Snippets() {
 	}
@@ -35,14 +36,18 @@ final class Snippets {
 				.filter(snippet -> snippet.rules().contains(rule));
 	}
 
+	/** What a snippet is called, in the language of the user. */
+	static String label(String name) {
+		return LABELS.of(name);
+	}
+
 	private static Snippet read(String name) {
 		String[] parts = text(name).split("\n", 2);
 		if (!parts[0].startsWith(IN) || parts.length < 2) {
 			throw new IllegalArgumentException("snippet " + name + " does not begin with a line that says " + IN
 					+ "which rules it stands");
 		}
-		return new Snippet(List.of(parts[0].substring(IN.length()).split(", ")), LABELS.getString(name),
-				parts[1].stripTrailing());
+		return new Snippet(name, List.of(parts[0].substring(IN.length()).split(", ")), parts[1].stripTrailing());
 	}
 
 	private static String text(String name) {
