@@ -72,6 +72,7 @@ class ScreensTest {
 		PlanEditor editor = driver.open("plans/spring-service.plan");
 		Bench bench = Driver.ui(() -> Bench.of(Driver.page().getWorkbenchWindow()));
 		Driver.waitFor("the plan on the bench", () -> bench.shown().plan().isPresent());
+		Driver.waitFor("findings", () -> !driver.markers("plans/student-flute.plan").isEmpty());
 		Driver.ui(() -> {
 			bench.choose("As");
 			return null;
