@@ -12,10 +12,9 @@ import padwright.drawing.scene.Ink;
 import padwright.drawing.scene.Line;
 import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
-import padwright.engine.clock.ClockHour;
 
 /** The rim, its hours and what 12 o'clock looks at. */
-record DialDrawing(ClockFace face, FontMetrics metrics, String twelveLooksAt) {
+record DialDrawing(ClockFace face, FontMetrics metrics, DialWords words) {
 
 	private static final double WORD_SIZE = 1.65;
 	private static final double WIDEST = 22;
@@ -26,14 +25,9 @@ record DialDrawing(ClockFace face, FontMetrics metrics, String twelveLooksAt) {
 			elements.add(tick(hour));
 		}
 		elements.add(new Drawn(new Circle(0, 0, face.mm(ClockFace.RIM)), Style.stroked(Ink.BLACK, face.mm(0.42))));
-		elements.add(word(reference(), -ClockFace.WORDS));
-		elements.add(word("seen from pad side", ClockFace.WORDS));
+		elements.add(word(words.above(), -ClockFace.WORDS));
+		elements.add(word(words.below(), ClockFace.WORDS));
 		return elements;
-	}
-
-	private String reference() {
-		String twelve = "12 = " + twelveLooksAt;
-		return face.atTop().equals(ClockHour.ofHour(12)) ? twelve : twelve + ", " + face.atTop() + " at the top";
 	}
 
 	private Element tick(int hour) {

@@ -15,7 +15,7 @@ import padwright.engine.rim.RimProfile;
 /**
  * The clock of one pad: readings outside, the gap as a grey bulge on the rim, the film inside it.
  *
- * @param twelveLooksAt what 12 o'clock looks at, as in {@code hinge}
+ * @param words how it is to be read
  * @param atTop the hour drawn at the top
  * @param readings what the feeler said
  * @param gap the fitted gap around the clock, if there are readings to fit
@@ -23,7 +23,7 @@ import padwright.engine.rim.RimProfile;
  * @param pieces pieces to place now
  * @param fullGapThou the gap that fills the band outside the rim, in thou, more than 0; wider gaps are cut off there
  */
-public record RimClock(String twelveLooksAt, ClockHour atTop, List<RimReading> readings, Optional<RimProfile> gap,
+public record RimClock(DialWords words, ClockHour atTop, List<RimReading> readings, Optional<RimProfile> gap,
 		List<PartialShim> earlier, List<PartialShim> pieces, double fullGapThou) {
 
 	/** @throws IllegalArgumentException if the scale of the gap is not positive */
@@ -55,7 +55,7 @@ public record RimClock(String twelveLooksAt, ClockHour atTop, List<RimReading> r
 		ClockFace face = new ClockFace(diameter, atTop);
 		List<Element> elements = new ArrayList<>();
 		gap.ifPresent(profile -> elements.addAll(new GapBand(face, profile, fullGapThou).draw()));
-		elements.addAll(new DialDrawing(face, metrics, twelveLooksAt).draw());
+		elements.addAll(new DialDrawing(face, metrics, words).draw());
 		elements.addAll(new PieceRings(face, metrics, earlier, pieces).draw());
 		elements.addAll(new ReadingMarks(face, metrics, readings).draw());
 		return Group.of(elements);

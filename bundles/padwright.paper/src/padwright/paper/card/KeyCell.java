@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 import padwright.drawing.clock.FilmHatch;
+import padwright.drawing.clock.DialWords;
 import padwright.drawing.clock.RimClock;
 import padwright.drawing.scene.Anchor;
 import padwright.drawing.scene.Drawn;
@@ -95,7 +96,7 @@ final class KeyCell {
 	}
 
 	private RimClock clock() {
-		return new RimClock(style.twelveLooksAt(), new ClockHour(0), key.readings(), key.gap(), key.earlierPieces(),
+		return new RimClock(DialWords.of(style.twelveLooksAt()), new ClockHour(0), key.readings(), key.gap(), key.earlierPieces(),
 				key.pieces(), CardStyle.FULL_GAP_THOU);
 	}
 

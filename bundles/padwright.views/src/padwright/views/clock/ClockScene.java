@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 import padwright.drawing.clock.ClockFace;
+import padwright.drawing.clock.DialWords;
 import padwright.drawing.clock.RimClock;
 import padwright.drawing.clock.RimReading;
 import padwright.drawing.font.DejaVuMetrics;
@@ -85,7 +86,7 @@ final class ClockScene {
 	private List<Element> dial() {
 		List<PartialShim> pieces = picture.proposal().map(ClockProposal::pieces).orElse(picture.pieces());
 		Optional<RimProfile> gap = picture.isFitted() ? picture.state().gap() : Optional.empty();
-		RimClock clock = new RimClock(picture.state().twelveLooksAt(), Shown.top(),
+		RimClock clock = new RimClock(words(), Shown.top(),
 				marks(), gap, picture.earlier(), pieces, fullGap(gap));
 		Group dial = clock.draw(DIAMETER, new DejaVuMetrics());
 		List<Element> elements = new ArrayList<>();
@@ -103,6 +104,12 @@ final class ClockScene {
 					.ifPresent(index -> elements.addAll(chosen(index, pieces.get(index))));
 		}
 		return elements;
+	}
+
+	private DialWords words() {
+		String twelve = Messages.of("clock.at." + picture.state().twelveLooksAt());
+		return new DialWords(Shown.top().equals(ClockHour.ofHour(12)) ? Messages.of("clock.reference", twelve)
+				: Messages.of("clock.turned", twelve, Shown.top()), Messages.of("clock.side"));
 	}
 
 	private static double fullGap(Optional<RimProfile> gap) {
