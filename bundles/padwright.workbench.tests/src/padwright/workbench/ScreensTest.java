@@ -98,6 +98,7 @@ class ScreensTest {
 			picture(Driver.ui(() -> (Control) view.getSite().getService(MPart.class)
 					.getWidget()), id.substring(id.lastIndexOf('.') + 1));
 		}
+		Driver.view(CupSectionView.ID);
 		Driver.ui(() -> {
 			Driver.page().activate(editor);
 			return null;
