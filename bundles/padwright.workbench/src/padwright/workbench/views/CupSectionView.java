@@ -6,31 +6,19 @@ import padwright.views.Palette;
 import padwright.views.canvas.CupSection;
 import padwright.views.section.CupSectionState;
 import padwright.workbench.bench.Bench;
-import padwright.workup.service.KeyJob;
 
 /** The cup of the chosen key, cut open. */
 public final class CupSectionView extends RowView<CupSection, CupSectionState> {
 
 	public static final String ID = "padwright.workbench.cupSection";
 
+	public CupSectionView() {
+		super(CupSectionState::of, CupSectionState.empty(), CupSection::show);
+	}
+
 	@Override
 	protected CupSection create(Composite parent, Palette palette, Bench bench) {
 		return new CupSection(parent, palette);
-	}
-
-	@Override
-	protected CupSectionState state(KeyJob row) {
-		return CupSectionState.of(row);
-	}
-
-	@Override
-	protected CupSectionState empty() {
-		return CupSectionState.empty();
-	}
-
-	@Override
-	protected void display(CupSection section, CupSectionState state) {
-		section.show(state);
 	}
 
 	@Override

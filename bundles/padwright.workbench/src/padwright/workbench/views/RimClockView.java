@@ -17,6 +17,10 @@ public final class RimClockView extends RowView<RimClockControl, ClockState> {
 
 	private Job solving;
 
+	public RimClockView() {
+		super(ClockState::of, ClockState.empty(), RimClockControl::show);
+	}
+
 	@Override
 	protected RimClockControl create(Composite parent, Palette palette, Bench bench) {
 		RimClockControl clock = new RimClockControl(parent, palette);
@@ -45,21 +49,6 @@ public final class RimClockView extends RowView<RimClockControl, ClockState> {
 		if (solving != null) {
 			solving.cancel();
 		}
-	}
-
-	@Override
-	protected ClockState state(KeyJob row) {
-		return ClockState.of(row);
-	}
-
-	@Override
-	protected ClockState empty() {
-		return ClockState.empty();
-	}
-
-	@Override
-	protected void display(RimClockControl clock, ClockState state) {
-		clock.show(state);
 	}
 
 	@Override

@@ -1,6 +1,8 @@
 package padwright.workbench.views;
 
 import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.function.Function;
 
 import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.jobs.Job;
@@ -18,23 +20,29 @@ import padwright.workup.service.KeyJob;
  */
 abstract class RowView<C extends Control, S> extends BenchView<C> {
 
+	private final Function<KeyJob, S> state;
+	private final S empty;
+	private final BiConsumer<C, S> display;
 	private final Job work = Job.createSystem(Messages.get("bench.reading"), (ICoreRunnable) monitor -> work());
 	private volatile Optional<KeyJob> chosen = Optional.empty();
 
-	/** What is shown of a row; asked in the background. */
-	protected abstract S state(KeyJob row);
-
-	/** What is shown where no key is chosen. */
-	protected abstract S empty();
-
-	protected abstract void display(C shown, S state);
+	/**
+	 * @param state what is shown of a row; asked in the background
+	 * @param empty what is shown where no key is chosen
+	 * @param display shows it in the control
+	 */
+	RowView(Function<KeyJob, S> state, S empty, BiConsumer<C, S> display) {
+		this.state = state;
+		this.empty = empty;
+		this.display = display;
+	}
 
 	@Override
 	protected final void show(C shown, OnBench onBench) {
 		Optional<KeyJob> next = onBench.row();
 		// What is typed meanwhile must not be written into the row of another key.
 		if (!next.map(KeyJob::name).equals(chosen.map(KeyJob::name))) {
-			display(shown, empty());
+			display.accept(shown, empty);
 		}
 		chosen = next;
 		if (next.isPresent()) {
@@ -44,9 +52,9 @@ abstract class RowView<C extends Control, S> extends BenchView<C> {
 
 	private void work() {
 		Optional<KeyJob> row = chosen;
-		row.map(this::state).ifPresent(state -> control().getDisplay().asyncExec(() -> {
+		row.map(state).ifPresent(worked -> control().getDisplay().asyncExec(() -> {
 			if (chosen == row && !control().isDisposed()) {
-				display(control(), state);
+				display.accept(control(), worked);
 			}
 		}));
 	}
