@@ -13,7 +13,7 @@ if /i "%~1"=="open" (
 "%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:auto -Djava.awt.headless=true -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Dstderr.encoding=UTF-8 %PADWRIGHT_JAVA_OPTIONS% -jar "%LAUNCHER%" -nosplash -application padwright.commands.padwright -data @none %*
 exit /b %ERRORLEVEL%
 :open
-"%JAVA%" -XX:+UseSerialGC -Xshare:auto -Dfile.encoding=UTF-8 %PADWRIGHT_JAVA_OPTIONS% -jar "%LAUNCHER%" -nosplash -product padwright.workbench.product -application padwright.workbench.workbench -data "%PADWRIGHT_WORKSPACE%" %*
+"%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:auto -Dfile.encoding=UTF-8 %PADWRIGHT_JAVA_OPTIONS% -jar "%LAUNCHER%" -nosplash -product padwright.workbench.product -application padwright.workbench.workbench -data "%PADWRIGHT_WORKSPACE%" %*
 rem It ends with 23 where it wants to be started again, as after a change of its theme.
 if %ERRORLEVEL% equ 23 goto open
 exit /b %ERRORLEVEL%
