@@ -4,6 +4,7 @@ import org.eclipse.jface.action.ICoolBarManager;
 import org.eclipse.jface.action.IMenuManager;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
+import org.eclipse.jface.action.ToolBarContributionItem;
 import org.eclipse.jface.action.ToolBarManager;
 import org.eclipse.ui.IWorkbenchActionConstants;
 import org.eclipse.ui.IWorkbenchWindow;
@@ -105,7 +106,7 @@ final class BarAdvisor extends ActionBarAdvisor {
 		for (ActionFactory factory : new ActionFactory[] {ActionFactory.SAVE, ActionFactory.UNDO, ActionFactory.REDO}) {
 			tools.add(getAction(factory.getId()));
 		}
-		bar.add(tools);
+		bar.add(new ToolBarContributionItem(tools, IWorkbenchActionConstants.TOOLBAR_FILE));
 		bar.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
 	}
 }
