@@ -1,0 +1,110 @@
+package padwright.engine.acoustics;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+import org.hipparchus.analysis.differentiation.Gradient;
+
+/**
+ * An instrument as elements, of which only those of the holes change with a fingering.
+ *
+ * @param outside the air outside its embouchure hole
+ * @param sections of the bore before each hole, and behind the last
+ * @param spots of the holes, one fewer than sections
+ * @param end of the bore
+ */
+record Assembly(Variables variables, HoleParts holeParts, Optional<Part> outside, List<List<Part>> sections,
+		List<Spot> spots, End end) {
+
+	/**
+	 * Where a hole is.
+	 *
+	 * @param bore radius there
+	 */
+	record Spot(Hole hole, Gradient bore) {
+	}
+
+	/** @param sizes what those of the tail follow from */
+	record End(Tail tail, List<Gradient> sizes) {
+	}
+
+	/** @throws IllegalArgumentException if a hole is wider than the bore */
+	static Assembly of(Layout layout, SoundModel model) {
+		Variables variables = Variables.of(layout);
+		BoreShape shape = BoreShape.of(layout, variables);
+		Optional<MouthParts> mouth = layout.mouth().map(hole -> new MouthParts(model, variables, shape, hole));
+		List<Spot> spots = layout.holes().stream().map(hole -> spot(hole, shape, variables)).toList();
+		List<List<Part>> sections = new ArrayList<>();
+		Gradient from = mouth.map(MouthParts::place).orElse(shape.start());
+		for (Hole hole : layout.holes()) {
+			Gradient to = variables.ofHole(hole, Measure.PLACE);
+			sections.add(section(from, to, shape, layout, variables));
+			from = to;
+		}
+		sections.add(section(from, shape.end(), shape, layout, variables));
+		sections.set(0, Stream.concat(mouth.stream().flatMap(parts -> parts.into().stream()), sections.get(0).stream())
+				.toList());
+		Gradient radius = shape.radii().get(shape.radii().size() - 1);
+		return new Assembly(variables, new HoleParts(model, variables), mouth.map(MouthParts::outside), sections, spots,
+				new End(new Tail(radius.getValue(), new Ending.Open(model.boreEnd())), List.of(radius)));
+	}
+
+	private static Spot spot(Hole hole, BoreShape shape, Variables variables) {
+		Gradient bore = shape.radiusAt(variables.ofHole(hole, Measure.PLACE));
+		if (hole.diameter() > 2 * bore.getValue()) {
+			throw new IllegalArgumentException("hole " + hole.name() + " is wider than the bore, "
+					+ 2 * bore.getValue() + " m");
+		}
+		return new Spot(hole, bore);
+	}
+
+	/** The bore between two places, and the leaks in it. */
+	private static List<Part> section(Gradient from, Gradient to, BoreShape shape, Layout layout, Variables variables) {
+		List<Part> parts = new ArrayList<>();
+		Gradient last = from;
+		List<Layout.LeakAt> leaks = layout.leaks().stream()
+				.filter(leak -> leak.place() >= from.getValue() && leak.place() < to.getValue())
+				.sorted(Comparator.comparingDouble(Layout.LeakAt::place)).toList();
+		for (Layout.LeakAt leak : leaks) {
+			Gradient place = variables.constant(leak.place());
+			parts.addAll(shape.between(last, place));
+			parts.add(new Part(new WallLeak(leak.leak()),
+					Arrays.stream(leak.leak().sizes()).mapToObj(variables::constant).toList()));
+			last = place;
+		}
+		parts.addAll(shape.between(last, to));
+		return parts;
+	}
+
+	/**
+	 * All parts one behind the other.
+	 *
+	 * @param withOutside whether the air outside the embouchure hole is among them
+	 */
+	List<Part> parts(Fingering fingering, boolean withOutside) {
+		List<Part> parts = new ArrayList<>();
+		if (withOutside) {
+			outside.ifPresent(parts::add);
+		}
+		for (int index = 0; index < spots.size(); index++) {
+			parts.addAll(sections.get(index));
+			parts.add(holePart(index, fingering.over(spots.get(index).hole().name())));
+		}
+		parts.addAll(sections.get(spots.size()));
+		return parts;
+	}
+
+	Part holePart(int index, Cover cover) {
+		Spot spot = spots.get(index);
+		return holeParts.part(spot.hole(), spot.bore(), cover);
+	}
+
+	/** See {@link #parts}. */
+	Chain chain(Fingering fingering, boolean withOutside) {
+		return new Chain(parts(fingering, withOutside).stream().map(Part::element).toList(), end.tail());
+	}
+}

@@ -1,0 +1,81 @@
+package padwright.engine.acoustics;
+
+import java.util.List;
+import java.util.stream.IntStream;
+
+import org.hipparchus.CalculusFieldElement;
+import org.hipparchus.util.FieldSinhCosh;
+
+/**
+ * A straight taper, or a cylinder where both radii are equal, with losses as in a tube of the logarithmic mean radius.
+ * Since losses are not that simple in a long taper, divide one into pieces: {@link #pieces(double, double)}.
+ * Formulas: A. Lefebvre, G. P. Scavone and J. Kergomard, External tonehole interactions in woodwind instruments, Acta
+ * Acustica 99 (2013) 975–985; A. Chaigne and J. Kergomard, Acoustics of Musical Instruments (Springer 2016).
+ *
+ * @param length in m, 0 or more
+ * @param near radius in m at the near end, more than 0
+ * @param far radius in m at the far end, more than 0
+ */
+record Cone(double length, double near, double far) implements Element {
+
+	/** By how much the radius may change in one piece; a tenth of this changes no example here by 1e-6. */
+	private static final double FINE = 0.01;
+	/** Up to this share of difference to sum, the logarithmic mean is taken by its series. */
+	private static final double NEARLY_EQUAL = 0.05;
+
+	static Cone cylinder(double length, double radius) {
+		return new Cone(length, radius, radius);
+	}
+
+	/** How many pieces a taper between these radii should be divided into. */
+	static int pieces(double near, double far) {
+		return Math.max(1, (int) Math.ceil(Math.abs(StrictMath.log(far / near)) / FINE));
+	}
+
+	/** This taper in pieces of equal length. */
+	List<Element> divided(int pieces) {
+		return IntStream.range(0, pieces).<Element>mapToObj(
+				piece -> new Cone(length / pieces, radiusAt(piece, pieces), radiusAt(piece + 1, pieces))).toList();
+	}
+
+	private double radiusAt(int piece, int pieces) {
+		return near + (far - near) * piece / pieces;
+	}
+
+	@Override
+	public double[] sizes() {
+		return new double[] { length, near, far };
+	}
+
+	@Override
+	public <T extends CalculusFieldElement<T>> TwoPort<T> twoPort(Tone<T> tone, List<T> sizes) {
+		T r1 = sizes.get(1);
+		T r2 = sizes.get(2);
+		return length == 0 ? TwoPort.series(tone.number(0)) : twoPort(Line.of(tone, mean(r1, r2)), sizes.get(0), r1, r2);
+	}
+
+	private <T extends CalculusFieldElement<T>> TwoPort<T> twoPort(Line<T> line, T l, T r1, T r2) {
+		T mean = mean(r1, r2);
+		T impedance = line.impedance().multiply(mean).multiply(mean).divide(r1.multiply(r2));
+		FieldSinhCosh<T> wave = line.gamma().multiply(l).sinhCosh();
+		T slope = r2.subtract(r1).divide(line.gamma().multiply(l));
+		T from = slope.divide(r1);
+		T to = slope.divide(r2);
+		T a = r2.divide(r1).multiply(wave.cosh()).subtract(wave.sinh().multiply(from));
+		T d = r1.divide(r2).multiply(wave.cosh()).add(wave.sinh().multiply(to));
+		T c = from.multiply(to).negate().add(1).multiply(wave.sinh()).add(from.subtract(to).multiply(wave.cosh()));
+		return new TwoPort<>(a, impedance.multiply(wave.sinh()), c.divide(impedance), d);
+	}
+
+	/** (r₂ − r₁) / ln(r₂ / r₁), by the series of the area tangent where the two are nearly equal. */
+	private <T extends CalculusFieldElement<T>> T mean(T r1, T r2) {
+		T difference = r2.subtract(r1);
+		if (Math.abs(far - near) > NEARLY_EQUAL * (far + near)) {
+			return difference.divide(r2.divide(r1).log());
+		}
+		T sum = r1.add(r2);
+		T share = difference.divide(sum);
+		T tangent = Series.at(share.multiply(share), 1, 1 / 3.0, 1 / 5.0, 1 / 7.0, 1 / 9.0, 1 / 11.0);
+		return sum.divide(tangent.multiply(2));
+	}
+}

@@ -1,0 +1,98 @@
+package padwright.engine.acoustics;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+import org.hipparchus.analysis.differentiation.Gradient;
+
+/** From a hole and how it is covered to an element of the bore. */
+record HoleParts(SoundModel model, Variables variables) {
+
+	/** An ending with what its sizes follow from. */
+	private record Top(Ending ending, List<Gradient> sizes) {
+	}
+
+	/**
+	 * @param bore its radius at the hole
+	 * @throws IllegalArgumentException if the hole cannot be covered like this
+	 */
+	Part part(Hole hole, Gradient bore, Cover cover) {
+		Gradient radius = half(hole, Measure.DIAMETER);
+		Gradient chimney = variables.ofHole(hole, Measure.CHIMNEY);
+		Top top = top(hole, cover);
+		List<Gradient> sizes = new ArrayList<>(List.of(radius, chimney, bore));
+		sizes.addAll(top.sizes());
+		return new Part(new SideHole(model.holes(), model.matched(), radius.getValue(), chimney.getValue(),
+				bore.getValue(), top.ending()), sizes);
+	}
+
+	private Top top(Hole hole, Cover cover) {
+		if (cover instanceof Cover.Leaking leak) {
+			return leaking(hole, leak);
+		}
+		if (cover instanceof Cover.Partly finger) {
+			return partly(hole, finger.share());
+		}
+		boolean isPerforated = hole.cup().filter(Cup::isPerforated).isPresent();
+		if (cover instanceof Cover.Shut) {
+			Top shut = new Top(new Ending.Stopped(), List.of());
+			return isPerforated ? throughPad(hole, shut) : shut;
+		}
+		Top free = hole.cup().isPresent() ? underPad(hole) : outside();
+		return isPerforated ? both(free, throughPad(hole, outside())) : free;
+	}
+
+	private Top outside() {
+		return new Top(new Ending.Open(model.holeEnd()), List.of());
+	}
+
+	private Top underPad(Hole hole) {
+		Gradient rise = variables.ofHole(hole, Measure.RISE);
+		Gradient cup = half(hole, Measure.CUP);
+		Gradient rim = variables.ofHole(hole, Measure.RIM);
+		return new Top(new Ending.UnderPad(model.holeEnd(), rise.getValue(), cup.getValue(), rim.getValue()),
+				List.of(rise, cup, rim));
+	}
+
+	private Top throughPad(Hole hole, Top beyond) {
+		return narrowed(half(hole, Measure.OPENING), variables.ofHole(hole, Measure.DEPTH), beyond);
+	}
+
+	private Top partly(Hole hole, double share) {
+		if (hole.cup().isEmpty()) {
+			return underFinger(half(hole, Measure.DIAMETER), share);
+		}
+		if (!hole.cup().get().isPerforated()) {
+			throw new IllegalArgumentException("hole " + hole.name()
+					+ " cannot be covered in part: the pad over it has no opening");
+		}
+		return throughPad(hole, underFinger(half(hole, Measure.OPENING), share));
+	}
+
+	private Top underFinger(Gradient radius, double share) {
+		return share == 0 ? outside()
+				: narrowed(radius.multiply(StrictMath.sqrt(1 - share)), variables.constant(0), outside());
+	}
+
+	private Top leaking(Hole hole, Cover.Leaking leak) {
+		Gradient rim = variables.ofHole(hole, Measure.RIM);
+		Gradient middle = half(hole, Measure.DIAMETER).add(rim.multiply(0.5));
+		return new Top(new Ending.Leaking(new Leak.Rim(middle.getValue(), rim.getValue(), leak.gaps())),
+				Stream.concat(Stream.of(middle, rim), leak.gaps().stream().map(variables::constant)).toList());
+	}
+
+	private static Top narrowed(Gradient opening, Gradient depth, Top beyond) {
+		return new Top(new Ending.Narrowed(opening.getValue(), depth.getValue(), beyond.ending()),
+				Stream.concat(Stream.of(opening, depth), beyond.sizes().stream()).toList());
+	}
+
+	private static Top both(Top first, Top second) {
+		return new Top(new Ending.Both(first.ending(), second.ending()),
+				Stream.concat(first.sizes().stream(), second.sizes().stream()).toList());
+	}
+
+	private Gradient half(Hole hole, Measure measure) {
+		return variables.ofHole(hole, measure).multiply(0.5);
+	}
+}

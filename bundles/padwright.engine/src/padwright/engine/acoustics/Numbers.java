@@ -1,0 +1,57 @@
+package padwright.engine.acoustics;
+
+import org.hipparchus.CalculusFieldElement;
+import org.hipparchus.analysis.differentiation.FieldGradient;
+import org.hipparchus.complex.Complex;
+
+/**
+ * The two kinds of number that every formula here is computed with: complex numbers, and complex numbers that carry their
+ * derivatives along. Both are of the library Hipparchus.
+ */
+interface Numbers<T extends CalculusFieldElement<T>> {
+
+	/** Without derivatives. */
+	Numbers<Complex> PLAIN = new Numbers<>() {
+		@Override
+		public Complex constant(Complex value) {
+			return value;
+		}
+
+		@Override
+		public Complex value(Complex number) {
+			return number;
+		}
+
+		@Override
+		public Complex function(Complex argument, Complex value, Complex slope) {
+			return value;
+		}
+	};
+
+	/** With derivatives by so many quantities. */
+	static Numbers<FieldGradient<Complex>> varying(int quantities) {
+		return new Numbers<>() {
+			@Override
+			public FieldGradient<Complex> constant(Complex value) {
+				return FieldGradient.constant(quantities, value);
+			}
+
+			@Override
+			public Complex value(FieldGradient<Complex> number) {
+				return number.getValue();
+			}
+
+			@Override
+			public FieldGradient<Complex> function(FieldGradient<Complex> argument, Complex value, Complex slope) {
+				return argument.compose(value, slope);
+			}
+		};
+	}
+
+	T constant(Complex value);
+
+	Complex value(T number);
+
+	/** A function of a number, known by its value and slope there. */
+	T function(T argument, Complex value, Complex slope);
+}
