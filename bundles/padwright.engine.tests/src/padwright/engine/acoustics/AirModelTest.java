@@ -10,7 +10,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class AirModelTest {
 
-	/** D. H. Keefe, J. Acoust. Soc. Am. 75 (1984) 58–62: computed from his formulas, exactly his constants at 26.85 °C. */
+	/**
+	 * D. H. Keefe, J. Acoust. Soc. Am. 75 (1984) 58–62: computed from his formulas, exactly his constants at 26.85 °C.
+	 */
 	@ParameterizedTest
 	@CsvSource({ "20,343.28164767,1.20390691,1.81438725e-5", "25,346.16366,1.18419384,1.83746e-5",
 			"26.85,347.23,1.1769,1.846e-5" })
@@ -72,9 +74,9 @@ class AirModelTest {
 	}
 
 	/**
-	 * Computed from the formulas of each: ISO 9613-1:1993 and O. Cramer, J. Acoust. Soc. Am. 93 (1993) 2510–2516 (dry, and
-	 * with a relative humidity of 50 %; above 30 °C beyond his range), density of CIPM-2007 at 50 %. Keefe states ten
-	 * degrees about 26.85 °C.
+	 * Computed from the formulas of each: ISO 9613-1:1993 and O. Cramer, J. Acoust. Soc. Am. 93 (1993) 2510–2516 (dry,
+	 * and with a relative humidity of 50 %; above 30 °C beyond his range), density of CIPM-2007 at 50 %. Keefe states
+	 * ten degrees about 26.85 °C.
 	 */
 	@ParameterizedTest
 	@CsvFileSource(resources = "air.csv", numLinesToSkip = 1)

@@ -34,9 +34,9 @@ class HoleModelTest {
 	}
 
 	/**
-	 * The form for long chimneys in Dubos et al. (1999), −bδ² / (1.78 tanh(1.84 t/b) + 0.94 + 0.54 δ + 0.285 δ²), closed
-	 * with coth, and D. H. Keefe, J. Acoust. Soc. Am. 88 (1990) 35–51, computed from the publications: models differ by
-	 * this much. The sign is common to all.
+	 * The form for long chimneys in Dubos et al. (1999), −bδ² / (1.78 tanh(1.84 t/b) + 0.94 + 0.54 δ + 0.285 δ²),
+	 * closed with coth, and D. H. Keefe, J. Acoust. Soc. Am. 88 (1990) 35–51, computed from the publications: models
+	 * differ by this much. The sign is common to all.
 	 */
 	@ParameterizedTest
 	@CsvFileSource(resources = "tone-holes.csv", numLinesToSkip = 1)
@@ -74,9 +74,9 @@ class HoleModelTest {
 	}
 
 	/**
-	 * D. H. Keefe, J. Acoust. Soc. Am. 88 (1990) 35–51, has another way to the same: t_e = [tan(k t_g)/k + o] / (1 − q k
-	 * tan(k t_g)) at 500 Hz, with o = b (1.40 − 0.58 δ²) and q = 0.61 b for a bare hole, o = q + b (π/4)(1 − 0.74 δ²) and
-	 * q = 0.61 b (r/b)^0.18 (b/h)^0.39 under a pad, t_g = t + (bδ/8)(1 + 0.172 δ²). Both say alike how much a pad
+	 * D. H. Keefe, J. Acoust. Soc. Am. 88 (1990) 35–51, has another way to the same: t_e = [tan(k t_g)/k + o] / (1 − q
+	 * k tan(k t_g)) at 500 Hz, with o = b (1.40 − 0.58 δ²) and q = 0.61 b for a bare hole, o = q + b (π/4)(1 − 0.74 δ²)
+	 * and q = 0.61 b (r/b)^0.18 (b/h)^0.39 under a pad, t_g = t + (bδ/8)(1 + 0.172 δ²). Both say alike how much a pad
 	 * lengthens. The numbers are computed from his formulas.
 	 */
 	@ParameterizedTest

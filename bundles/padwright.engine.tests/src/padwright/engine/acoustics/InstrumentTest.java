@@ -55,7 +55,8 @@ class InstrumentTest {
 
 	/**
 	 * The cylinder of another test here, whose first minimum was computed to be 29.85 dB deep at 280.56 Hz: there the
-	 * height of the resonance, which with losses is not quite at the minimum. Its width is what the curve says 3 dB down.
+	 * height of the resonance, which with losses is not quite at the minimum. Its width is what the curve says 3 dB
+	 * down.
 	 */
 	@Test
 	void heightAndWidthAreThoseOfTheCurve() {
@@ -149,8 +150,8 @@ class InstrumentTest {
 	void aLipFlattens() {
 		Layout open = Tubes.sevenHoles();
 		Mouth mouth = open.mouth().orElseThrow();
-		Instrument covered = new Instrument(new Layout(open.bore(),
-				Optional.of(new Mouth(mouth.place(), mouth.diameter(), mouth.chimney(), 0.4)), open.holes()), Tubes.TWENTY);
+		Mouth underLip = new Mouth(mouth.place(), mouth.diameter(), mouth.chimney(), 0.4);
+		Instrument covered = new Instrument(new Layout(open.bore(), Optional.of(underLip), open.holes()), Tubes.TWENTY);
 		TargetNote note = new TargetNote("", 260, Tubes.fingering("xxxxxxx"));
 		double cents = covered.sound(note).cents().orElseThrow() - FLUTE.sound(note).cents().orElseThrow();
 		assertTrue(cents < -10 && cents > -100, "by " + cents);
@@ -166,13 +167,16 @@ class InstrumentTest {
 		assertEquals(new Cup(0.017, 0.003, 0, 0), Cup.plain(Length.millimetres("17"), Length.millimetres("3")));
 		assertTrue(Cup.perforated(Length.millimetres("17"), Length.millimetres("3"), Length.millimetres("6"),
 				Length.millimetres("3.5")).isPerforated());
-		Mouth mouth = Mouth.of(Length.ZERO, Length.millimetres("12"), Length.millimetres("10"), Length.millimetres("5"), 0);
+		Mouth mouth = Mouth.of(Length.ZERO, Length.millimetres("12"), Length.millimetres("10"), Length.millimetres("5"),
+				0);
 		assertEquals(Math.sqrt(120e-6), mouth.diameter(), 1e-12);
 		long[] gaps = IntStream.range(0, 24).mapToLong(station -> station * 100L).toArray();
 		assertEquals(2.3e-6, Cover.Leaking.of(RimProfile.ofNanometres(gaps)).gaps().get(23), 1e-15);
 	}
 
-	/** Cork, bore and embouchure hole of a small flute (invented), whose dimensions are all there and can be changed. */
+	/**
+	 * Cork, bore and embouchure hole of a small flute (invented), whose dimensions are all there and can be changed.
+	 */
 	@Test
 	void dimensionsCanBeChanged() {
 		Layout layout = Tubes.sevenHoles();

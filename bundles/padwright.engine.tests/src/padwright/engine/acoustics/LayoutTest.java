@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 
 class LayoutTest {
 
@@ -18,7 +19,8 @@ class LayoutTest {
 		refuses("two points", () -> bore(Tubes.point(0, 19)));
 		refuses("no step at its ends", () -> bore(Tubes.point(0, 19), Tubes.point(0, 18), Tubes.point(600, 18)));
 		refuses("no step at its ends", () -> bore(Tubes.point(0, 19), Tubes.point(600, 18), Tubes.point(600, 17)));
-		refuses("point 3", () -> bore(Tubes.point(0, 19), Tubes.point(300, 19), Tubes.point(200, 19), Tubes.point(600, 19)));
+		refuses("point 3", () -> bore(Tubes.point(0, 19), Tubes.point(300, 19), Tubes.point(200, 19),
+				Tubes.point(600, 19)));
 		refuses("more than two points", () -> bore(Tubes.point(0, 19), Tubes.point(300, 19), Tubes.point(300, 18),
 				Tubes.point(300, 17), Tubes.point(600, 17)));
 		refuses("diameter of the bore", () -> Tubes.point(0, 0));
@@ -38,7 +40,8 @@ class LayoutTest {
 
 	@Test
 	void aHoleIsNoWiderThanTheBore() {
-		refuses("hole 1 is wider than the bore", () -> new Instrument(holes(Tubes.hole(1, 300, 19.1, 3)), Tubes.TWENTY));
+		Layout wide = holes(Tubes.hole(1, 300, 19.1, 3));
+		refuses("hole 1 is wider than the bore", () -> new Instrument(wide, Tubes.TWENTY));
 		refuses("diameter of hole 1", () -> Tubes.hole(1, 300, -1, 3));
 		refuses("rim of hole a", () -> new Hole("a", 0.1, 0.01, 0.003, 0, Optional.empty()));
 		refuses("wider than the hole", () -> Tubes.hole(1, 300, 10, 3).under(new Cup(0.015, 0.003, 0.011, 0.003)));
@@ -64,7 +67,7 @@ class LayoutTest {
 		return new Layout(BORE, Optional.empty(), List.of(holes));
 	}
 
-	private static void refuses(String said, org.junit.jupiter.api.function.Executable making) {
+	private static void refuses(String said, Executable making) {
 		String message = assertThrows(IllegalArgumentException.class, making).getMessage();
 		assertTrue(message.contains(said), message);
 		assertEquals(message.strip(), message);

@@ -81,8 +81,8 @@ class LeakTest {
 	}
 
 	/**
-	 * A tube of radius 9.5 mm and 600 mm long with a leak in the middle: how far the first three minima move, and how deep
-	 * they are. A leak at a node of the pressure does nothing.
+	 * A tube of radius 9.5 mm and 600 mm long with a leak in the middle: how far the first three minima move, and how
+	 * deep they are. A leak at a node of the pressure does nothing.
 	 */
 	@ParameterizedTest
 	@CsvFileSource(resources = "leaking-tube.csv", numLinesToSkip = 1)

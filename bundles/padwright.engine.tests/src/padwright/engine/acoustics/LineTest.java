@@ -34,8 +34,8 @@ class LineTest {
 	}
 
 	/**
-	 * D. H. Keefe, J. Acoust. Soc. Am. 75 (1984) 58–62: series for wide tubes, stated for r = a √(ρω/µ) above 10. Leading
-	 * terms read in two published programs, the terms in r⁻² and r⁻³ from memory.
+	 * D. H. Keefe, J. Acoust. Soc. Am. 75 (1984) 58–62: series for wide tubes, stated for r = a √(ρω/µ) above 10.
+	 * Leading terms read in two published programs, the terms in r⁻² and r⁻³ from memory.
 	 */
 	@ParameterizedTest
 	@CsvFileSource(resources = "losses.csv", numLinesToSkip = 1)

@@ -13,10 +13,10 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import padwright.engine.pitch.EqualTemperament;
 
 /**
- * Measured: input impedances published with A. Ernoult, J. Chabassier, S. Rodriguez and A. Humeau, Full waveform inversion
- * for bore reconstruction of woodwind-like instruments, Acta Acustica 5 (2021) 47, as data files of the open-source library
- * openwind; maxima and minima read off them by parabolas, those of the tube with holes as means of three sessions. Beside
- * them what another implementation of the same model computed.
+ * Measured: input impedances published with A. Ernoult, J. Chabassier, S. Rodriguez and A. Humeau, Full waveform
+ * inversion for bore reconstruction of woodwind-like instruments, Acta Acustica 5 (2021) 47, as data files of the
+ * open-source library openwind; maxima and minima read off them by parabolas, those of the tube with holes as means of
+ * three sessions. Beside them what another implementation of the same model computed.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class MeasuredTubesTest {

@@ -14,8 +14,8 @@ class RadiationTest {
 
 	/**
 	 * Each fit evaluated from its publication; beside them the integral of H. Levine and J. Schwinger, Phys. Rev. 73
-	 * (1948) 383–406, for the unflanged tube, evaluated to many digits. Its end correction tends to 0.6127 for small ka,
-	 * not to the 0.6133 of its abstract, so that no fit can be held to it closer than that.
+	 * (1948) 383–406, for the unflanged tube, evaluated to many digits. Its end correction tends to 0.6127 for small
+	 * ka, not to the 0.6133 of its abstract, so that no fit can be held to it closer than that.
 	 */
 	@ParameterizedTest
 	@CsvFileSource(resources = "radiation.csv", numLinesToSkip = 1)
@@ -59,7 +59,9 @@ class RadiationTest {
 		assertEquals(norm, Math.sqrt(sum), 1e-12 * norm);
 	}
 
-	/** First terms for small ka: resistance (ka)²/4 without and (ka)²/2 with a wall, by Levine and Schwinger, Rayleigh. */
+	/**
+	 * First terms for small ka: resistance (ka)²/4 without and (ka)²/2 with a wall, by Levine and Schwinger, Rayleigh.
+	 */
 	@ParameterizedTest
 	@CsvSource({ "UNFLANGED,0.25,0.6133", "UNFLANGED_LOW,0.25,0.6113", "UNFLANGED_FIRST_ORDER,0.25,0.6133",
 			"UNFLANGED_DALMONT,0.25,0.6133", "FLANGED,0.5,0.8216", "FLANGED_FIRST_ORDER,0.5,0.8236",

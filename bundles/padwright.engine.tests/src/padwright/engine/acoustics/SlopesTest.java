@@ -36,6 +36,9 @@ class SlopesTest {
 	private static final List<Dimension> STEP = List.of(new Dimension(Dimension.Part.BORE, "3", Measure.PLACE),
 			new Dimension(Dimension.Part.BORE, "4", Measure.PLACE));
 
+	private static final double PLAYED = instrument(LAYOUT, HoleModel.DUBOS)
+			.sound(new TargetNote("", 520, FINGERING)).played().orElseThrow().hertz();
+
 	/** By every dimension, and by the frequency. */
 	@ParameterizedTest
 	@EnumSource(HoleModel.class)
@@ -67,8 +70,7 @@ class SlopesTest {
 	@Test
 	void pitches() {
 		Instrument instrument = instrument(LAYOUT, HoleModel.DUBOS);
-		double played = played(instrument);
-		Map<Dimension, Double> cents = instrument.centsPerMetre(FINGERING, played);
+		Map<Dimension, Double> cents = instrument.centsPerMetre(FINGERING, PLAYED);
 		assertEquals(LAYOUT.dimensions().keySet(), cents.keySet());
 		cents.forEach((dimension, slope) -> {
 			if (STEP.contains(dimension)) {
@@ -85,8 +87,7 @@ class SlopesTest {
 	@Test
 	void aStepMoves() {
 		Instrument instrument = instrument(LAYOUT, HoleModel.DUBOS);
-		double played = played(instrument);
-		Map<Dimension, Double> cents = instrument.centsPerMetre(FINGERING, played);
+		Map<Dimension, Double> cents = instrument.centsPerMetre(FINGERING, PLAYED);
 		double moved = 1200 * Math.log(played(instrument(stepAt(0.15001), HoleModel.DUBOS))
 				/ played(instrument(stepAt(0.14999), HoleModel.DUBOS))) / Math.log(2);
 		assertEquals(moved, 2e-5 * STEP.stream().mapToDouble(cents::get).sum(), 1e-4 * Math.abs(moved));
@@ -111,7 +112,9 @@ class SlopesTest {
 	}
 
 	private static double played(Instrument instrument) {
-		return instrument.sound(new TargetNote("", 520, FINGERING)).played().orElseThrow().hertz();
+		double[] around = { 0.985 * PLAYED, 1.015 * PLAYED };
+		Complex[] impedances = { instrument.sounding(FINGERING, around[0]), instrument.sounding(FINGERING, around[1]) };
+		return instrument.search(FINGERING).between(around, impedances).get(0).hertz();
 	}
 
 	private static Layout grown(Dimension dimension, double by) {

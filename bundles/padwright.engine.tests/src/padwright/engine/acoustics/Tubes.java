@@ -36,8 +36,8 @@ final class Tubes {
 	}
 
 	/**
-	 * The tube with four holes of A. Ernoult, J. Chabassier, S. Rodriguez and A. Humeau, Full waveform inversion for bore
-	 * reconstruction of woodwind-like instruments, Acta Acustica 5 (2021) 47.
+	 * The tube with four holes of A. Ernoult, J. Chabassier, S. Rodriguez and A. Humeau, Full waveform inversion for
+	 * bore reconstruction of woodwind-like instruments, Acta Acustica 5 (2021) 47.
 	 */
 	static Layout fourHoles() {
 		return cylinder(287.5, 4, hole(1, 100, 3, 1.7), hole(2, 130, 3.5, 1.3), hole(3, 180, 3.5, 1.5),

@@ -6,14 +6,15 @@ import static padwright.engine.acoustics.Complexes.parse;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.hipparchus.complex.Complex;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Input impedances that the tests of openwind, Inria's open-source library for wind instruments, hold it to. All with dry
- * air after Chaigne and Kergomard.
+ * Input impedances that the tests of openwind, Inria's open-source library for wind instruments, hold it to. All with
+ * dry air after Chaigne and Kergomard.
  */
 class WholeChainTest {
 
@@ -45,7 +46,8 @@ class WholeChainTest {
 			elements.addAll(taper(0.1, nextNear, nextFar, 1000));
 		}
 		double end = ((Cone) elements.get(elements.size() - 1)).far();
-		assertNear(parse(expected), impedance(1000, WARM, end, Radiation.PISTON, elements.toArray(Element[]::new)), 3e-8);
+		assertNear(parse(expected), impedance(1000, WARM, end, Radiation.PISTON, elements.toArray(Element[]::new)),
+				3e-8);
 	}
 
 	/** A cylinder of 5 mm, a step to 8 mm, a taper to 10 mm, without and with the mass at the step. */
@@ -98,7 +100,7 @@ class WholeChainTest {
 		return new Cone(length, near / 1000, far / 1000).divided(pieces);
 	}
 
-	private static org.hipparchus.complex.Complex impedance(double hertz, AirConstants air, double end,
+	private static Complex impedance(double hertz, AirConstants air, double end,
 			Radiation radiation, Element... elements) {
 		return new Chain(List.of(elements), new Tail(end, new Ending.Open(radiation))).impedance(Tone.of(hertz, air));
 	}

@@ -18,7 +18,8 @@ public record AirConstants(double speed, double density, double viscosity, doubl
 		if (!(speed > 0 && density > 0 && viscosity > 0 && conductivity > 0 && heatCapacity > 0 && heatRatio > 1)) {
 			throw new IllegalArgumentException("no air has a speed of sound of " + speed + " m/s, a density of "
 					+ density + " kg/m³, a viscosity of " + viscosity + " Pa·s, a conductivity of " + conductivity
-					+ " W/(m·K), a heat capacity of " + heatCapacity + " J/(kg·K) and a ratio of heats of " + heatRatio);
+					+ " W/(m·K), a heat capacity of " + heatCapacity + " J/(kg·K) and a ratio of heats of "
+					+ heatRatio);
 		}
 	}
 

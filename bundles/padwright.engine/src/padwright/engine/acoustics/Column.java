@@ -8,8 +8,8 @@ import java.util.Map;
 import org.hipparchus.complex.Complex;
 
 /**
- * An instrument at one frequency, for any number of fingerings: each section of the bore is computed once, and each hole
- * once for each way to cover it.
+ * An instrument at one frequency, for any number of fingerings: each section of the bore is computed once, and each
+ * hole once for each way to cover it.
  */
 final class Column {
 

@@ -51,7 +51,8 @@ record Cone(double length, double near, double far) implements Element {
 	public <T extends CalculusFieldElement<T>> TwoPort<T> twoPort(Tone<T> tone, List<T> sizes) {
 		T r1 = sizes.get(1);
 		T r2 = sizes.get(2);
-		return length == 0 ? TwoPort.series(tone.number(0)) : twoPort(Line.of(tone, mean(r1, r2)), sizes.get(0), r1, r2);
+		return length == 0 ? TwoPort.series(tone.number(0))
+				: twoPort(Line.of(tone, mean(r1, r2)), sizes.get(0), r1, r2);
 	}
 
 	private <T extends CalculusFieldElement<T>> TwoPort<T> twoPort(Line<T> line, T l, T r1, T r2) {

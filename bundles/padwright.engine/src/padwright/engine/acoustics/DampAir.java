@@ -1,8 +1,8 @@
 package padwright.engine.acoustics;
 
 /**
- * Air with water and carbon dioxide in it, by the fits of A. Ernoult, research report RR-9500 (Inria 2023), about 20 °C,
- * a humid share of 0.011571 and 420 ppm of carbon dioxide.
+ * Air with water and carbon dioxide in it, by the fits of A. Ernoult, research report RR-9500 (Inria 2023), about 20
+ * °C, a humid share of 0.011571 and 420 ppm of carbon dioxide.
  */
 record DampAir(double humidity, double carbonDioxide) implements AirModel {
 

@@ -67,8 +67,8 @@ sealed interface Ending {
 	}
 
 	/**
-	 * A narrower opening, with the mass that a step adds: a perforated pad, or what a finger leaves free of a hole, taken
-	 * as a round opening of the same area (derived here, no source).
+	 * A narrower opening, with the mass that a step adds: a perforated pad, or what a finger leaves free of a hole,
+	 * taken as a round opening of the same area (derived here, no source).
 	 *
 	 * @param opening its radius, at most that of the tube
 	 * @param depth of the opening, 0 or more

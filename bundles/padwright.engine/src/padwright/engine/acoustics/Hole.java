@@ -1,8 +1,9 @@
 package padwright.engine.acoustics;
 
-import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 import padwright.engine.length.Length;
 
@@ -42,10 +43,11 @@ public record Hole(String name, double place, double diameter, double chimney, d
 
 	@Override
 	public List<Measure> measures() {
-		List<Measure> measures = new ArrayList<>(List.of(Measure.PLACE, Measure.DIAMETER, Measure.CHIMNEY, Measure.RIM));
-		cup.ifPresent(over -> measures.addAll(over.isPerforated()
-				? List.of(Measure.CUP, Measure.RISE, Measure.OPENING, Measure.DEPTH) : List.of(Measure.CUP, Measure.RISE)));
-		return measures;
+		Set<Measure> measures = EnumSet.range(Measure.PLACE, Measure.RIM);
+		if (cup.isPresent()) {
+			measures.addAll(EnumSet.range(Measure.CUP, cup.get().isPerforated() ? Measure.DEPTH : Measure.RISE));
+		}
+		return List.copyOf(measures);
 	}
 
 	@Override

@@ -65,8 +65,8 @@ public enum HoleModel {
 	/**
 	 * C. J. Nederveen, J. K. M. Jansen and R. R. van Hassel, Corrections for woodwind tone-hole calculations, Acustica
 	 * 84 (1998) 957–966, and J.-P. Dalmont, C. J. Nederveen, V. Dubos, S. Ollivier, V. Méserette and E. te Sligte,
-	 * Experimental determination of the equivalent circuit of an open side hole, Acustica 88 (2002) 567–575. An open and
-	 * a closed hole are alike to it.
+	 * Experimental determination of the equivalent circuit of an open side hole, Acustica 88 (2002) 567–575. An open
+	 * and a closed hole are alike to it.
 	 */
 	NEDERVEEN {
 		@Override

@@ -7,8 +7,8 @@ import java.util.Map;
 import org.hipparchus.complex.Complex;
 
 /**
- * The air column of a flute, ready to be asked. It has no player: what a lip and a jet of air do to a pitch is not in it,
- * so differences between two states of one instrument are worth more than absolute pitches. Immutable.
+ * The air column of a flute, ready to be asked. It has no player: what a lip and a jet of air do to a pitch is not in
+ * it, so differences between two states of one instrument are worth more than absolute pitches. Immutable.
  */
 public final class Instrument {
 
@@ -76,8 +76,8 @@ public final class Instrument {
 	}
 
 	Slopes slopes(Fingering fingering, double hertz) {
-		return new Slopes(assembly.parts(fingering, true), assembly.end(), assembly.variables().dimensions().size(), hertz,
-				model.air());
+		return new Slopes(assembly.parts(fingering, true), assembly.end(), assembly.variables().dimensions().size(),
+				hertz, model.air());
 	}
 
 	/** With the air outside the embouchure hole. */

@@ -12,10 +12,11 @@ import java.util.stream.IntStream;
 /**
  * The air column of a flute: its bore and the holes in it, all places measured along the bore from one origin.
  *
- * @param bore from the cork, or from the upper end where there is no embouchure hole, to the open end; two points or more
+ * @param bore from the cork, or from the upper end where there is no embouchure hole, to the open end; two points or
+ *        more
  * @param mouth the embouchure hole, if it has one
- * @param holes in order from the upper end, each with its centre within the bore and below the embouchure hole, none wider
- *        than the bore
+ * @param holes in order from the upper end, each with its centre within the bore and below the embouchure hole, none
+ *        wider than the bore
  * @param leaks in the wall of the bore, by place
  */
 public record Layout(List<BorePoint> bore, Optional<Mouth> mouth, List<Hole> holes, List<LeakAt> leaks) {

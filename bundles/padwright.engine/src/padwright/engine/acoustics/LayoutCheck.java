@@ -28,10 +28,12 @@ record LayoutCheck(List<BorePoint> bore, Optional<Mouth> mouth, List<Hole> holes
 		}
 		for (int index = 1; index < bore.size(); index++) {
 			if (bore.get(index).place() < bore.get(index - 1).place()) {
-				throw new IllegalArgumentException("point " + (index + 1) + " of the bore lies above the one before it");
+				throw new IllegalArgumentException(
+						"point " + (index + 1) + " of the bore lies above the one before it");
 			}
 			if (index > 1 && bore.get(index).place() == bore.get(index - 2).place()) {
-				throw new IllegalArgumentException("more than two points of the bore at " + bore.get(index).place() + " m");
+				throw new IllegalArgumentException(
+						"more than two points of the bore at " + bore.get(index).place() + " m");
 			}
 		}
 	}

@@ -8,8 +8,8 @@ import java.util.stream.Stream;
 import org.hipparchus.analysis.differentiation.Gradient;
 
 /**
- * From the embouchure hole to elements: through its chimney into the bore, where one way leads to the cork and the other
- * on down the bore.
+ * From the embouchure hole to elements: through its chimney into the bore, where one way leads to the cork and the
+ * other on down the bore.
  */
 record MouthParts(SoundModel model, Variables variables, BoreShape shape, Mouth mouth) {
 

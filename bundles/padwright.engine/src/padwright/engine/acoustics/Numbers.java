@@ -5,8 +5,8 @@ import org.hipparchus.analysis.differentiation.FieldGradient;
 import org.hipparchus.complex.Complex;
 
 /**
- * The two kinds of number that every formula here is computed with: complex numbers, and complex numbers that carry their
- * derivatives along. Both are of the library Hipparchus.
+ * The two kinds of number that every formula here is computed with: complex numbers, and complex numbers that carry
+ * their derivatives along. Both are of the library Hipparchus.
  */
 interface Numbers<T extends CalculusFieldElement<T>> {
 

@@ -3,9 +3,9 @@ package padwright.engine.acoustics;
 import org.hipparchus.CalculusFieldElement;
 
 /**
- * What an open end does to the sound that leaves through it. Unflanged is a thin tube that ends in the free air, flanged
- * one that ends in a large wall. All lie within a few cents of each other where ka is below 0.3; the choice of flange
- * counts for more.
+ * What an open end does to the sound that leaves through it. Unflanged is a thin tube that ends in the free air,
+ * flanged one that ends in a large wall. All lie within a few cents of each other where ka is below 0.3; the choice of
+ * flange counts for more.
  */
 public enum Radiation {
 
@@ -23,8 +23,8 @@ public enum Radiation {
 	/** First order, causal, end correction 0.8236 a, right for small ka. */
 	FLANGED_FIRST_ORDER(new RadiationLaw.FirstOrder(1 / 0.8236, 0.5 / (0.8236 * 0.8236))),
 	/**
-	 * Second order, causal: F. Silva, P. Guillemain, J. Kergomard, B. Mallaroni and A. N. Norris, Approximation formulae
-	 * for the acoustic radiation impedance of a cylindrical pipe, J. Sound Vib. 322 (2009) 255–263.
+	 * Second order, causal: F. Silva, P. Guillemain, J. Kergomard, B. Mallaroni and A. N. Norris, Approximation
+	 * formulae for the acoustic radiation impedance of a cylindrical pipe, J. Sound Vib. 322 (2009) 255–263.
 	 */
 	UNFLANGED_SECOND_ORDER(new RadiationLaw.SecondOrder(0.167, 1.393, 0.457)),
 	/** As {@link #UNFLANGED_SECOND_ORDER}, in a wall. */
@@ -36,8 +36,8 @@ public enum Radiation {
 	FLANGED(new RadiationLaw.Fitted(new double[] { 1, 0.73 }, new double[] { 1, 1 + 0.73, 0.372, 0.0231 },
 			new double[] { 0.8216, 0.8216 * 0.244 }, new double[] { 1, 0.723, -0.0198, 0.00366 })),
 	/**
-	 * J.-P. Dalmont, C. J. Nederveen and N. Joly, Radiation impedance of tubes with different flanges, J. Sound Vib. 244
-	 * (2001) 505–534, for ka below 1.5.
+	 * J.-P. Dalmont, C. J. Nederveen and N. Joly, Radiation impedance of tubes with different flanges, J. Sound Vib.
+	 * 244 (2001) 505–534, for ka below 1.5.
 	 */
 	UNFLANGED_DALMONT(new RadiationLaw.Dalmont()),
 	/** A. N. Norris and I. C. Sheng, Acoustic radiation from a circular pipe with an infinite flange, J. Sound Vib. 135

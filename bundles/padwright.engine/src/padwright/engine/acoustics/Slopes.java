@@ -8,9 +8,9 @@ import org.hipparchus.analysis.differentiation.Gradient;
 import org.hipparchus.complex.Complex;
 
 /**
- * The impedance of an instrument and its derivatives by everything, in one pass up the bore and one down. A change dM of
- * one matrix changes the impedance Z = p/u at the upper end by w dM v, where v is what there is behind the element and
- * w the row (1, −Z)/u carried down to it; so each element is differentiated by its own few sizes only.
+ * The impedance of an instrument and its derivatives by everything, in one pass up the bore and one down. A change dM
+ * of one matrix changes the impedance Z = p/u at the upper end by w dM v, where v is what there is behind the element
+ * and w the row (1, −Z)/u carried down to it; so each element is differentiated by its own few sizes only.
  */
 final class Slopes {
 
@@ -88,7 +88,8 @@ final class Slopes {
 
 	private void collect(TwoPort<FieldGradient<Complex>> matrix, Complex left, Complex right, Flow<Complex> behind,
 			List<Gradient> sizes) {
-		Complex[] above = slopes(matrix.a(), left.multiply(behind.pressure()), matrix.b(), left.multiply(behind.flow()));
+		Complex[] above = slopes(matrix.a(), left.multiply(behind.pressure()), matrix.b(),
+				left.multiply(behind.flow()));
 		Complex[] below = slopes(matrix.c(), right.multiply(behind.pressure()), matrix.d(),
 				right.multiply(behind.flow()));
 		for (int index = 0; index < above.length; index++) {

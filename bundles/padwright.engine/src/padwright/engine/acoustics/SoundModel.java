@@ -5,8 +5,8 @@ package padwright.engine.acoustics;
  *
  * @param air within it
  * @param holes model of holes, the embouchure hole too
- * @param matched whether the lens of air between a chimney and the round bore counts; true for chimneys measured at their
- *        shortest
+ * @param matched whether the lens of air between a chimney and the round bore counts; true for chimneys measured at
+ *        their shortest
  * @param holeEnd what open holes radiate like
  * @param boreEnd what the open end of the bore radiates like
  * @param mouthEnd what the embouchure hole radiates like
