@@ -158,7 +158,7 @@ class PassiveTest {
 
 	private static Ending ending(SplittableRandom random, double radius) {
 		Ending open = new Ending.Open(Radiation.FLANGED);
-		Ending pad = new Ending.UnderPad(Radiation.FLANGED, random.nextDouble(5e-4, 4e-3), radius + 1e-3, 5e-4);
+		Ending pad = new Ending.UnderPad(Radiation.FLANGED, random.nextDouble(5e-4, 1e-2));
 		Ending through = new Ending.Narrowed(radius * random.nextDouble(0.2, 1), 0.002, open);
 		return switch (random.nextInt(6)) {
 			case 0 -> new Ending.Stopped();

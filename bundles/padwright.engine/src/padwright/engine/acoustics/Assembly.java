@@ -24,8 +24,9 @@ record Assembly(Variables variables, HoleParts holeParts, Optional<Part> outside
 	 * Where a hole is.
 	 *
 	 * @param bore radius there
+	 * @param open what it is when open, and {@code closed} when closed, as it is most of the time
 	 */
-	record Spot(Hole hole, Gradient bore) {
+	record Spot(Hole hole, Gradient bore, Part open, Part closed) {
 	}
 
 	/** @param sizes what those of the tail follow from */
@@ -37,7 +38,8 @@ record Assembly(Variables variables, HoleParts holeParts, Optional<Part> outside
 		Variables variables = Variables.of(layout);
 		BoreShape shape = BoreShape.of(layout, variables);
 		Optional<MouthParts> mouth = layout.mouth().map(hole -> new MouthParts(model, variables, shape, hole));
-		List<Spot> spots = layout.holes().stream().map(hole -> spot(hole, shape, variables)).toList();
+		HoleParts holeParts = new HoleParts(model, variables);
+		List<Spot> spots = layout.holes().stream().map(hole -> spot(hole, shape, holeParts)).toList();
 		List<List<Part>> sections = new ArrayList<>();
 		Gradient from = mouth.map(MouthParts::place).orElse(shape.start());
 		for (Hole hole : layout.holes()) {
@@ -49,17 +51,17 @@ record Assembly(Variables variables, HoleParts holeParts, Optional<Part> outside
 		sections.set(0, Stream.concat(mouth.stream().flatMap(parts -> parts.into().stream()), sections.get(0).stream())
 				.toList());
 		Gradient radius = shape.radii().get(shape.radii().size() - 1);
-		return new Assembly(variables, new HoleParts(model, variables), mouth.map(MouthParts::outside), sections, spots,
+		return new Assembly(variables, holeParts, mouth.map(MouthParts::outside), sections, spots,
 				new End(new Tail(radius.getValue(), new Ending.Open(model.boreEnd())), List.of(radius)));
 	}
 
-	private static Spot spot(Hole hole, BoreShape shape, Variables variables) {
-		Gradient bore = shape.radiusAt(variables.ofHole(hole, Measure.PLACE));
+	private static Spot spot(Hole hole, BoreShape shape, HoleParts parts) {
+		Gradient bore = shape.radiusAt(parts.variables().ofHole(hole, Measure.PLACE));
 		if (hole.diameter() > 2 * bore.getValue()) {
 			throw new IllegalArgumentException("hole " + hole.name() + " is wider than the bore, "
 					+ 2 * bore.getValue() + " m");
 		}
-		return new Spot(hole, bore);
+		return new Spot(hole, bore, parts.part(hole, bore, Cover.OPEN), parts.part(hole, bore, Cover.CLOSED));
 	}
 
 	/** The bore between two places, and the leaks in it. */
@@ -80,16 +82,10 @@ record Assembly(Variables variables, HoleParts holeParts, Optional<Part> outside
 		return parts;
 	}
 
-	/**
-	 * All parts one behind the other.
-	 *
-	 * @param withOutside whether the air outside the embouchure hole is among them
-	 */
-	List<Part> parts(Fingering fingering, boolean withOutside) {
+	/** All parts one behind the other, the air outside the embouchure hole first. */
+	List<Part> parts(Fingering fingering) {
 		List<Part> parts = new ArrayList<>();
-		if (withOutside) {
-			outside.ifPresent(parts::add);
-		}
+		outside.ifPresent(parts::add);
 		for (int index = 0; index < spots.size(); index++) {
 			parts.addAll(sections.get(index));
 			parts.add(holePart(index, fingering.over(spots.get(index).hole().name())));
@@ -100,11 +96,9 @@ record Assembly(Variables variables, HoleParts holeParts, Optional<Part> outside
 
 	Part holePart(int index, Cover cover) {
 		Spot spot = spots.get(index);
-		return holeParts.part(spot.hole(), spot.bore(), cover);
-	}
-
-	/** See {@link #parts}. */
-	Chain chain(Fingering fingering, boolean withOutside) {
-		return new Chain(parts(fingering, withOutside).stream().map(Part::element).toList(), end.tail());
+		if (cover instanceof Cover.Free) {
+			return spot.open();
+		}
+		return cover instanceof Cover.Shut ? spot.closed() : holeParts.part(spot.hole(), spot.bore(), cover);
 	}
 }

@@ -18,8 +18,8 @@ import org.hipparchus.util.FieldSinhCosh;
  */
 record Cone(double length, double near, double far) implements Element {
 
-	/** By how much the radius may change in one piece; a tenth of this changes no example here by 1e-6. */
-	private static final double FINE = 0.01;
+	/** By how much the radius may change in one piece; pieces of half of that move no pitch by 0.001 cents. */
+	private static final double FINE = 0.02;
 	/** Up to this share of difference to sum, the logarithmic mean is taken by its series. */
 	private static final double NEARLY_EQUAL = 0.05;
 
@@ -51,8 +51,12 @@ record Cone(double length, double near, double far) implements Element {
 	public <T extends CalculusFieldElement<T>> TwoPort<T> twoPort(Tone<T> tone, List<T> sizes) {
 		T r1 = sizes.get(1);
 		T r2 = sizes.get(2);
-		return length == 0 ? TwoPort.series(tone.number(0))
-				: twoPort(Line.of(tone, mean(r1, r2)), sizes.get(0), r1, r2);
+		if (length == 0) {
+			return TwoPort.series(tone.number(0));
+		}
+		boolean isCylinder = near == far && tone.numbers().isPlain();
+		return isCylinder ? tone.line(r1).over(sizes.get(0))
+				: twoPort(tone.line(mean(r1, r2)), sizes.get(0), r1, r2);
 	}
 
 	private <T extends CalculusFieldElement<T>> TwoPort<T> twoPort(Line<T> line, T l, T r1, T r2) {

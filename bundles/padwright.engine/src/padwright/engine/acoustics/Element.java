@@ -24,6 +24,8 @@ sealed interface Element permits Cone, Step, SideHole, Branch, JunctionMass, Wal
 	}
 
 	static List<Complex> complex(double... sizes) {
-		return Arrays.stream(sizes).mapToObj(Complex::new).toList();
+		Complex[] numbers = new Complex[sizes.length];
+		Arrays.setAll(numbers, index -> new Complex(sizes[index]));
+		return List.of(numbers);
 	}
 }

@@ -39,26 +39,31 @@ sealed interface Ending {
 	}
 
 	/**
-	 * A pad that hangs over the rim. It lengthens the hole by b / (3.5 (h/b)^0.8 (h/b + 3w/b)^−0.4 + 30 (h/r)^2.6):
-	 * J.-P. Dalmont, C. J. Nederveen and N. Joly, J. Sound Vib. 244 (2001) 505–534, equation 48.
+	 * A pad that hangs over the rim and lengthens the hole.
 	 *
 	 * @param radiation of the hole without it
-	 * @param height h of the pad over the rim, more than 0
-	 * @param padRadius r
-	 * @param wall w, width of the rim
+	 * @param length in m by which it lengthens
 	 */
-	record UnderPad(Radiation radiation, double height, double padRadius, double wall) implements Ending {
+	record UnderPad(Radiation radiation, double length) implements Ending {
 		@Override
 		public double[] sizes() {
-			return new double[] { height, padRadius, wall };
+			return new double[] { length };
 		}
 
 		@Override
 		public <T extends CalculusFieldElement<T>> Flow<T> flow(Tone<T> tone, T radius, List<T> sizes) {
-			T length = lengthening(radius, sizes.get(0), sizes.get(1), sizes.get(2));
-			return Flow.ofImpedance(radiation.impedance(tone, radius).add(tone.inertance(radius, length)));
+			return Flow.ofImpedance(radiation.impedance(tone, radius).add(tone.inertance(radius, sizes.get(0))));
 		}
 
+		/**
+		 * b / (3.5 (h/b)^0.8 (h/b + 3w/b)^−0.4 + 30 (h/r)^2.6): J.-P. Dalmont, C. J. Nederveen and N. Joly, J. Sound
+		 * Vib. 244 (2001) 505–534, equation 48.
+		 *
+		 * @param radius b of the hole
+		 * @param height h of the pad over the rim
+		 * @param padRadius r
+		 * @param wall w, width of the rim
+		 */
 		static <T extends CalculusFieldElement<T>> T lengthening(T radius, T height, T padRadius, T wall) {
 			T high = height.divide(radius);
 			T around = high.pow(0.8).multiply(3.5).divide(high.add(wall.multiply(3).divide(radius)).pow(0.4));
@@ -84,7 +89,7 @@ sealed interface Ending {
 		public <T extends CalculusFieldElement<T>> Flow<T> flow(Tone<T> tone, T radius, List<T> sizes) {
 			T narrow = sizes.get(0);
 			Flow<T> outside = beyond.flow(tone, narrow, sizes.subList(2, sizes.size()));
-			Flow<T> inside = Line.of(tone, narrow).over(sizes.get(1)).before(outside);
+			Flow<T> inside = tone.line(narrow).over(sizes.get(1)).before(outside);
 			return TwoPort.series(Step.impedance(tone, narrow, radius)).before(inside);
 		}
 	}

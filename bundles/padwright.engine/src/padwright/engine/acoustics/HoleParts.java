@@ -48,11 +48,9 @@ record HoleParts(SoundModel model, Variables variables) {
 	}
 
 	private Top underPad(Hole hole) {
-		Gradient rise = variables.ofHole(hole, Measure.RISE);
-		Gradient cup = half(hole, Measure.CUP);
-		Gradient rim = variables.ofHole(hole, Measure.RIM);
-		return new Top(new Ending.UnderPad(model.holeEnd(), rise.getValue(), cup.getValue(), rim.getValue()),
-				List.of(rise, cup, rim));
+		Gradient length = Ending.UnderPad.lengthening(half(hole, Measure.DIAMETER),
+				variables.ofHole(hole, Measure.RISE), half(hole, Measure.CUP), variables.ofHole(hole, Measure.RIM));
+		return new Top(new Ending.UnderPad(model.holeEnd(), length.getValue()), List.of(length));
 	}
 
 	private Top throughPad(Hole hole, Top beyond) {

@@ -41,7 +41,7 @@ public final class Instrument {
 	 * @param hertz above 0
 	 */
 	public Impedance impedance(Fingering fingering, double hertz) {
-		Complex impedance = assembly.chain(fingering, false).impedance(Tone.of(hertz, model.air()));
+		Complex impedance = column(hertz).impedance(fingering);
 		return new Impedance(impedance.getReal(), impedance.getImaginary());
 	}
 
@@ -76,18 +76,17 @@ public final class Instrument {
 	}
 
 	Slopes slopes(Fingering fingering, double hertz) {
-		return new Slopes(assembly.parts(fingering, true), assembly.end(), assembly.variables().dimensions().size(),
+		return new Slopes(assembly.parts(fingering), assembly.end(), assembly.variables().dimensions().size(),
 				hertz, model.air());
 	}
 
 	/** With the air outside the embouchure hole. */
 	Complex sounding(Fingering fingering, double hertz) {
-		return assembly.chain(fingering, true).impedance(Tone.of(hertz, model.air()));
+		return column(hertz).sounding(fingering);
 	}
 
 	ResonanceSearch search(Fingering fingering) {
-		Chain chain = assembly.chain(fingering, true);
-		return new ResonanceSearch(hertz -> chain.impedance(Tone.of(hertz, model.air())), characteristicImpedance());
+		return new ResonanceSearch(hertz -> sounding(fingering, hertz), characteristicImpedance());
 	}
 
 	Column column(double hertz) {

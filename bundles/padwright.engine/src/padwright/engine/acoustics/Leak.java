@@ -42,7 +42,7 @@ public sealed interface Leak {
 		@Override
 		public <T extends CalculusFieldElement<T>> T admittance(Tone<T> tone, List<T> sizes) {
 			T b = sizes.get(0);
-			Line<T> line = Line.of(tone, b);
+			Line<T> line = tone.line(b);
 			return line.gamma().multiply(line.impedance()).multiply(sizes.get(1))
 					.add(tone.inertance(b, b.multiply(ends))).reciprocal();
 		}

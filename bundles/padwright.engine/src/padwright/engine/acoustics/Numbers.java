@@ -1,5 +1,8 @@
 package padwright.engine.acoustics;
 
+import java.util.function.BinaryOperator;
+import java.util.function.UnaryOperator;
+
 import org.hipparchus.CalculusFieldElement;
 import org.hipparchus.analysis.differentiation.FieldGradient;
 import org.hipparchus.complex.Complex;
@@ -23,8 +26,8 @@ interface Numbers<T extends CalculusFieldElement<T>> {
 		}
 
 		@Override
-		public Complex function(Complex argument, Complex value, Complex slope) {
-			return value;
+		public Complex function(Complex argument, UnaryOperator<Complex> function, BinaryOperator<Complex> slope) {
+			return function.apply(argument);
 		}
 	};
 
@@ -42,8 +45,10 @@ interface Numbers<T extends CalculusFieldElement<T>> {
 			}
 
 			@Override
-			public FieldGradient<Complex> function(FieldGradient<Complex> argument, Complex value, Complex slope) {
-				return argument.compose(value, slope);
+			public FieldGradient<Complex> function(FieldGradient<Complex> argument, UnaryOperator<Complex> function,
+					BinaryOperator<Complex> slope) {
+				Complex value = function.apply(argument.getValue());
+				return argument.compose(value, slope.apply(argument.getValue(), value));
 			}
 		};
 	}
@@ -52,6 +57,14 @@ interface Numbers<T extends CalculusFieldElement<T>> {
 
 	Complex value(T number);
 
-	/** A function of a number, known by its value and slope there. */
-	T function(T argument, Complex value, Complex slope);
+	/**
+	 * A function of a number that the library has not.
+	 *
+	 * @param slope from the argument and the value there
+	 */
+	T function(T argument, UnaryOperator<Complex> function, BinaryOperator<Complex> slope);
+
+	default boolean isPlain() {
+		return this == PLAIN;
+	}
 }

@@ -29,7 +29,7 @@ record SideHole(HoleModel model, boolean matched, double radius, double chimney,
 	public <T extends CalculusFieldElement<T>> TwoPort<T> twoPort(Tone<T> tone, List<T> sizes) {
 		Junction<T> junction = new Junction<>(sizes.get(0), sizes.get(1), sizes.get(2), matched);
 		Flow<T> top = ending.flow(tone, junction.radius(), sizes.subList(OWN_SIZES, sizes.size()));
-		Flow<T> foot = Line.of(tone, junction.radius()).over(model.chimney(junction)).before(top);
+		Flow<T> foot = tone.line(junction.radius()).over(model.chimney(junction)).before(top);
 		T shunt = TwoPort.series(model.intoHole(tone, junction)).before(foot).admittance();
 		T along = model.along(tone, junction, isClosed());
 		T both = along.multiply(shunt);

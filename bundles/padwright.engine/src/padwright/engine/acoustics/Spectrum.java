@@ -1,7 +1,9 @@
 package padwright.engine.acoustics;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 import org.hipparchus.complex.Complex;
 
@@ -9,8 +11,8 @@ import org.hipparchus.complex.Complex;
 final class Spectrum {
 
 	/** Of the scan: resonances of a flute lie farther apart by far. */
-	private static final double CENTS = 20;
-	/** A note is looked for from here to there, times its frequency: with the next resonance in every register. */
+	private static final double CENTS = 25;
+	/** A note is looked for from here to there, times its frequency: with its neighbours in every register. */
 	private static final double FROM = 0.45;
 	private static final double TO = 2.3;
 
@@ -30,18 +32,27 @@ final class Spectrum {
 	}
 
 	NoteSound sound(TargetNote note) {
-		int from = insertion(FROM * note.hertz());
-		int to = Math.min(hertz.length, insertion(TO * note.hertz()) + 1);
-		Complex[] known = new Complex[to - from];
-		for (int index = from; index < to; index++) {
-			known[index - from] = column(index).impedance(note.fingering());
-		}
-		return new NoteSound(note, instrument.search(note.fingering()).between(Arrays.copyOfRange(hertz, from, to),
-				known));
+		int from = before(FROM * note.hertz());
+		double[] scanned = Arrays.copyOfRange(hertz, from, Math.min(hertz.length, before(TO * note.hertz()) + 2));
+		Complex[] known = new Complex[scanned.length];
+		Arrays.setAll(known, index -> column(from + index).sounding(note.fingering()));
+		List<Integer> rises = IntStream.range(0, known.length - 1)
+				.filter(index -> ResonanceSearch.rises(known[index], known[index + 1])).boxed().toList();
+		ResonanceSearch search = instrument.search(note.fingering());
+		List<Resonance> resonances = new ArrayList<>();
+		neighbours(rises, scanned, note.hertz()).forEach(index -> resonances.add(search.after(index, scanned, known)));
+		return new NoteSound(note, resonances);
+	}
+
+	/** Two to each side of a frequency: the one nearest to it and that one's neighbours are among them. */
+	private static List<Integer> neighbours(List<Integer> rises, double[] scanned, double target) {
+		int above = (int) rises.stream().filter(index -> scanned[index] <= target).count();
+		int from = Math.max(0, above - 2);
+		return rises.subList(from, Math.min(rises.size(), above + 2));
 	}
 
 	/** Of the last frequency that is not above this one. */
-	private int insertion(double target) {
+	private int before(double target) {
 		int found = Arrays.binarySearch(hertz, target);
 		return Math.max(0, found >= 0 ? found : -found - 2);
 	}

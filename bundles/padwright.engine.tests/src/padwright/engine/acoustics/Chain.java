@@ -5,7 +5,7 @@ import java.util.List;
 import org.hipparchus.complex.Complex;
 
 /**
- * Elements one behind the other, and what the last one ends in; of any number.
+ * Elements put together by hand, one behind the other, and what the last one ends in; of any number.
  *
  * @param elements from where it is looked into
  */
