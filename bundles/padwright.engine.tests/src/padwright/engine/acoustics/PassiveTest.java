@@ -73,12 +73,12 @@ class PassiveTest {
 	@ParameterizedTest
 	@EnumSource(HoleModel.class)
 	void aVanishingHoleIsNoHole(HoleModel model) {
-		checkLikeNone(new SideHole(model, true, 1e-5, 0.003, 0.0095, new Ending.Open(Radiation.FLANGED)), 1e-6);
-		checkLikeNone(new SideHole(model, true, 2e-5, 0.003, 0.0095, new Ending.Stopped()), 1e-6);
-		checkLikeNone(new SideHole(model, true, 2e-5, 0, 0.0095, new Ending.Stopped()), 1e-6);
+		checkLikeNone(Tubes.sideHole(model, true, 1e-5, 0.003, 0.0095, new Ending.Open(Radiation.FLANGED)), 1e-6);
+		checkLikeNone(Tubes.sideHole(model, true, 2e-5, 0.003, 0.0095, new Ending.Stopped()), 1e-6);
+		checkLikeNone(Tubes.sideHole(model, true, 2e-5, 0, 0.0095, new Ending.Stopped()), 1e-6);
 	}
 
-	private static void checkLikeNone(SideHole hole, double error) {
+	private static void checkLikeNone(Element hole, double error) {
 		Cone tube = Cone.cylinder(0.3, 0.0095);
 		Tail tail = new Tail(0.0095, new Ending.Open(Radiation.UNFLANGED));
 		Tone<Complex> tone = Tone.of(440, AIR);
@@ -90,7 +90,7 @@ class PassiveTest {
 	@Test
 	void aClosedHoleIsAVolume() {
 		Tone<Complex> tone = Tone.of(1, new AirConstants(343, 1.2, 1e-12, 1e-12, 1004, 1.4));
-		SideHole hole = new SideHole(HoleModel.NEDERVEEN, false, 0.006, 0.004, 0.0095, new Ending.Stopped());
+		Element hole = Tubes.sideHole(HoleModel.NEDERVEEN, false, 0.006, 0.004, 0.0095, new Ending.Stopped());
 		double volume = Math.PI * 0.006 * 0.006 * 0.004;
 		assertNear(new Complex(0, 2 * Math.PI * volume / (1.2 * 343 * 343)), hole.twoPort(tone).c(), 1e-4);
 	}
@@ -146,7 +146,7 @@ class PassiveTest {
 		double radius = random.nextDouble(0.004, 0.009);
 		return switch (index % 6) {
 			case 0 -> new Cone(random.nextDouble(0.001, 0.02), 0.009, random.nextDouble(0.005, 0.012));
-			case 1 -> new SideHole(HoleModel.values()[random.nextInt(3)], random.nextBoolean(), radius, 0.003, 0.0095,
+			case 1 -> Tubes.sideHole(HoleModel.values()[random.nextInt(3)], random.nextBoolean(), radius, 0.003, 0.0095,
 					ending(random, radius));
 			case 2 -> new Step(0.009, random.nextDouble(0.006, 0.012));
 			case 3 -> new WallLeak(new Leak.Round(random.nextDouble(1e-5, 1e-3), 1e-3, 1.6));

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
+import org.hipparchus.util.Binary64;
+
 /** Instruments whose sizes are published, or invented where it says so. */
 final class Tubes {
 
@@ -22,6 +24,14 @@ final class Tubes {
 	static Hole hole(int number, double place, double diameter, double chimney) {
 		return new Hole(Integer.toString(number), place / 1000, diameter / 1000, chimney / 1000, 0.0004,
 				Optional.empty());
+	}
+
+	/** An element by its sizes in m. */
+	static Element sideHole(HoleModel model, boolean matched, double radius, double chimney, double bore,
+			Ending ending) {
+		boolean isClosed = ending instanceof Ending.Stopped || ending instanceof Ending.Leaking;
+		return new SideHole(model, Neck.values(model.neck(new Junction<>(new Binary64(radius), new Binary64(chimney),
+				new Binary64(bore), matched), isClosed)), ending);
 	}
 
 	/** A cylinder open at both ends; lengths in mm. */

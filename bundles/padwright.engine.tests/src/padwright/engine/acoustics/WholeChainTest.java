@@ -73,11 +73,11 @@ class WholeChainTest {
 		Ending ending = opening.equals("CLOSED") ? new Ending.Stopped() : new Ending.Open(Radiation.valueOf(opening));
 		AirConstants air = AirModel.CHAIGNE_KERGOMARD.at(20);
 		List<Element> elements = new ArrayList<>(taper(0.05, 5, 6.5, 1000));
-		elements.add(new SideHole(HoleModel.DUBOS, false, 0.003, 0.005, 0.0065, ending));
+		elements.add(Tubes.sideHole(HoleModel.DUBOS, false, 0.003, 0.005, 0.0065, ending));
 		elements.addAll(taper(0.05, 6.5, 8, 1000));
 		elements.add(new Step(0.008, 0.005));
 		elements.addAll(flare(0, 0.15, 1500));
-		elements.add(new SideHole(HoleModel.DUBOS, false, 0.015, 0.007, flareRadius(0.15), ending));
+		elements.add(Tubes.sideHole(HoleModel.DUBOS, false, 0.015, 0.007, flareRadius(0.15), ending));
 		elements.addAll(flare(0.15, 0.2, 500));
 		assertNear(parse(expected), new Chain(elements, new Tail(0.03, ending)).impedance(Tone.of(500, air)), share);
 	}

@@ -1,6 +1,5 @@
 package padwright.engine.acoustics;
 
-import org.hipparchus.CalculusFieldElement;
 import org.hipparchus.complex.Complex;
 
 /**
@@ -20,16 +19,8 @@ final class BesselRatio {
 	}
 
 	/** w for z² = q, which lies on the negative imaginary axis. */
-	static <T extends CalculusFieldElement<T>> T of(T q, Numbers<T> numbers) {
-		return numbers.function(q, BesselRatio::of, BesselRatio::slope);
-	}
-
 	static Complex of(Complex q) {
 		return q.norm() < LARGE ? fraction(q) : asymptotic(q);
-	}
-
-	private static Complex slope(Complex q, Complex w) {
-		return q.subtract(w.multiply(w.negate().add(2))).divide(q.multiply(2));
 	}
 
 	private static Complex fraction(Complex q) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 import org.hipparchus.CalculusFieldElement;
+import org.hipparchus.util.Binary64;
 import org.hipparchus.util.FieldSinhCosh;
 
 /**
@@ -44,7 +45,7 @@ record Cone(double length, double near, double far) implements Element {
 
 	@Override
 	public double[] sizes() {
-		return new double[] { length, near, far };
+		return new double[] { length, near, far, mean(new Binary64(near), new Binary64(far)).getReal() };
 	}
 
 	@Override
@@ -56,29 +57,32 @@ record Cone(double length, double near, double far) implements Element {
 		}
 		boolean isCylinder = near == far && tone.numbers().isPlain();
 		return isCylinder ? tone.line(r1).over(sizes.get(0))
-				: twoPort(tone.line(mean(r1, r2)), sizes.get(0), r1, r2);
+				: twoPort(tone.line(sizes.get(3)), sizes);
 	}
 
-	private <T extends CalculusFieldElement<T>> TwoPort<T> twoPort(Line<T> line, T l, T r1, T r2) {
-		T mean = mean(r1, r2);
-		T impedance = line.impedance().multiply(mean).multiply(mean).divide(r1.multiply(r2));
-		FieldSinhCosh<T> wave = line.gamma().multiply(l).sinhCosh();
-		T slope = r2.subtract(r1).divide(line.gamma().multiply(l));
-		T from = slope.divide(r1);
-		T to = slope.divide(r2);
-		T a = r2.divide(r1).multiply(wave.cosh()).subtract(wave.sinh().multiply(from));
-		T d = r1.divide(r2).multiply(wave.cosh()).add(wave.sinh().multiply(to));
+	private static <T extends CalculusFieldElement<T>> TwoPort<T> twoPort(Line<T> line, List<T> sizes) {
+		T r1 = sizes.get(1);
+		T r2 = sizes.get(2);
+		T way = line.gamma().multiply(sizes.get(0));
+		FieldSinhCosh<T> wave = way.sinhCosh();
+		T wider = r2.divide(r1);
+		T narrower = r1.divide(r2);
+		T impedance = line.impedance().multiply(sizes.get(3).multiply(sizes.get(3)).divide(r1.multiply(r2)));
+		T from = wider.subtract(1).divide(way);
+		T to = narrower.negate().add(1).divide(way);
+		T a = wider.multiply(wave.cosh()).subtract(wave.sinh().multiply(from));
+		T d = narrower.multiply(wave.cosh()).add(wave.sinh().multiply(to));
 		T c = from.multiply(to).negate().add(1).multiply(wave.sinh()).add(from.subtract(to).multiply(wave.cosh()));
 		return new TwoPort<>(a, impedance.multiply(wave.sinh()), c.divide(impedance), d);
 	}
 
 	/** (r₂ − r₁) / ln(r₂ / r₁), by the series of the area tangent where the two are nearly equal. */
-	private <T extends CalculusFieldElement<T>> T mean(T r1, T r2) {
+	static <T extends CalculusFieldElement<T>> T mean(T r1, T r2) {
 		T difference = r2.subtract(r1);
-		if (Math.abs(far - near) > NEARLY_EQUAL * (far + near)) {
+		T sum = r1.add(r2);
+		if (Math.abs(difference.getReal()) > NEARLY_EQUAL * sum.getReal()) {
 			return difference.divide(r2.divide(r1).log());
 		}
-		T sum = r1.add(r2);
 		T share = difference.divide(sum);
 		T tangent = Series.at(share.multiply(share), 1, 1 / 3.0, 1 / 5.0, 1 / 7.0, 1 / 9.0, 1 / 11.0);
 		return sum.divide(tangent.multiply(2));

@@ -18,24 +18,25 @@ public enum HoleModel {
 	 */
 	DUBOS {
 		@Override
-		<T extends CalculusFieldElement<T>> T inner(Tone<T> tone, Junction<T> hole) {
+		<T extends CalculusFieldElement<T>> T inner(Junction<T> hole) {
 			return hole.radius().multiply(Series.at(hole.ratio(), 0.82, -0.193, -1.09, 1.27, -0.71));
 		}
 
 		@Override
-		<T extends CalculusFieldElement<T>> T alongBore(Junction<T> hole, boolean closed) {
+		<T extends CalculusFieldElement<T>> T along(Junction<T> hole, boolean closed) {
 			return hole.scaled(Series.at(hole.ratio(), -0.37, 0.087));
 		}
 
+		/** The lens of air is a mass alone here. */
 		@Override
-		<T extends CalculusFieldElement<T>> T intoHole(Tone<T> tone, Junction<T> hole) {
-			T length = inner(tone, hole).add(hole.matching());
-			return tone.inertance(hole.radius(), length).subtract(along(tone, hole, false).multiply(0.25));
+		<T extends CalculusFieldElement<T>> Neck<T> neck(Junction<T> hole, boolean closed) {
+			return new Neck<>(hole.radius(), hole.chimney(), hole.bore(), inner(hole).add(hole.matching()),
+					along(hole, closed));
 		}
 
 		@Override
-		<T extends CalculusFieldElement<T>> T chimney(Junction<T> hole) {
-			return hole.chimney();
+		<T extends CalculusFieldElement<T>> T intoHole(Tone<T> tone, Neck<T> hole) {
+			return super.intoHole(tone, hole).subtract(hole.alongBore(tone).multiply(0.25));
 		}
 	},
 
@@ -46,16 +47,21 @@ public enum HoleModel {
 	 */
 	LEFEBVRE_SCAVONE {
 		@Override
-		<T extends CalculusFieldElement<T>> T inner(Tone<T> tone, Junction<T> hole) {
-			T ratio = hole.ratio();
-			T still = Series.at(ratio, 0.822, -0.095, -1.566, 2.138, -1.64, 0.502);
+		<T extends CalculusFieldElement<T>> T inner(Junction<T> hole) {
+			return hole.radius()
+					.multiply(Series.at(hole.ratio(), 0.822, -0.095, -1.566, 2.138, -1.64, 0.502));
+		}
+
+		/** The inner mass grows with the frequency. */
+		@Override
+		<T extends CalculusFieldElement<T>> T intoHole(Tone<T> tone, Neck<T> hole) {
 			T moving = Series.at(tone.wavenumber().multiply(hole.bore()), 0, 0.17, 0.92, 0.16, -0.29);
-			return hole.radius().multiply(still)
-					.multiply(Series.at(ratio, 1, -4.56, 6.55).multiply(moving).add(1));
+			T share = Series.at(hole.radius().divide(hole.bore()), 1, -4.56, 6.55);
+			return super.intoHole(tone, hole).multiply(share.multiply(moving).add(1));
 		}
 
 		@Override
-		<T extends CalculusFieldElement<T>> T alongBore(Junction<T> hole, boolean closed) {
+		<T extends CalculusFieldElement<T>> T along(Junction<T> hole, boolean closed) {
 			T deep = hole.chimney().divide(hole.radius());
 			return hole.scaled(closed ? deep.multiply(2.4).tanh().multiply(-0.17).add(-0.12)
 					: deep.multiply(2.7).tanh().multiply(0.06).add(-0.35));
@@ -70,36 +76,32 @@ public enum HoleModel {
 	 */
 	NEDERVEEN {
 		@Override
-		<T extends CalculusFieldElement<T>> T inner(Tone<T> tone, Junction<T> hole) {
+		<T extends CalculusFieldElement<T>> T inner(Junction<T> hole) {
 			T ratio = hole.ratio();
 			return hole.radius().multiply(ratio.multiply(ratio).multiply(-1.4).add(ratio.pow(2.7).multiply(0.75))
 					.add(0.82));
 		}
 
 		@Override
-		<T extends CalculusFieldElement<T>> T alongBore(Junction<T> hole, boolean closed) {
+		<T extends CalculusFieldElement<T>> T along(Junction<T> hole, boolean closed) {
 			return hole.scaled(hole.ratio().newInstance(-0.28));
 		}
 	};
 
 	/** Length of the mass on the way into the hole, in m. */
-	abstract <T extends CalculusFieldElement<T>> T inner(Tone<T> tone, Junction<T> hole);
+	abstract <T extends CalculusFieldElement<T>> T inner(Junction<T> hole);
 
 	/** Length of what the hole adds to the bore, in m; below 0. */
-	abstract <T extends CalculusFieldElement<T>> T alongBore(Junction<T> hole, boolean closed);
+	abstract <T extends CalculusFieldElement<T>> T along(Junction<T> hole, boolean closed);
+
+	/** All lengths of a hole, the lens of air at its foot with the chimney. */
+	<T extends CalculusFieldElement<T>> Neck<T> neck(Junction<T> hole, boolean closed) {
+		return new Neck<>(hole.radius(), hole.chimney().add(hole.matching()), hole.bore(), inner(hole),
+				along(hole, closed));
+	}
 
 	/** Impedance on the way into the hole, without its chimney. */
-	<T extends CalculusFieldElement<T>> T intoHole(Tone<T> tone, Junction<T> hole) {
-		return tone.inertance(hole.radius(), inner(tone, hole));
-	}
-
-	/** Length of the chimney with the lens of air at its foot, if that does not count as mass alone. */
-	<T extends CalculusFieldElement<T>> T chimney(Junction<T> hole) {
-		return hole.chimney().add(hole.matching());
-	}
-
-	/** Impedance that the hole adds along the bore. */
-	<T extends CalculusFieldElement<T>> T along(Tone<T> tone, Junction<T> hole, boolean closed) {
-		return tone.inertance(hole.bore(), alongBore(hole, closed));
+	<T extends CalculusFieldElement<T>> T intoHole(Tone<T> tone, Neck<T> hole) {
+		return tone.inertance(hole.radius(), hole.inner());
 	}
 }

@@ -1,6 +1,5 @@
 package padwright.engine.acoustics;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -18,13 +17,13 @@ record HoleParts(SoundModel model, Variables variables) {
 	 * @throws IllegalArgumentException if the hole cannot be covered like this
 	 */
 	Part part(Hole hole, Gradient bore, Cover cover) {
-		Gradient radius = half(hole, Measure.DIAMETER);
-		Gradient chimney = variables.ofHole(hole, Measure.CHIMNEY);
+		Junction<Gradient> junction = new Junction<>(half(hole, Measure.DIAMETER),
+				variables.ofHole(hole, Measure.CHIMNEY), bore, model.matched());
+		boolean isClosed = cover instanceof Cover.Shut || cover instanceof Cover.Leaking;
+		Neck<Gradient> neck = model.holes().neck(junction, isClosed);
 		Top top = top(hole, cover);
-		List<Gradient> sizes = new ArrayList<>(List.of(radius, chimney, bore));
-		sizes.addAll(top.sizes());
-		return new Part(new SideHole(model.holes(), model.matched(), radius.getValue(), chimney.getValue(),
-				bore.getValue(), top.ending()), sizes);
+		return new Part(new SideHole(model.holes(), Neck.values(neck), top.ending()),
+				Stream.concat(neck.sizes().stream(), top.sizes().stream()).toList());
 	}
 
 	private Top top(Hole hole, Cover cover) {

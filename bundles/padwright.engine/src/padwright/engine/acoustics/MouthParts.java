@@ -25,7 +25,7 @@ record MouthParts(SoundModel model, Variables variables, BoreShape shape, Mouth 
 
 	/** From under the lip to the bore below the hole. */
 	List<Part> into() {
-		return List.of(Part.cone(chimney(), radius(), radius()), mass(true), toTheCork(), mass(false));
+		return List.of(Part.cone(neck().chimney(), radius(), radius()), mass(true), toTheCork(), mass(false));
 	}
 
 	Gradient place() {
@@ -44,9 +44,12 @@ record MouthParts(SoundModel model, Variables variables, BoreShape shape, Mouth 
 	}
 
 	private Part mass(boolean intoHole) {
-		Gradient bore = shape.radiusAt(place());
-		return new Part(new JunctionMass(model.holes(), model.matched(), intoHole, radius().getValue(),
-				chimney().getValue(), bore.getValue()), List.of(radius(), chimney(), bore));
+		Neck<Gradient> neck = neck();
+		return new Part(new JunctionMass(model.holes(), intoHole, Neck.values(neck)), neck.sizes());
+	}
+
+	private Neck<Gradient> neck() {
+		return model.holes().neck(new Junction<>(radius(), chimney(), shape.radiusAt(place()), model.matched()), false);
 	}
 
 	private Gradient radius() {

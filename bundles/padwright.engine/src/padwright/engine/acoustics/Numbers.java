@@ -1,7 +1,6 @@
 package padwright.engine.acoustics;
 
-import java.util.function.BinaryOperator;
-import java.util.function.UnaryOperator;
+import java.util.Arrays;
 
 import org.hipparchus.CalculusFieldElement;
 import org.hipparchus.analysis.differentiation.FieldGradient;
@@ -26,8 +25,8 @@ interface Numbers<T extends CalculusFieldElement<T>> {
 		}
 
 		@Override
-		public Complex function(Complex argument, UnaryOperator<Complex> function, BinaryOperator<Complex> slope) {
-			return function.apply(argument);
+		public Complex function(Complex one, Complex other, Complex value, Complex byOne, Complex byOther) {
+			return value;
 		}
 	};
 
@@ -45,10 +44,12 @@ interface Numbers<T extends CalculusFieldElement<T>> {
 			}
 
 			@Override
-			public FieldGradient<Complex> function(FieldGradient<Complex> argument, UnaryOperator<Complex> function,
-					BinaryOperator<Complex> slope) {
-				Complex value = function.apply(argument.getValue());
-				return argument.compose(value, slope.apply(argument.getValue(), value));
+			public FieldGradient<Complex> function(FieldGradient<Complex> one, FieldGradient<Complex> other,
+					Complex value, Complex byOne, Complex byOther) {
+				Complex[] slopes = new Complex[quantities];
+				Arrays.setAll(slopes, index -> one.getPartialDerivative(index).multiply(byOne)
+						.add(other.getPartialDerivative(index).multiply(byOther)));
+				return new FieldGradient<>(value, slopes);
 			}
 		};
 	}
@@ -57,12 +58,8 @@ interface Numbers<T extends CalculusFieldElement<T>> {
 
 	Complex value(T number);
 
-	/**
-	 * A function of a number that the library has not.
-	 *
-	 * @param slope from the argument and the value there
-	 */
-	T function(T argument, UnaryOperator<Complex> function, BinaryOperator<Complex> slope);
+	/** A function of two numbers that the library has not, known by its value and slopes there. */
+	T function(T one, T other, Complex value, Complex byOne, Complex byOther);
 
 	default boolean isPlain() {
 		return this == PLAIN;

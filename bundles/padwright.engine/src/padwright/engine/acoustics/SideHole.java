@@ -10,34 +10,30 @@ import org.hipparchus.CalculusFieldElement;
  * A hole in the side of the bore: half of what it adds along the bore, the hole branching off, the other half. Its
  * chimney is a tube with losses.
  *
- * @param radius of the hole in m, more than 0
- * @param chimney its height in m, 0 or more
- * @param bore radius of the bore there in m, more than 0
+ * @param neck sizes of its {@link Neck}
  * @param ending of the chimney
  */
-record SideHole(HoleModel model, boolean matched, double radius, double chimney, double bore, Ending ending)
-		implements Element {
+record SideHole(HoleModel model, List<Double> neck, Ending ending) implements Element {
 
-	private static final int OWN_SIZES = 3;
+	SideHole {
+		neck = List.copyOf(neck);
+	}
 
 	@Override
 	public double[] sizes() {
-		return DoubleStream.concat(DoubleStream.of(radius, chimney, bore), Arrays.stream(ending.sizes())).toArray();
+		return DoubleStream.concat(neck.stream().mapToDouble(Double::doubleValue), Arrays.stream(ending.sizes()))
+				.toArray();
 	}
 
 	@Override
 	public <T extends CalculusFieldElement<T>> TwoPort<T> twoPort(Tone<T> tone, List<T> sizes) {
-		Junction<T> junction = new Junction<>(sizes.get(0), sizes.get(1), sizes.get(2), matched);
-		Flow<T> top = ending.flow(tone, junction.radius(), sizes.subList(OWN_SIZES, sizes.size()));
-		Flow<T> foot = tone.line(junction.radius()).over(model.chimney(junction)).before(top);
-		T shunt = TwoPort.series(model.intoHole(tone, junction)).before(foot).admittance();
-		T along = model.along(tone, junction, isClosed());
+		Neck<T> hole = Neck.of(sizes);
+		Flow<T> top = ending.flow(tone, hole.radius(), sizes.subList(Neck.SIZES, sizes.size()));
+		Flow<T> foot = tone.line(hole.radius()).over(hole.chimney()).before(top);
+		T shunt = TwoPort.series(model.intoHole(tone, hole)).before(foot).admittance();
+		T along = hole.alongBore(tone);
 		T both = along.multiply(shunt);
 		T diagonal = both.multiply(0.5).add(1);
 		return new TwoPort<>(diagonal, both.multiply(0.25).add(1).multiply(along), shunt, diagonal);
-	}
-
-	private boolean isClosed() {
-		return ending instanceof Ending.Stopped || ending instanceof Ending.Leaking;
 	}
 }
