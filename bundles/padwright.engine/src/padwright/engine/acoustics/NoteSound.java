@@ -7,8 +7,8 @@ import java.util.Optional;
 /**
  * How a note sounds, as far as the air column decides it.
  *
- * @param resonances about the note, by frequency: the nearest to it and its neighbours, as far as they lie within a good
- *        octave
+ * @param resonances about the note, by frequency: the nearest to it and its neighbours, as far as they lie within a
+ *        good octave
  */
 public record NoteSound(TargetNote note, List<Resonance> resonances) {
 
