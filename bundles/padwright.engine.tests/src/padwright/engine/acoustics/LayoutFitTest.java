@@ -25,7 +25,7 @@ class LayoutFitTest {
 		for (long seed = 1; seed <= 3; seed++) {
 			Layout start = spoilt(seed);
 			LayoutFit fit = LayoutFit.of(start, Tubes.TWENTY, NOTES, limits(start, 0.006, 0.001));
-			assertTrue(worst(fit.before()) > 8, "cents before " + worst(fit.before()));
+			assertTrue(worst(fit.before()) > 6, "cents before " + worst(fit.before()));
 			assertTrue(worst(fit.after()) < 0.5, "cents after " + worst(fit.after()));
 			assertEquals(fit.changes().keySet(), limits(start, 0.006, 0.001).keySet());
 			fit.changes().forEach((dimension, change) -> assertEquals(fit.layout().dimensions().get(dimension),
@@ -40,14 +40,14 @@ class LayoutFitTest {
 		Map<Dimension, Limits> narrow = limits(start, 0.0005, 0.0001);
 		LayoutFit fit = LayoutFit.of(start, Tubes.TWENTY, NOTES, narrow);
 		assertTrue(worst(fit.after()) < worst(fit.before()) && worst(fit.after()) > 0.5);
-		boolean[] atLimit = { false };
 		fit.layout().dimensions().forEach((dimension, size) -> {
-			Limits within = narrow.getOrDefault(dimension,
-					new Limits(start.dimensions().get(dimension), start.dimensions().get(dimension) + 1e-15));
-			assertTrue(size >= within.least() && size <= within.most(), () -> dimension + " " + size);
-			atLimit[0] |= narrow.containsKey(dimension) && (size == within.least() || size == within.most());
+			Limits within = narrow.get(dimension);
+			assertEquals(within == null ? start.dimensions().get(dimension) : within.within(size), size);
 		});
-		assertTrue(atLimit[0]);
+		assertTrue(narrow.entrySet().stream().anyMatch(entry -> {
+			double size = fit.layout().dimensions().get(entry.getKey());
+			return size == entry.getValue().least() || size == entry.getValue().most();
+		}));
 	}
 
 	/** A flute in tune is left as it is. */
@@ -57,9 +57,7 @@ class LayoutFitTest {
 		fit.changes().values().forEach(change -> assertEquals(0, change, 1e-8));
 	}
 
-	/**
-	 * One size, one note: what a search by halving finds; the count for changes is below a hundredth of a cent here.
-	 */
+	/** One size, one note: what halving finds, but for the hundredth that what a change counts takes back. */
 	@Test
 	void oneHoleForOneNote() {
 		Dimension place = new Dimension(Dimension.Part.HOLE, "7", Measure.PLACE);
@@ -69,11 +67,12 @@ class LayoutFitTest {
 		double high = 0.56;
 		while (high - low > 1e-7) {
 			double middle = (low + high) / 2;
-			double cents = new Instrument(TRUE.with(Map.of(place, middle)), Tubes.TWENTY).sound(note).cents().orElseThrow();
+			Layout moved = TRUE.with(Map.of(place, middle));
+			double cents = new Instrument(moved, Tubes.TWENTY).sound(note).cents().orElseThrow();
 			low = cents > 0 ? middle : low;
 			high = cents > 0 ? high : middle;
 		}
-		assertEquals(low, fit.layout().holes().get(6).place(), 2e-5);
+		assertEquals(low, fit.layout().holes().get(6).place(), 1e-4);
 	}
 
 	@Test

@@ -82,8 +82,7 @@ final class BoxedMinimum {
 
 	private double[] leastOf(int[] free) {
 		RealMatrix part = new Array2DRowRealMatrix(matrix, false).getSubMatrix(free, free);
-		double[] rest = Arrays.stream(free).mapToDouble(index -> right[index] - IntStream.range(0, point.length)
-				.filter(other -> held[other]).mapToDouble(other -> matrix[index][other] * point[other]).sum()).toArray();
+		double[] rest = Arrays.stream(free).mapToDouble(index -> right[index] - product(index, true)).toArray();
 		return new CholeskyDecomposition(part).getSolver().solve(new ArrayRealVector(rest)).toArray();
 	}
 
@@ -92,9 +91,7 @@ final class BoxedMinimum {
 		int wanted = -1;
 		double strongest = FLAT;
 		for (int index = 0; index < point.length; index++) {
-			int row = index;
-			double slope = IntStream.range(0, point.length).mapToDouble(other -> matrix[row][other] * point[other]).sum()
-					- right[index];
+			double slope = product(index, true) + product(index, false) - right[index];
 			double inward = (point[index] == least[index] ? -slope : slope) / matrix[index][index];
 			if (held[index] && inward > strongest) {
 				strongest = inward;
@@ -102,5 +99,11 @@ final class BoxedMinimum {
 			}
 		}
 		return wanted;
+	}
+
+	/** Of a row with the variables that are held, or with the others. */
+	private double product(int row, boolean ofHeld) {
+		return IntStream.range(0, point.length).filter(index -> held[index] == ofHeld)
+				.mapToDouble(index -> matrix[row][index] * point[index]).sum();
 	}
 }

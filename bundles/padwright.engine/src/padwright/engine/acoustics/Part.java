@@ -20,7 +20,8 @@ final class Part {
 	}
 
 	static Part cone(Gradient length, Gradient near, Gradient far) {
-		return new Part(new Cone(length.getValue(), near.getValue(), far.getValue()), List.of(length, near, far, Cone.mean(near, far)));
+		return new Part(new Cone(length.getValue(), near.getValue(), far.getValue()),
+				List.of(length, near, far, Cone.mean(near, far)));
 	}
 
 	static Part step(Gradient near, Gradient far) {

@@ -18,13 +18,17 @@ import padwright.engine.acoustics.SoundModel;
 import padwright.engine.acoustics.TargetNote;
 import padwright.engine.pitch.NoteName;
 
-/** A flute of 17 holes with five perforated pads and its scale of three octaves. All sizes are invented. */
+/**
+ * A flute of 17 holes with five perforated pads and its scale of three octaves. All sizes are invented, and brought in
+ * tune for the first two.
+ */
 final class SoundFlute {
 
 	/** Of the holes from the head joint: place and diameter in mm. */
-	private static final double[][] HOLES = { { 206, 7.8 }, { 219, 7.8 }, { 233, 7.2 }, { 256, 12.6 }, { 273, 12.8 },
-			{ 292, 13 }, { 312, 13.2 }, { 333, 13.2 }, { 334, 13.2 }, { 355, 13.6 }, { 378, 13.8 }, { 403, 14 },
-			{ 430, 14.2 }, { 458, 14.8 }, { 490, 15.2 }, { 523, 15.4 }, { 559, 15.6 } };
+	private static final double[][] HOLES = { { 204.7, 7.8 }, { 215.2, 7.8 }, { 247.1, 7.2 }, { 275.6, 12.6 },
+			{ 295.5, 12.8 }, { 316.9, 13 }, { 337.7, 13.2 }, { 360.9, 13.2 }, { 361, 13.2 }, { 384.8, 13.6 },
+			{ 410.1, 13.8 }, { 437, 14 }, { 465.1, 14.2 }, { 495.1, 14.8 }, { 527.8, 15.2 }, { 558.9, 15.4 },
+			{ 592.7, 15.6 } };
 	private static final List<Integer> PERFORATED = List.of(5, 7, 10, 11, 12);
 	private static final String FIRST = "C4";
 	/** Usual fingerings from C4 on, a hole a letter from the head joint, x closed, o open. */
@@ -38,15 +42,17 @@ final class SoundFlute {
 			xxxoxxxxoxxooxoox
 			""";
 
+	static final SoundModel MODEL = SoundModel.in(AirModel.damp(0.9, 0.02).at(26));
+
 	private SoundFlute() {
 	}
 
 	static Instrument instrument() {
-		List<BorePoint> bore = List.of(new BorePoint(-0.017, 0.017), new BorePoint(0.15, 0.019),
-				new BorePoint(0.615, 0.019));
+		List<BorePoint> bore = List.of(new BorePoint(-0.013, 0.0185), new BorePoint(0.125, 0.019),
+				new BorePoint(0.6598, 0.019));
 		Layout layout = new Layout(bore, Optional.of(new Mouth(0, 0.011, 0.005, 0)),
 				IntStream.range(0, HOLES.length).mapToObj(SoundFlute::hole).toList());
-		return new Instrument(layout, SoundModel.in(AirModel.damp(0.9, 0.02).at(26)));
+		return new Instrument(layout, MODEL);
 	}
 
 	private static Hole hole(int index) {
