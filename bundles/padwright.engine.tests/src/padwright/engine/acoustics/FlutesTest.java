@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 
 import org.hipparchus.complex.Complex;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -37,6 +38,18 @@ class FlutesTest {
 		double speed = AirModel.CHAIGNE_KERGOMARD.at(20).speed();
 		double found = nearest(flute, Tubes.fingering(""), mode * 264);
 		assertEquals(length, 1000 * mode * speed / (2 * found) - 600 - 0.6133 * 9.5, 0.02);
+	}
+
+	/**
+	 * N. H. Fletcher and T. D. Rossing, The Physics of Musical Instruments, give the embouchure of a flute at low
+	 * frequencies about 42 mm (from memory).
+	 */
+	@Test
+	void theEmbouchureIsAsLongAsPublished() {
+		Instrument flute = new Instrument(Tubes.withCork(17, 600), Tubes.TWENTY);
+		double found = nearest(flute, Tubes.fingering(""), 264);
+		double speed = AirModel.CHAIGNE_KERGOMARD.at(20).speed();
+		assertEquals(42, 1000 * speed / (2 * found) - 600 - 0.6133 * 9.5, 3);
 	}
 
 	/** Nothing outside the embouchure hole. */

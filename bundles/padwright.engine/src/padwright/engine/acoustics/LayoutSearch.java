@@ -16,6 +16,8 @@ final class LayoutSearch {
 	private static final int MOST_STEPS = 40;
 	/** Of the sum of squares: an improvement by less than this share ends the search. */
 	private static final double SETTLED = 1e-6;
+	/** Squared cents that no ear hears. */
+	private static final double NOTHING = 1e-6;
 	private static final double FIRST_DAMPING = 1e-3;
 	private static final double MOST_DAMPING = 1e6;
 
@@ -77,10 +79,10 @@ final class LayoutSearch {
 		State state = state(sizes.stream().mapToDouble(Double::doubleValue).toArray());
 		double damping = FIRST_DAMPING;
 		double[][] slopes = slopes(state);
-		for (int step = 0; step < MOST_STEPS && damping < MOST_DAMPING; step++) {
+		for (int step = 0; step < MOST_STEPS && damping < MOST_DAMPING && state.sum() > NOTHING; step++) {
 			State next = state(step(state, slopes, damping));
 			if (next.sum() < state.sum()) {
-				boolean isSettled = next.sum() > state.sum() * (1 - SETTLED);
+				boolean isSettled = next.sum() > state.sum() * (1 - SETTLED) - NOTHING;
 				state = next;
 				if (isSettled) {
 					break;

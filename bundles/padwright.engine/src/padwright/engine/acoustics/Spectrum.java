@@ -25,7 +25,7 @@ final class Spectrum {
 		this.instrument = instrument;
 		double from = FROM * notes.stream().mapToDouble(TargetNote::hertz).min().orElseThrow();
 		double to = TO * notes.stream().mapToDouble(TargetNote::hertz).max().orElseThrow();
-		int steps = (int) Math.ceil(1200 / CENTS * Math.log(to / from) / Math.log(2));
+		int steps = (int) Math.ceil(1200 / CENTS * StrictMath.log(to / from) / StrictMath.log(2));
 		hertz = new double[steps + 1];
 		Arrays.setAll(hertz, step -> from * StrictMath.pow(2, step * CENTS / 1200));
 		columns = new Column[hertz.length];
