@@ -83,6 +83,20 @@ class InstrumentTest {
 		assertEquals(2.948, warmer.sound(note).cents().orElseThrow() - cold, 0.05);
 	}
 
+	/** A taper that is measured at twenty places more is computed in finer pieces, and sounds the same. */
+	@Test
+	void finerPiecesSoundTheSame() {
+		List<BorePoint> finer = Stream.concat(IntStream.rangeClosed(0, 20)
+				.mapToObj(step -> Tubes.point(-17 + step * 167 / 20.0, 17.1 + step * 1.9 / 20)),
+				Stream.of(Tubes.point(600, 19))).toList();
+		Layout layout = Tubes.sevenHoles();
+		Instrument same = new Instrument(new Layout(finer, layout.mouth(), layout.holes()), Tubes.TWENTY);
+		for (double hertz : new double[] { 260, 529, 800, 1067 }) {
+			TargetNote note = new TargetNote("", hertz, Tubes.fingering("xxxxxxx"));
+			assertEquals(FLUTE.sound(note).cents().orElseThrow(), same.sound(note).cents().orElseThrow(), 1e-3);
+		}
+	}
+
 	/** Computed: 442 over 440 Hz, a thousandth, and a cent as a ratio. */
 	@ParameterizedTest
 	@CsvSource({ "442,440,7.8514", "1001,1000,1.7304", "1.0005777895,1,1" })
