@@ -57,6 +57,18 @@ class LeakHarmTest {
 		}
 	}
 
+	/** A perforated pad with a finger on it has a small room in it, tight or not. */
+	@Test
+	void aPerforatedPadThatIsNearlyTightHarmsNothing() {
+		Layout layout = Tubes.sevenHoles();
+		List<Hole> holes = layout.holes().stream().map(hole -> hole.under(new Cup(0.02, 0.003, 0.005, 0.003))).toList();
+		Instrument flute = new Instrument(new Layout(layout.bore(), layout.mouth(), holes), Tubes.TWENTY);
+		Cover.Leaking fine = new Cover.Leaking(Collections.nCopies(24, 1e-7));
+		LeakHarm harm = LeakHarm.of(flute, List.of(note("xxxxxxx", 260)), Map.of("3", fine)).get(0);
+		assertEquals(0, harm.cents(), 1e-4);
+		assertEquals(0, harm.decibels(), 1e-3);
+	}
+
 	@Test
 	void withoutLeaksThereIsNoHarm() {
 		assertEquals(List.of(), LeakHarm.of(FLUTE, List.of(note("xxxxxxx", 260)), Map.of()));

@@ -114,7 +114,7 @@ class SlopesTest {
 	private static double played(Instrument instrument) {
 		double[] around = { 0.985 * PLAYED, 1.015 * PLAYED };
 		Complex[] impedances = { instrument.sounding(FINGERING, around[0]), instrument.sounding(FINGERING, around[1]) };
-		return instrument.search(FINGERING).after(0, around, impedances).hertz();
+		return instrument.search(instrument.covered(FINGERING)).after(0, around, impedances).hertz();
 	}
 
 	private static Layout grown(Dimension dimension, double by) {

@@ -86,16 +86,21 @@ record Assembly(Variables variables, HoleParts holeParts, Optional<Part> outside
 	List<Part> parts(Fingering fingering) {
 		List<Part> parts = new ArrayList<>();
 		outside.ifPresent(parts::add);
+		List<Part> covered = covered(fingering);
 		for (int index = 0; index < spots.size(); index++) {
 			parts.addAll(sections.get(index));
-			parts.add(holePart(index, fingering.over(spots.get(index).hole().name())));
+			parts.add(covered.get(index));
 		}
 		parts.addAll(sections.get(spots.size()));
 		return parts;
 	}
 
-	Part holePart(int index, Cover cover) {
-		Spot spot = spots.get(index);
+	/** The holes alone; an open or closed one is the same object every time. */
+	List<Part> covered(Fingering fingering) {
+		return spots.stream().map(spot -> covered(spot, fingering.over(spot.hole().name()))).toList();
+	}
+
+	private Part covered(Spot spot, Cover cover) {
 		if (cover instanceof Cover.Free) {
 			return spot.open();
 		}

@@ -28,18 +28,24 @@ record HoleParts(SoundModel model, Variables variables) {
 
 	private Top top(Hole hole, Cover cover) {
 		if (cover instanceof Cover.Leaking leak) {
-			return leaking(hole, leak);
+			return isPerforated(hole) ? both(leaking(hole, leak), throughPad(hole, shut())) : leaking(hole, leak);
 		}
 		if (cover instanceof Cover.Partly finger) {
 			return partly(hole, finger.share());
 		}
-		boolean isPerforated = hole.cup().filter(Cup::isPerforated).isPresent();
 		if (cover instanceof Cover.Shut) {
-			Top shut = new Top(new Ending.Stopped(), List.of());
-			return isPerforated ? throughPad(hole, shut) : shut;
+			return isPerforated(hole) ? throughPad(hole, shut()) : shut();
 		}
 		Top free = hole.cup().isPresent() ? underPad(hole) : outside();
-		return isPerforated ? both(free, throughPad(hole, outside())) : free;
+		return isPerforated(hole) ? both(free, throughPad(hole, outside())) : free;
+	}
+
+	private static boolean isPerforated(Hole hole) {
+		return hole.cup().filter(Cup::isPerforated).isPresent();
+	}
+
+	private static Top shut() {
+		return new Top(new Ending.Stopped(), List.of());
 	}
 
 	private Top outside() {
@@ -60,7 +66,7 @@ record HoleParts(SoundModel model, Variables variables) {
 		if (hole.cup().isEmpty()) {
 			return underFinger(half(hole, Measure.DIAMETER), share);
 		}
-		if (!hole.cup().get().isPerforated()) {
+		if (!isPerforated(hole)) {
 			throw new IllegalArgumentException("hole " + hole.name()
 					+ " cannot be covered in part: the pad over it has no opening");
 		}

@@ -41,21 +41,25 @@ public final class Instrument {
 	 * @param hertz above 0
 	 */
 	public Impedance impedance(Fingering fingering, double hertz) {
-		Complex impedance = column(hertz).impedance(fingering);
+		Complex impedance = column(hertz).impedance(covered(fingering));
 		return new Impedance(impedance.getReal(), impedance.getImaginary());
 	}
 
 	/** How one note sounds. */
 	public NoteSound sound(TargetNote note) {
-		return new Spectrum(this, List.of(note)).sound(note);
+		return sound(List.of(note)).get(0);
 	}
 
 	/** How all notes of a scale sound, in their order: faster than one by one. */
 	public List<NoteSound> sound(List<TargetNote> notes) {
+		return sound(notes, Range.NEIGHBOURS);
+	}
+
+	List<NoteSound> sound(List<TargetNote> notes, Range range) {
 		if (notes.isEmpty()) {
 			return List.of();
 		}
-		Spectrum spectrum = new Spectrum(this, notes);
+		Spectrum spectrum = new Spectrum(this, notes, range);
 		return notes.stream().map(spectrum::sound).toList();
 	}
 
@@ -82,11 +86,15 @@ public final class Instrument {
 
 	/** With the air outside the embouchure hole. */
 	Complex sounding(Fingering fingering, double hertz) {
-		return column(hertz).sounding(fingering);
+		return column(hertz).sounding(covered(fingering));
 	}
 
-	ResonanceSearch search(Fingering fingering) {
-		return new ResonanceSearch(hertz -> sounding(fingering, hertz), characteristicImpedance());
+	ResonanceSearch search(List<Part> covered) {
+		return new ResonanceSearch(hertz -> column(hertz).sounding(covered), characteristicImpedance());
+	}
+
+	List<Part> covered(Fingering fingering) {
+		return assembly.covered(fingering);
 	}
 
 	Column column(double hertz) {

@@ -32,7 +32,7 @@ public record LeakHarm(String hole, TargetNote note, double cents, double decibe
 					.filter(hole -> leaks.containsKey(hole) && isClosed(hole, sound.note()))
 					.forEach(hole -> trials.add(trial(hole, sound.note(), tight, leaks.get(hole)))));
 		}
-		List<NoteSound> leaking = instrument.sound(trials.stream().map(Trial::leaking).toList());
+		List<NoteSound> leaking = instrument.sound(trials.stream().map(Trial::leaking).toList(), Range.NEAR);
 		List<LeakHarm> harms = new ArrayList<>();
 		for (int index = 0; index < leaking.size(); index++) {
 			harms.add(harm(trials.get(index), leaking.get(index)));

@@ -12,19 +12,17 @@ final class Spectrum {
 
 	/** Of the scan: resonances of a flute lie farther apart by far. */
 	private static final double CENTS = 25;
-	/** A note is looked for from here to there, times its frequency: with its neighbours in every register. */
-	private static final double FROM = 0.45;
-	private static final double TO = 2.3;
-
 	private final Instrument instrument;
+	private final Range range;
 	private final double[] hertz;
 	private final Column[] columns;
 
 	/** @param notes one at least */
-	Spectrum(Instrument instrument, List<TargetNote> notes) {
+	Spectrum(Instrument instrument, List<TargetNote> notes, Range range) {
 		this.instrument = instrument;
-		double from = FROM * notes.stream().mapToDouble(TargetNote::hertz).min().orElseThrow();
-		double to = TO * notes.stream().mapToDouble(TargetNote::hertz).max().orElseThrow();
+		this.range = range;
+		double from = range.from() * notes.stream().mapToDouble(TargetNote::hertz).min().orElseThrow();
+		double to = range.to() * notes.stream().mapToDouble(TargetNote::hertz).max().orElseThrow();
 		int steps = (int) Math.ceil(1200 / CENTS * StrictMath.log(to / from) / StrictMath.log(2));
 		hertz = new double[steps + 1];
 		Arrays.setAll(hertz, step -> from * StrictMath.pow(2, step * CENTS / 1200));
@@ -32,13 +30,15 @@ final class Spectrum {
 	}
 
 	NoteSound sound(TargetNote note) {
-		int from = before(FROM * note.hertz());
-		double[] scanned = Arrays.copyOfRange(hertz, from, Math.min(hertz.length, before(TO * note.hertz()) + 2));
+		List<Part> covered = instrument.covered(note.fingering());
+		int from = before(range.from() * note.hertz());
+		int to = Math.min(hertz.length, before(range.to() * note.hertz()) + 2);
+		double[] scanned = Arrays.copyOfRange(hertz, from, to);
 		Complex[] known = new Complex[scanned.length];
-		Arrays.setAll(known, index -> column(from + index).sounding(note.fingering()));
+		Arrays.setAll(known, index -> column(from + index).sounding(covered));
 		List<Integer> rises = IntStream.range(0, known.length - 1)
 				.filter(index -> ResonanceSearch.rises(known[index], known[index + 1])).boxed().toList();
-		ResonanceSearch search = instrument.search(note.fingering());
+		ResonanceSearch search = instrument.search(covered);
 		List<Resonance> resonances = new ArrayList<>();
 		neighbours(rises, scanned, note.hertz()).forEach(index -> resonances.add(search.after(index, scanned, known)));
 		return new NoteSound(note, resonances);

@@ -8,8 +8,9 @@
  * ...)); Instrument flute = new Instrument(layout, SoundModel.in(AirModel.damp(0.9, 0.025).at(26)));
  * TargetNote note = new TargetNote("G4", 392, Fingering.closing(List.of("C", "Bb", "A", "G")));
  * flute.sound(note).cents();                                            // from where the note should be
- * flute.sound(new TargetNote("G4", 392, note.fingering().with("A", Cover.Leaking.of(gap)))).strength();
+ * LeakHarm.of(flute, List.of(note), Map.of("A", Cover.Leaking.of(gap)));  // cents and dB
  * flute.centsPerMetre(note.fingering(), 391.2);                         // by every dimension
+ * LayoutFit.of(layout, model, notes, Map.of(dimension, Limits.of(...)));  // brought in tune
  * }</pre>
  *
  * <p>Sizes are metres here, since this is no sum that is judged; a {@link padwright.engine.length.Length} of a document
