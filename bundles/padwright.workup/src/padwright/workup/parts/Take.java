@@ -10,6 +10,7 @@ import padwright.engine.length.Length;
 import padwright.model.plan.PadState;
 import padwright.model.stock.FilmSet;
 import padwright.workup.service.KeyJob;
+import padwright.workup.solve.FilmUse;
 import padwright.workup.solve.PlanSolution;
 
 /**
@@ -52,16 +53,26 @@ public record Take(Article article, KeyJob job, boolean noted) {
 	}
 
 	private static void addFilm(RowWork row, FilmSet films, List<Take> takes) {
-		addFilm(row, films, row.stack(), row.stackNoted(), takes);
-		addFilm(row, films, thicknesses(row.earlierPieces()), true, takes);
-		addFilm(row, films, thicknesses(row.pieces()), row.piecesNoted(), takes);
+		FilmUse.in(row.job()).forEach(use -> addNoted(row.job(), use, takes));
+		if (!row.stackNoted()) {
+			addSolved(row, films, row.stack(), takes);
+		}
+		if (!row.piecesNoted()) {
+			addSolved(row, films, row.pieces().stream().map(PartialShim::thickness).toList(), takes);
+		}
 	}
 
-	private static List<Length> thicknesses(List<PartialShim> pieces) {
-		return pieces.stream().map(PartialShim::thickness).toList();
+	/** A full shim that came back whole was not taken. */
+	private static void addNoted(KeyJob job, FilmUse use, List<Take> takes) {
+		Take take = new Take(Article.film(use.films(), use.thickness()), job, true);
+		if (use.back()) {
+			takes.remove(take);
+		} else {
+			takes.add(take);
+		}
 	}
 
-	private static void addFilm(RowWork row, FilmSet films, List<Length> blanks, boolean noted, List<Take> takes) {
-		blanks.forEach(blank -> takes.add(new Take(Article.film(films, blank), row.job(), noted)));
+	private static void addSolved(RowWork row, FilmSet films, List<Length> blanks, List<Take> takes) {
+		blanks.forEach(blank -> takes.add(new Take(Article.film(films, blank), row.job(), false)));
 	}
 }

@@ -24,7 +24,7 @@ public record NewPieces(List<PartialShim> pieces) {
 
 	public static NewPieces of(KeySolution solution) {
 		Optional<Round> last = solution.job().lastRound();
-		if (last.filter(round -> round.isLevel() || !round.getPieces().isEmpty()).isPresent()) {
+		if (last.filter(PlacedPieces::isAnswered).isPresent()) {
 			return new NewPieces(PlacedPieces.of(last.get()));
 		}
 		return new NewPieces(solution.level().map(answer -> answer.solution().pieces()).orElse(List.of()));

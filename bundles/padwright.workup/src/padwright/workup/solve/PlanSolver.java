@@ -70,7 +70,7 @@ public final class PlanSolver {
 		Optional<HeightAnswer> height = height(job, film, unsolved);
 		settle(film, stack, job.service().getStack() != null, height.map(answer -> answer.solution().pieces()));
 
-		List<FilmUse> pieces = FilmUse.ofLastPieces(job);
+		List<FilmUse> pieces = FilmUse.ofLastRound(job);
 		films.giveBack(pieces);
 		Optional<LevelAnswer> level = new LevelWork(job, budget).answer(films.supply(film), unsolved);
 		settle(film, pieces, isLevelled(job), level.map(LevelAnswer::films));
@@ -80,7 +80,7 @@ public final class PlanSolver {
 	}
 
 	private static boolean isLevelled(KeyJob job) {
-		return job.lastRound().filter(round -> round.isLevel() || !round.getPieces().isEmpty()).isPresent();
+		return job.lastRound().filter(PlacedPieces::isAnswered).isPresent();
 	}
 
 	/** What is noted stays where it is kept, or where nothing was found to take its place. */
