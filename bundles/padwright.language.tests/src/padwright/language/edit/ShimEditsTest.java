@@ -22,6 +22,7 @@ import padwright.model.plan.KeyService;
 import padwright.model.plan.Round;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.solve.LeafReading;
 
 class ShimEditsTest {
 
@@ -92,7 +93,7 @@ class ShimEditsTest {
 			Round last = row.getRounds().get(row.getRounds().size() - 1);
 			assertEquals(pieces, EditedRow.pieces(last));
 			assertEquals(pieces.isEmpty(), last.isLevel());
-			assertEquals(EditedRow.readings(round), EditedRow.readings(last));
+			assertEquals(LeafReading.of(round), LeafReading.of(last));
 			assertEquals(EditedRow.rest(job.service()), EditedRow.rest(row));
 			assertEquals(job.stack(), Lengths.of(row.getStack()));
 			assertEquals(List.of(), reread.resource(Examples.name(file)).getErrors());

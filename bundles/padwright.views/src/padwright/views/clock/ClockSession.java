@@ -11,6 +11,7 @@ import padwright.language.edit.TextEdit;
 import padwright.views.Figures;
 import padwright.views.Messages;
 import padwright.views.Palette;
+import padwright.workup.solve.LeafReading;
 
 /**
  * The use of a rim clock, without a window: readings typed in turn, pieces chosen, moved, added and dropped, a proposal
@@ -83,7 +84,8 @@ public final class ClockSession {
 
 	/** A character of a reading; false if it cannot belong to one. */
 	public boolean type(char character) {
-		if (!ReadingEntry.takes(character) || editing.shown().hours().isEmpty()) {
+		boolean isReading = character != ReadingEntry.LIGHT_DRAG || selected.isEmpty() && editing.shown().isGraded();
+		if (!ReadingEntry.takes(character) || !isReading || editing.shown().hours().isEmpty()) {
 			return false;
 		}
 		selected = Optional.empty();
@@ -103,7 +105,9 @@ public final class ClockSession {
 			return true;
 		}
 		ClockHour hour = editing.shown().hours().get(entry.cursor());
-		String leaf = typed.get().leaf().map(Figures::shown).orElse(Messages.of("clock.drags"));
+		LeafReading reading = typed.get().reading();
+		String leaf = reading.slides().map(Figures::shown)
+				.orElseGet(() -> Messages.of(reading.lightly() ? "clock.dragsLightly" : "clock.drags"));
 		status = typed.get().asTyped() ? Messages.of("clock.taken", hour, leaf)
 				: Messages.of("clock.rounded", hour, entry.typed(), leaf);
 		proposal = Optional.empty();
@@ -112,7 +116,7 @@ public final class ClockSession {
 		if (read == editing.shown().hours().size() - 1) {
 			status += " " + Messages.of("clock.allRead");
 		}
-		editing.read(read, typed.get().leaf());
+		editing.read(read, reading);
 		return true;
 	}
 

@@ -11,12 +11,12 @@ import padwright.engine.clock.ClockHour;
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
 import padwright.engine.rim.RimProfile;
-import padwright.model.Lengths;
 import padwright.model.plan.Round;
 import padwright.views.Figures;
 import padwright.workup.parts.RowWork;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.FilmStore;
+import padwright.workup.solve.LeafReading;
 import padwright.workup.solve.NewPieces;
 import padwright.workup.solve.PadStiffness;
 import padwright.workup.solve.PlacedPieces;
@@ -30,8 +30,7 @@ import padwright.workup.words.ClockWords;
  * @param label of the key, as the trade calls it
  * @param twelveLooksAt what 12 o'clock looks at
  * @param hours to be read, in turn
- * @param readings the thickest leaf that slides free at each hour read, or nothing where the finest drags; those of the
- *     hours still to be read are missing at the end
+ * @param readings what the leaves said at each hour read; those of the hours still to be read are missing at the end
  * @param gap fitted to the readings, if they can be used
  * @param earlier pieces of the rounds before
  * @param pieces noted after the readings
@@ -40,7 +39,7 @@ import padwright.workup.words.ClockWords;
  * @param films thicknesses of film in the row's set, thinnest first
  */
 public record ClockState(Optional<KeyJob> job, String label, String twelveLooksAt, List<ClockHour> hours,
-		List<Optional<Length>> readings, Optional<RimProfile> gap, List<PartialShim> earlier,
+		List<LeafReading> readings, Optional<RimProfile> gap, List<PartialShim> earlier,
 		List<PartialShim> pieces, Set<ClockHour> doubtful, List<Length> leaves, List<Length> films) {
 
 	public ClockState {
@@ -74,29 +73,35 @@ public record ClockState(Optional<KeyJob> job, String label, String twelveLooksA
 				job.fitting().films().map(films -> FilmStore.of(films).thicknesses()).orElse(List.of()));
 	}
 
-	private static List<Optional<Length>> readings(KeyJob job, Optional<Round> round) {
-		return round.map(last -> last.getReadings().stream().limit(job.hours(last).size())
-				.map(reading -> reading.free()
-						.flatMap(free -> Lengths.exact(free, Lengths.unit(last.getUnit(), last))))
-				.toList()).orElse(List.of());
+	private static List<LeafReading> readings(KeyJob job, Optional<Round> round) {
+		return round.map(last -> LeafReading.of(last).stream().limit(job.hours(last).size()).toList())
+				.orElse(List.of());
 	}
 
 	/** The readings as they are drawn, boxes for those to come. */
-	List<RimReading> marks(List<Optional<Length>> shown) {
+	List<RimReading> marks(List<LeafReading> shown) {
 		List<RimReading> marks = new ArrayList<>();
 		for (int index = 0; index < hours.size(); index++) {
 			ClockHour hour = hours.get(index);
-			marks.add(index >= shown.size() ? RimReading.blank(hour)
-					: shown.get(index).map(leaf -> RimReading.free(hour, Figures.shown(leaf)))
-							.orElseGet(() -> RimReading.drag(hour)));
+			marks.add(index >= shown.size() ? RimReading.blank(hour) : mark(hour, shown.get(index)));
 		}
 		return marks;
+	}
+
+	private static RimReading mark(ClockHour hour, LeafReading reading) {
+		return reading.slides().map(leaf -> RimReading.free(hour, Figures.shown(leaf)))
+				.orElseGet(() -> reading.lightly() ? RimReading.lightDrag(hour) : RimReading.drag(hour));
 	}
 
 	/** What pieces would leave of the gap, if there is a gap to tell. A model: the feeler decides. */
 	public Optional<RimProfile> left(List<PartialShim> placed) {
 		return gap.flatMap(felt -> job.filter(row -> !placed.isEmpty())
 				.map(row -> new NewPieces(placed).residual(felt, PadStiffness.of(row).stiffness())));
+	}
+
+	/** Whether a dash is a reading. */
+	boolean isGraded() {
+		return job.filter(row -> row.plan().plan().isGraded()).isPresent();
 	}
 
 	/** Widest spread that passes. */

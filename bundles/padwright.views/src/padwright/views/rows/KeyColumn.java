@@ -9,11 +9,13 @@ import java.util.stream.Collectors;
 import padwright.engine.length.Length;
 import padwright.engine.rim.Harmonic;
 import padwright.engine.rim.ProfileSplit;
+import padwright.model.FeelerReading;
 import padwright.model.plan.Round;
 import padwright.views.Figures;
 import padwright.views.Messages;
 import padwright.views.map.KeyState;
 import padwright.workup.service.KeyJob;
+import padwright.workup.solve.LeafReading;
 import padwright.workup.solve.RoundEffect;
 
 /** The columns of the table of keys. Lengths in thou, but cups in mm. */
@@ -70,7 +72,8 @@ public enum KeyColumn {
 	}
 
 	private static String readings(Round round) {
-		return RowEdit.readings(round).stream().map(reading -> reading.map(Figures::shown).orElse("."))
+		return LeafReading.of(round).stream().map(reading -> reading.slides().map(Figures::shown)
+				.orElseGet(() -> (reading.lightly() ? FeelerReading.DRAGS_LIGHTLY : FeelerReading.DRAGS).toString()))
 				.collect(Collectors.joining(" "));
 	}
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import padwright.engine.length.Length;
 import padwright.model.plan.Round;
 import padwright.workup.service.KeyJob;
+import padwright.workup.solve.PlacedPieces;
 import padwright.workup.solve.RoundEffect;
 
 /** Which keys are likely to be felt in the next round. */
@@ -22,11 +23,7 @@ final class DueKeys {
 
 	/** Whether shims were noted after the last round, or its spread is too wide. */
 	static boolean isDue(KeyJob row) {
-		return row.lastRound().filter(round -> isAnswered(round) || isTooWide(row, round)).isPresent();
-	}
-
-	private static boolean isAnswered(Round round) {
-		return round.isLevel() || !round.getPieces().isEmpty();
+		return row.lastRound().filter(round -> PlacedPieces.isAnswered(round) || isTooWide(row, round)).isPresent();
 	}
 
 	private static boolean isTooWide(KeyJob row, Round round) {

@@ -99,7 +99,7 @@ final class RoundGridPage extends StartPage {
 		List<TextEdit> edits = new ArrayList<>();
 		for (int row : typedRows()) {
 			edits.addAll(ReadingEdits.another(rows.get(row).service(), ReadingGrid.readings(grid.row(row), leaves())
-					.orElseThrow().stream().map(TypedReading::leaf).toList()));
+					.orElseThrow().stream().map(TypedReading::reading).toList()));
 		}
 		return edits;
 	}

@@ -5,7 +5,6 @@ import java.util.List;
 
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
-import padwright.model.Lengths;
 import padwright.model.plan.Round;
 import padwright.workup.service.KeyJob;
 
