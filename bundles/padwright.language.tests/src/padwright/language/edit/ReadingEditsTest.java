@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
+import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
 import padwright.language.Examples;
 import padwright.language.TestShop;
@@ -73,6 +74,13 @@ class ReadingEditsTest {
 		String row = "key A felt . 1 shim 1 from 5 to 7 remark \"r\"";
 		assertEquals("key A felt . 1 shim 1 from 5 to 7 felt . 0.5 remark \"r\"", EditedRow.edited("", row,
 				ReadingEdits.another(EditedRow.parse("", row), List.of(DRAGS, thou("0.5")))));
+	}
+
+	@Test
+	void anotherRoundMayHaveHoursOfItsOwn() {
+		assertEquals("key A felt . 1 felt at 1.5 4.5 : . 0.5", EditedRow.edited("", "key A felt . 1",
+				ReadingEdits.another(EditedRow.parse("", "key A felt . 1"), List.of(new ClockHour(3), new ClockHour(9)),
+						List.of(DRAGS, thou("0.5")))));
 	}
 
 	@Test

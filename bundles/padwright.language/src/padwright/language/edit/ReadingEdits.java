@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 
 import org.eclipse.xtext.nodemodel.INode;
 
+import padwright.engine.clock.ClockHour;
 import padwright.engine.length.LengthUnit;
 import padwright.language.messages.Messages;
 import padwright.model.FeelerReading;
@@ -40,11 +41,21 @@ public final class ReadingEdits {
 	}
 
 	/**
-	 * Adds another round with these readings.
+	 * Adds another round with these readings, at the hours of the plan.
 	 *
 	 * @throws IllegalArgumentException if there are none
 	 */
 	public static List<TextEdit> another(KeyService service, List<LeafReading> readings) {
+		return another(service, List.of(), readings);
+	}
+
+	/**
+	 * Adds another round with these readings.
+	 *
+	 * @param hours of the readings; none for those of the plan
+	 * @throws IllegalArgumentException if there are no readings
+	 */
+	public static List<TextEdit> another(KeyService service, List<ClockHour> hours, List<LeafReading> readings) {
 		requireSome(readings);
 		LengthUnit document = Lengths.documentUnit(service);
 		LengthUnit unit = readings.stream().flatMap(reading -> reading.slides().stream())
@@ -52,7 +63,12 @@ public final class ReadingEdits {
 						: LengthUnit.MILLIMETRE;
 		String figures = readings.stream().map(reading -> figure(reading, unit)).collect(Collectors.joining(" "));
 		return List.of(Clauses.insertion(Clauses.beforeAnotherRound(service),
-				FELT + figures + (unit == document ? "" : " " + unit.symbol())));
+				FELT + at(hours) + figures + (unit == document ? "" : " " + unit.symbol())));
+	}
+
+	private static String at(List<ClockHour> hours) {
+		return hours.isEmpty() ? ""
+				: hours.stream().map(ClockHour::toString).collect(Collectors.joining(" ", "at ", " : "));
 	}
 
 	private static List<TextEdit> change(Round round, List<LeafReading> readings) {
