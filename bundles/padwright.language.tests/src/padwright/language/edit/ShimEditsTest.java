@@ -59,7 +59,7 @@ class ShimEditsTest {
 	@Test
 	void whatIsDoneTakesThePlaceOfWhatWasNoted() {
 		String noted = "key A felt . 1 full +1 // more\n\tout 2 from 1 to 3 shim 0.5 from 7 to 9";
-		assertEquals("key A felt . 1 shim 0.5 from 7 to 9 // more",
+		assertEquals("key A felt . 1 shim 0.5 from 7 to 9 // more\n",
 				done(noted, "0", List.of(), List.of(piece("0.5", 7, 4))));
 		assertEquals(noted, done(noted, "1", List.of(piece("2", 1, 4)), List.of(piece("0.5", 7, 4))));
 		assertEquals(noted.replace("from 7 to 9", "from 7 to 10"),
