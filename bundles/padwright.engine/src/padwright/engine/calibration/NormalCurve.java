@@ -1,7 +1,7 @@
 package padwright.engine.calibration;
 
 /** The standard normal distribution, to about fourteen digits, alike on every machine. */
-final class NormalCurve {
+public final class NormalCurve {
 
 	private static final double ROOT_TWO = Math.sqrt(2);
 	private static final double ROOT_PI = Math.sqrt(StrictMath.PI);
@@ -12,17 +12,17 @@ final class NormalCurve {
 	}
 
 	/** The density; zero at infinity. */
-	static double density(double z) {
+	public static double density(double z) {
 		return StrictMath.exp(-z * z / 2) / (ROOT_TWO * ROOT_PI);
 	}
 
 	/** The probability of a value between two, without cancellation in either tail. */
-	static double between(double low, double high) {
+	public static double between(double low, double high) {
 		return low > 0 ? below(-low) - below(-high) : below(high) - below(low);
 	}
 
 	/** The probability of a value below {@code z}. */
-	static double below(double z) {
+	public static double below(double z) {
 		double x = Math.abs(z) / ROOT_TWO;
 		double tail = x < SERIES_UP_TO ? (1 - errorFunction(x)) / 2 : complementaryErrorFunction(x) / 2;
 		return z < 0 ? tail : 1 - tail;

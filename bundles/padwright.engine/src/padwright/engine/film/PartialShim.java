@@ -1,5 +1,7 @@
 package padwright.engine.film;
 
+import java.util.Comparator;
+
 import padwright.engine.clock.Arc;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
@@ -11,6 +13,10 @@ import padwright.engine.length.LengthUnit;
  * @param thickness more than zero
  */
 public record PartialShim(Arc arc, Length thickness) {
+
+	/** By hour of the start from 12, 1, 2 …, then length, then thickness. */
+	public static final Comparator<PartialShim> BY_CLOCK = Comparator.comparing((PartialShim piece) -> piece.arc.from())
+			.thenComparing(piece -> piece.arc.halfHours()).thenComparing(PartialShim::thickness);
 
 	/** @throws IllegalArgumentException if the thickness is not positive */
 	public PartialShim {

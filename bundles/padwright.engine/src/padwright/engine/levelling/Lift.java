@@ -34,8 +34,12 @@ public final class Lift {
 		return RimProfile.ofNanometres(lift);
 	}
 
-	/** The lift per thickness of an arc of {@code halfHours} from 12 o'clock. */
-	static double[] shape(int halfHours, Stiffness stiffness) {
+	/**
+	 * The lift per thickness at the stations of an arc of {@code halfHours} from 12 o'clock, not rounded.
+	 *
+	 * @param halfHours 1 to 23
+	 */
+	public static double[] shape(int halfHours, Stiffness stiffness) {
 		double[] waves = wavesAboutTheMiddle(halfHours, stiffness);
 		double[] shape = new double[STATIONS];
 		for (int station = 0; station < STATIONS; station++) {

@@ -40,10 +40,28 @@ public record FeelerSet(List<Length> leaves) {
 	 * @throws IllegalArgumentException if the leaf is not of this set
 	 */
 	public RimReading free(ClockHour hour, Length leaf) {
+		return new RimReading(hour, leaf, nextThicker(leaf));
+	}
+
+	public Length finest() {
+		return leaves.get(0);
+	}
+
+	/** Half the thickness of the finest leaf, rounded down to the nanometre. */
+	public Length halfTheFinest() {
+		return new Length(finest().nanometres() / 2);
+	}
+
+	/**
+	 * The leaf after one of this set; empty after the thickest.
+	 *
+	 * @throws IllegalArgumentException if the leaf is not of this set
+	 */
+	public Optional<Length> nextThicker(Length leaf) {
 		int index = leaves.indexOf(leaf);
 		if (index < 0) {
 			throw new IllegalArgumentException("no feeler of " + leaf + " among " + leaves);
 		}
-		return new RimReading(hour, leaf, leaves.stream().skip(index + 1L).findFirst());
+		return leaves.stream().skip(index + 1L).findFirst();
 	}
 }

@@ -1,0 +1,38 @@
+package padwright.engine.evidence;
+
+/**
+ * A stream of numbers that is the same on every machine: SplitMix64 (G. Steele, D. Lea and C. Flood, Fast splittable
+ * pseudorandom number generators, 2014; constants from memory). Changes; for one thread.
+ */
+public final class RandomStream {
+
+	private static final double UNIT = 0x1.0p-53;
+	private long state;
+
+	public RandomStream(long seed) {
+		state = seed;
+	}
+
+	private long next() {
+		state += 0x9E3779B97F4A7C15L;
+		long mixed = (state ^ state >>> 30) * 0xBF58476D1CE4E5B9L;
+		mixed = (mixed ^ mixed >>> 27) * 0x94D049BB133111EBL;
+		return mixed ^ mixed >>> 31;
+	}
+
+	/** From 0 to below 1. */
+	public double uniform() {
+		return (next() >>> 11) * UNIT;
+	}
+
+	/** From 0 to below {@code bound}. */
+	public int below(int bound) {
+		return (int) (uniform() * bound);
+	}
+
+	/** Standard normal (Box and Muller 1958). */
+	public double normal() {
+		double radius = Math.sqrt(-2 * StrictMath.log(1 - uniform()));
+		return radius * StrictMath.cos(2 * Math.PI * uniform());
+	}
+}

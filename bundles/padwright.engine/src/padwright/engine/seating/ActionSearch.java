@@ -1,0 +1,176 @@
+package padwright.engine.seating;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+
+import padwright.engine.evidence.LikelyStiffness;
+
+/**
+ * Finds the actions after which the greatest share of the sample lies within a width, less their prices: exactly over
+ * the sample for up to two actions, of those that fewer cannot beat; for more, the best that goes on from the best few
+ * found. Changes; for one thread.
+ */
+final class ActionSearch {
+
+	private static final int STATIONS = PossibleRims.STATIONS;
+	/** Sets that are gone on from. */
+	private static final int KEPT = 24;
+	/** Single actions whose pairs are looked at first, so that most others are soon seen to be worse. */
+	private static final int FIRST = 16;
+	private static final int MOST_ACTIONS = 4;
+	/** Up to so many actions a choice is the best of all over the sample. */
+	static final int PROVEN = 2;
+
+	private final ActionTable actions;
+	private final LevelCount levels;
+	private final Screen screen;
+	private final long[] set;
+	private final boolean mustAct;
+	private final List<long[]> levelled = new ArrayList<>();
+	private final TreeSet<ActionSet> kept = new TreeSet<>();
+	private ActionSet best;
+	private double[][] lifts = new double[LikelyStiffness.NODES][STATIONS];
+	private double[] waves = new double[LiftWaves.COUNT];
+	private double price;
+	private int[] level;
+
+	/** @param mustAct whether to do nothing is no choice, where anything can be done */
+	ActionSearch(ActionTable actions, LevelCount levels, Screen screen, boolean mustAct) {
+		this.mustAct = mustAct;
+		this.actions = actions;
+		this.levels = levels;
+		this.screen = screen;
+		set = new long[screen.words()];
+	}
+
+	/** The best set of a single action or none: a quick look. */
+	ActionSet bestOfOne() {
+		begin();
+		return best;
+	}
+
+	/** The best set of all. */
+	ActionSet best() {
+		begin();
+		int[] first = IntStream.range(0, actions.count()).boxed().sorted(Comparator.comparing(one -> -level[one]))
+				.limit(FIRST).mapToInt(Integer::intValue).toArray();
+		kept.clear();
+		for (int one : first) {
+			extend(new int[] { one }, 0);
+		}
+		for (int one = 0; one < actions.count(); one++) {
+			extend(new int[] { one }, one);
+		}
+		keepLevelled();
+		for (int more = PROVEN + 1; more <= MOST_ACTIONS; more++) {
+			List<ActionSet> beam = List.copyOf(kept);
+			kept.clear();
+			beam.forEach(found -> extend(found.ids(), 0));
+			keepLevelled();
+		}
+		return best;
+	}
+
+	/** What nothing, single actions and the best sets found do to the rims. */
+	LevelTable table() {
+		return new LevelTable(levelled, levels.count());
+	}
+
+	private void keepLevelled() {
+		for (ActionSet found : kept) {
+			gather(found.ids());
+			levelled.add(levels.levelled(lifts, actions.nothing()));
+		}
+	}
+
+	private void begin() {
+		kept.clear();
+		levelled.clear();
+		best = null;
+		gather(new int[0]);
+		level = new int[actions.count()];
+		long[] byNothing = levels.levelled(lifts, actions.nothing());
+		levelled.add(byNothing);
+		if (!mustAct || level.length == 0) {
+			offer(new int[0], count(byNothing));
+		}
+		for (int one = 0; one < level.length; one++) {
+			int candidates = screen.mayLevel(waves, actions.waves(one), 1, set);
+			if (candidates > 0) {
+				long[] byOne = levels.levelled(set, lifts, one);
+				levelled.add(byOne);
+				level[one] = count(byOne);
+			}
+			offer(new int[] { one }, level[one]);
+		}
+	}
+
+	private static int count(long[] set) {
+		return Arrays.stream(set).mapToInt(Long::bitCount).sum();
+	}
+
+	/** Offers all sets of {@code ids} and one more action from {@code from} on. */
+	private void extend(int[] ids, int from) {
+		gather(ids);
+		for (int one = from; one < actions.count(); one++) {
+			int least = (int) Math.floor((needed() + price + actions.price(one)) * levels.count()) + 1;
+			int candidates = screen.mayLevel(waves, actions.waves(one), least, set);
+			if (candidates >= 0) {
+				int level = levels.levelled(set, candidates, least, lifts, one);
+				if (level >= least) {
+					offer(with(ids, one), level);
+				}
+			}
+		}
+	}
+
+	/** A score that is of no use any more. */
+	private double needed() {
+		double worstKept = kept.size() < KEPT ? 0 : kept.last().score();
+		return Math.min(worstKept, best == null ? 0 : best.score());
+	}
+
+	private void gather(int[] ids) {
+		price = 0;
+		Arrays.fill(waves, 0);
+		for (double[] lift : lifts) {
+			Arrays.fill(lift, 0);
+		}
+		for (int id : ids) {
+			price += actions.price(id);
+			addTo(waves, actions.waves(id));
+			for (int node = 0; node < lifts.length; node++) {
+				addTo(lifts[node], actions.lift(id, node));
+			}
+		}
+	}
+
+	private static void addTo(double[] sums, double[] values) {
+		for (int i = 0; i < sums.length; i++) {
+			sums[i] += values[i];
+		}
+	}
+
+	private static int[] with(int[] ids, int one) {
+		int[] more = Arrays.copyOf(ids, ids.length + 1);
+		more[ids.length] = one;
+		Arrays.sort(more);
+		return more;
+	}
+
+	private void offer(int[] ids, int level) {
+		if (!actions.possible(ids)) {
+			return;
+		}
+		double prices = Arrays.stream(ids).mapToDouble(actions::price).sum();
+		ActionSet found = new ActionSet(ids, level, level / (double) levels.count() - prices);
+		best = best == null || found.compareTo(best) < 0 ? found : best;
+		if (ids.length > 0 && kept.add(found) && kept.size() > KEPT) {
+			kept.pollLast();
+		}
+	}
+}

@@ -1,0 +1,63 @@
+package padwright.engine.seating;
+
+import java.util.List;
+
+import padwright.engine.evidence.Posterior;
+import padwright.engine.evidence.RandomStream;
+import padwright.engine.evidence.RimNow;
+
+/**
+ * What becomes of rims that had no say in the choice once actions are done by a hand that places pieces a little off:
+ * told by others than those it was chosen by, a chance is not made better than it is by having been chosen.
+ */
+final class Outcome {
+
+	private static final long SEED = 0x0DDL;
+
+	private final Posterior posterior;
+	private final PossibleRims rims;
+	private final ActionTable actions;
+
+	Outcome(Posterior posterior, PossibleRims rims, ActionTable actions) {
+		this.posterior = posterior;
+		this.rims = rims;
+		this.actions = actions;
+	}
+
+	/** The gaps by rim and station, counted from the side of the hinge, in nm. */
+	double[][] gaps(int... ids) {
+		RandomStream hand = new RandomStream(SEED);
+		List<double[]> slips = actions.slips(posterior, ids);
+		double[][] gaps = new double[rims.count()][];
+		for (int rim = 0; rim < gaps.length; rim++) {
+			RimNow now = rims.rim(rim);
+			double[] lift = actions.lift(ids, now.stiffnessNode());
+			slips.forEach(slip -> add(lift, slip, hand.normal()));
+			gaps[rim] = now.gap(lift);
+		}
+		return gaps;
+	}
+
+	private static void add(double[] lift, double[] slip, double deviations) {
+		for (int station = 0; station < lift.length; station++) {
+			lift[station] += deviations * slip[station];
+		}
+	}
+
+	/** The share of gaps that are nowhere wider. */
+	static double within(double[][] gaps, double width) {
+		int level = 0;
+		for (double[] gap : gaps) {
+			level += widest(gap) <= width ? 1 : 0;
+		}
+		return level / (double) gaps.length;
+	}
+
+	private static double widest(double[] gap) {
+		double widest = 0;
+		for (double open : gap) {
+			widest = Math.max(widest, open);
+		}
+		return widest;
+	}
+}
