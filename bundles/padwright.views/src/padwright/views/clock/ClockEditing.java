@@ -152,18 +152,17 @@ final class ClockEditing {
 		return edits;
 	}
 
-	/** Writes pieces as the answer, also where there are none because the pad is level. */
-	void apply(List<PartialShim> answer) {
-		boolean level = answer.isEmpty() && pieces.isEmpty();
-		pieces = List.copyOf(answer);
-		if (level && !waiting && !shown.readings().isEmpty()) {
-			shown.job().map(job -> ShimEdits.pieces(job.lastRound().orElseThrow(), answer))
-					.filter(edits -> !edits.isEmpty()).ifPresent(edits -> {
-						waiting = true;
-						onEdit.accept(edits);
-					});
-		} else {
-			change();
+	/** Writes a proposal for the readings as they stand in the text; while a change waits for its text there is none. */
+	void apply(ClockProposal answer) {
+		if (waiting) {
+			return;
+		}
+		pieces = answer.pieces();
+		List<TextEdit> edits = shown.job().flatMap(KeyJob::lastRound).map(
+				round -> ShimEdits.done(round, answer.fullShims(), answer.takeOut(), answer.pieces())).orElse(List.of());
+		if (!edits.isEmpty()) {
+			waiting = true;
+			onEdit.accept(edits);
 		}
 	}
 }

@@ -16,12 +16,12 @@ import org.eclipse.swt.widgets.Composite;
 
 import padwright.engine.clock.ClockHour;
 import padwright.model.systems.EffectiveKey;
-import padwright.views.Figures;
 import padwright.workbench.Messages;
 import padwright.workbench.bench.PlanOnBench;
 import padwright.workbench.controls.Named;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.BlindHours;
+import padwright.workup.words.Chance;
 
 /** Which keys are felt. */
 final class RoundKeysPage extends StartPage {
@@ -94,7 +94,7 @@ final class RoundKeysPage extends StartPage {
 	private static String words(KeyJob row) {
 		String name = row.key().map(EffectiveKey::label).filter(label -> !label.equals(row.name()))
 				.map(label -> row.name() + "  (" + label + ")").orElse(row.name());
-		return DueKeys.lastSpread(row).map(spread -> Messages.get("new.round.key", name, Figures.withUnit(spread)))
+		return DueKeys.lastChance(row).map(chance -> Messages.get("new.round.key", name, Chance.of(chance)))
 				.orElse(name);
 	}
 

@@ -5,12 +5,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
 import padwright.model.plan.PadState;
 import padwright.model.stock.FilmSet;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.FilmUse;
+import padwright.workup.solve.KeySolution;
+import padwright.workup.solve.LevelAnswer;
 import padwright.workup.solve.PlanSolution;
 
 /**
@@ -29,11 +30,12 @@ public record Take(Article article, KeyJob job, boolean noted) {
 	public static List<Take> of(PlanSolution solution) {
 		List<Take> takes = new ArrayList<>();
 		Set<String> padded = new HashSet<>();
-		for (RowWork row : RowWork.of(solution)) {
+		for (KeySolution key : solution.keys()) {
+			RowWork row = RowWork.of(key);
 			if (row.job().key().isPresent() && padded.add(row.job().name())) {
 				addPad(row, takes);
 			}
-			row.job().fitting().films().ifPresent(films -> addFilm(row, films, takes));
+			row.job().fitting().films().ifPresent(films -> addFilm(key, row, films, takes));
 		}
 		return takes;
 	}
@@ -52,14 +54,18 @@ public record Take(Article article, KeyJob job, boolean noted) {
 		return job.service().isSetFound() && job.service().getFound() == PadState.SOUND;
 	}
 
-	private static void addFilm(RowWork row, FilmSet films, List<Take> takes) {
+	private static void addFilm(KeySolution solution, RowWork row, FilmSet films, List<Take> takes) {
 		FilmUse.in(row.job()).forEach(use -> addNoted(row.job(), use, takes));
 		if (!row.stackNoted()) {
 			addSolved(row, films, row.stack(), takes);
 		}
 		if (!row.piecesNoted()) {
-			addSolved(row, films, row.pieces().stream().map(PartialShim::thickness).toList(), takes);
+			addSolved(row, films, films(solution), takes);
 		}
+	}
+
+	private static List<Length> films(KeySolution solution) {
+		return solution.level().map(LevelAnswer::films).orElse(List.of());
 	}
 
 	/** A full shim that came back whole was not taken. */

@@ -19,9 +19,11 @@ import padwright.model.systems.EffectiveSystem;
  */
 public record HingeHour(ClockHour hour, boolean assumed) {
 
+	/** Where nothing is said of the clock. */
+	public static final HingeHour UNSAID = new HingeHour(ClockHour.ofHour(12), false);
+
 	/** Half hours of a quarter of the clock. */
 	private static final int QUARTER = ClockHour.STATIONS / 4;
-	private static final ClockHour TWELVE = ClockHour.ofHour(12);
 
 	/**
 	 * By the innermost convention that a system has or inherits: 12 o'clock where there is none. Where an hour looks at the
@@ -30,7 +32,7 @@ public record HingeHour(ClockHour hour, boolean assumed) {
 	 */
 	public static HingeHour of(KeySystem system, EffectiveKey key) {
 		return convention(system).filter(clock -> clock.getHour() != null).map(clock -> of(clock, key))
-				.orElse(new HingeHour(TWELVE, false));
+				.orElse(UNSAID);
 	}
 
 	private static Optional<ClockConvention> convention(KeySystem system) {

@@ -3,6 +3,7 @@ package padwright.workup.solve;
 import java.util.ArrayList;
 import java.util.List;
 
+import padwright.engine.evidence.FilmInPlace;
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
 import padwright.model.plan.Round;
@@ -35,6 +36,14 @@ public record FilmInCup(List<PartialShim> pieces, Length fullChange) {
 		return film;
 	}
 
+	/** What will lie behind the pad once the answer is carried out: the noted one, or else the solved one. */
+	public static FilmInCup after(KeySolution solution) {
+		FilmInCup noted = now(solution.job());
+		boolean isNoted = solution.job().lastRound().filter(PlacedPieces::isAnswered).isPresent();
+		return isNoted ? noted : solution.level().map(LevelAnswer::seat)
+				.map(seat -> noted.after(seat.takeOut(), seat.place(), seat.fullShims())).orElse(noted);
+	}
+
 	/** What lies behind the pad after all that the row notes. */
 	public static FilmInCup now(KeyJob job) {
 		FilmInCup film = NONE;
@@ -42,6 +51,11 @@ public record FilmInCup(List<PartialShim> pieces, Length fullChange) {
 			film = film.after(round);
 		}
 		return film;
+	}
+
+	/** As the engine takes it. */
+	public FilmInPlace inPlace() {
+		return new FilmInPlace(pieces, fullChange);
 	}
 
 	/** With what was done after the readings of a round. A piece taken out that is not in place changes nothing. */

@@ -41,6 +41,16 @@ public record FullShims(List<Length> shims) {
 		return Lengths.of(round.getFull(), round).orElse(Length.ZERO);
 	}
 
+	/** The full shims of a row when it was last felt; those that {@code solved} says where it notes none. */
+	static FullShims atLastRound(KeyJob job, List<Length> solved) {
+		FullShims full = new FullShims(job.stack().isEmpty() ? solved : job.stack());
+		List<Round> rounds = job.service().getRounds();
+		for (Round round : rounds.subList(0, Math.max(0, rounds.size() - 1))) {
+			full = full.after(round, FilmStore.thicknesses(job));
+		}
+		return full;
+	}
+
 	/** The full shims of a row after all its changes; those that no film makes are left out. */
 	public static FullShims now(KeyJob job) {
 		FullShims full = new FullShims(job.stack());

@@ -3,8 +3,11 @@ package padwright.workup.solve;
 import java.util.List;
 import java.util.Optional;
 
+import padwright.engine.clock.ClockHour;
+import padwright.engine.evidence.FeltReading;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
+import padwright.engine.rim.FeelerSet;
 import padwright.model.FeelerReading;
 import padwright.model.Lengths;
 import padwright.model.plan.Round;
@@ -30,6 +33,19 @@ public record LeafReading(Optional<Length> slides, boolean lightly) {
 	public static List<LeafReading> of(Round round) {
 		LengthUnit unit = Lengths.unit(round.getUnit(), round);
 		return round.getReadings().stream().flatMap(reading -> of(reading, unit).stream()).toList();
+	}
+
+	/**
+	 * As evidence.
+	 *
+	 * @param graded whether a dot says that the leaf drags firmly
+	 */
+	FeltReading felt(ClockHour hour, FeelerSet leaves, boolean graded) {
+		if (slides.isPresent()) {
+			return FeltReading.slide(hour, slides.get(), leaves);
+		}
+		return lightly ? FeltReading.lightDrag(hour, leaves)
+				: graded ? FeltReading.firmDrag(hour, leaves) : FeltReading.drag(hour, leaves);
 	}
 
 	/** A reading written in a unit; nothing where its figure cannot be a length. */

@@ -35,7 +35,7 @@ import padwright.workup.solve.BlindHours;
 import padwright.workup.solve.HeightWork;
 import padwright.workup.solve.RoundEffect;
 
-/** Figures at the ends of a plan's lines: what full shims sum to, and how even a rim is and is predicted to become. */
+/** Figures at the ends of a plan's lines: what full shims sum to, and how likely a pad is level and will be. */
 public final class LineHints {
 
 	@Inject
@@ -78,7 +78,7 @@ public final class LineHints {
 	private static void addRound(KeyJob job, Round round, Document document, Range range,
 			Map<Integer, List<String>> byLine) {
 		lineOf(round, document, range).ifPresent(line -> RoundEffect.of(job, round)
-				.ifPresent(effect -> add(line, Messages.of("hint.spread", RoundFacts.spread(effect)), byLine)));
+				.ifPresent(effect -> add(line, Messages.of("hint.level", RoundFacts.chance(effect)), byLine)));
 	}
 
 	private static Optional<Integer> lineOf(EObject element, Document document, Range range) {
