@@ -25,11 +25,11 @@ public record PadEvidence(PadModel pad, List<FeltRound> rounds) {
 
 	private static final double[] NO_LIFT = new double[ClockHour.STATIONS];
 
-	private record Turned(PadEvidence evidence, FilmInPlace film) {
+	private record Refilled(PadEvidence evidence, FilmInPlace now, FilmInPlace then) {
 	}
 
-	private static final Remembered<Turned, Length> CLOSING = new Remembered<>(400,
-			asked -> asked.evidence.closing(asked.film));
+	private static final Remembered<Refilled, Length> SOONER = new Remembered<>(400,
+			asked -> asked.evidence.median(asked.now, asked.then));
 
 	public PadEvidence {
 		rounds = List.copyOf(rounds);
@@ -72,17 +72,21 @@ public record PadEvidence(PadModel pad, List<FeltRound> rounds) {
 	}
 
 	/**
-	 * By how much sooner the key is expected to meet its rim with other film in place, as a way of the middle of the cup;
-	 * below zero where later. What is coupled to it follows that.
+	 * By how much sooner the key is likely to meet its rim with other film in place, as a way of the middle of the cup; below
+	 * zero where later. What is coupled to it follows that. The median, since a short arm makes much of little.
 	 */
 	public Length sooner(FilmInPlace now, FilmInPlace then) {
-		return now.equals(then) ? Length.ZERO
-				: CLOSING.of(new Turned(this, now)).minus(CLOSING.of(new Turned(this, then)));
+		return now.equals(then) ? Length.ZERO : SOONER.of(new Refilled(this, now, then));
 	}
 
-	private Length closing(FilmInPlace film) {
-		return new Length(Math.round(Posterior.of(pad, rounds, film).rims().stream().mapToDouble(PadEvidence::turn)
-				.average().orElseThrow()));
+	/** The same rims are looked at with either film. */
+	private Length median(FilmInPlace now, FilmInPlace then) {
+		List<RimNow> before = Posterior.of(pad, rounds, now).rims();
+		List<RimNow> after = Posterior.of(pad, rounds, then).rims();
+		double[] sooner = new double[before.size()];
+		Arrays.setAll(sooner, rim -> turn(before.get(rim)) - turn(after.get(rim)));
+		Arrays.sort(sooner);
+		return new Length(Math.round(sooner[sooner.length / 2]));
 	}
 
 	/** The way of the middle of the cup until the face first meets the rim. */

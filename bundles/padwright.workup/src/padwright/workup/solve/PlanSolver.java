@@ -120,7 +120,7 @@ public final class PlanSolver {
 		if (answer.isEmpty()) {
 			unsolved.add(Messages.of("unsolved.beyond", work.get().target()));
 		} else if (films.supply(film).stream().allMatch(supply -> supply.pieces() == 0)) {
-			unsolved.add(Messages.of("unsolved.filmOut", film.getName()));
+			unsolved.add(Messages.of("unsolved.filmOutHeight", film.getName()));
 		} else if (!answer.get().reachesHeight()) {
 			unsolved.add(Messages.of("unsolved.notToHeight", answer.get().solution().error().abs(),
 					work.get().target()));
