@@ -35,13 +35,18 @@ final class LevelWork {
 	}
 
 	private LevelAnswer solve(List<FeltRound> rounds, List<FilmSupply> supply) {
-		List<FilmSupply> films = supply.stream().filter(film -> film.pieces() > 0).toList();
+		List<FilmSupply> films = supply.stream().filter(film -> film.pieces() > 0).map(LevelWork::enough).toList();
 		List<Length> thicknesses = films.stream().map(FilmSupply::thickness).toList();
 		PadBelief pad = PadBelief.of(job);
 		SeatProblem problem = new SeatProblem(pad.model(), rounds, rounds.get(rounds.size() - 1).film(), films,
 				steps(thicknesses), job.plan().tolerance(), PadBelief.prices(job));
 		SeatAnswer seat = KNOWN.of(problem);
 		return new LevelAnswer(pad, problem, seat, swap(seat.fullShims(), thicknesses));
+	}
+
+	/** More than can ever lie behind one pad is as good as any number, so that rows before it change nothing. */
+	private static FilmSupply enough(FilmSupply film) {
+		return new FilmSupply(film.thickness(), Math.min(film.pieces(), SeatProblem.MOST_PIECES));
 	}
 
 	/** The changes of the full shims that the film on hand makes: by the thinnest film and some times of it, either way. */
