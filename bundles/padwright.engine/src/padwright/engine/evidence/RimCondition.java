@@ -7,11 +7,11 @@ package padwright.engine.evidence;
 public enum RimCondition {
 
 	/** Soldered tone holes, finished flat, under a true cup. */
-	TRUE(RimPrior.ofThou("0.5", "0.22", "0.05", "0.025", "0.015", "0.01")),
+	TRUE(RimPrior.ofThou("0.45", "0.2", "0.035", "0.015", "0.01", "0.005")),
 	/** Drawn tone holes. */
-	DRAWN(RimPrior.ofThou("0.6", "0.3", "0.07", "0.035", "0.02", "0.015")),
+	DRAWN(RimPrior.ofThou("0.55", "0.28", "0.06", "0.03", "0.02", "0.01")),
 	/** A rim with a nick, or a warped cup. */
-	ROUGH(RimPrior.ofThou("0.8", "0.45", "0.12", "0.06", "0.035", "0.025"));
+	ROUGH(RimPrior.ofThou("0.75", "0.42", "0.1", "0.05", "0.03", "0.02"));
 
 	private final RimPrior prior;
 

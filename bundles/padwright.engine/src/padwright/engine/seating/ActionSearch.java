@@ -10,18 +10,22 @@ import java.util.stream.IntStream;
 import padwright.engine.evidence.LikelyStiffness;
 
 /**
- * Finds the actions after which the greatest share of the sample lies within a width, less their prices: exactly over
- * the sample for up to two actions, of those that fewer cannot beat; for more, the best that goes on from the best few
- * found. Changes; for one thread.
+ * Finds the sets of actions after which the greatest share of the sample lies within a width, less their prices: for up
+ * to two actions the best of all that there are, for more the best that go on from the best few found. Changes; for one
+ * thread.
  */
 final class ActionSearch {
 
 	private static final int STATIONS = PossibleRims.STATIONS;
 	/** Sets that are gone on from. */
-	private static final int KEPT = 24;
+	private static final int KEPT = 32;
+	/** Sets that are told in the end. */
+	private static final int FOUND = 64;
 	/** Single actions whose pairs are looked at first, so that most others are soon seen to be worse. */
 	private static final int FIRST = 16;
 	private static final int MOST_ACTIONS = 4;
+	/** Sets of two or more that level hardly a rim are of no use. */
+	private static final double LEAST_SCORE = 0.01;
 	/** Up to so many actions a choice is the best of all over the sample. */
 	static final int PROVEN = 2;
 
@@ -32,7 +36,7 @@ final class ActionSearch {
 	private final boolean mustAct;
 	private final List<long[]> levelled = new ArrayList<>();
 	private final TreeSet<ActionSet> kept = new TreeSet<>();
-	private ActionSet best;
+	private final TreeSet<ActionSet> found = new TreeSet<>();
 	private double[][] lifts = new double[LikelyStiffness.NODES][STATIONS];
 	private double[] waves = new double[LiftWaves.COUNT];
 	private double price;
@@ -47,15 +51,14 @@ final class ActionSearch {
 		set = new long[screen.words()];
 	}
 
-	/** The best set of a single action or none: a quick look. */
-	ActionSet bestOfOne() {
+	/** The best sets of a single action or none, best first: a quick look. */
+	List<ActionSet> bestOfOne() {
 		begin();
-		return best;
+		return List.copyOf(found);
 	}
 
-	/** The best set of all. */
-	ActionSet best() {
-		begin();
+	/** The best sets, best first; call after {@link #bestOfOne}. */
+	List<ActionSet> best() {
 		int[] first = IntStream.range(0, actions.count()).boxed().sorted(Comparator.comparing(one -> -level[one]))
 				.limit(FIRST).mapToInt(Integer::intValue).toArray();
 		kept.clear();
@@ -69,10 +72,10 @@ final class ActionSearch {
 		for (int more = PROVEN + 1; more <= MOST_ACTIONS; more++) {
 			List<ActionSet> beam = List.copyOf(kept);
 			kept.clear();
-			beam.forEach(found -> extend(found.ids(), 0));
+			beam.forEach(one -> extend(one.ids(), 0));
 			keepLevelled();
 		}
-		return best;
+		return List.copyOf(found);
 	}
 
 	/** What nothing, single actions and the best sets found do to the rims. */
@@ -81,27 +84,26 @@ final class ActionSearch {
 	}
 
 	private void keepLevelled() {
-		for (ActionSet found : kept) {
-			gather(found.ids());
-			levelled.add(levels.levelled(lifts, actions.nothing()));
+		for (ActionSet one : kept) {
+			gather(one.ids());
+			levelled.add(levels.levelled(actions.nothing()));
 		}
 	}
 
 	private void begin() {
 		kept.clear();
 		levelled.clear();
-		best = null;
+		found.clear();
 		gather(new int[0]);
 		level = new int[actions.count()];
-		long[] byNothing = levels.levelled(lifts, actions.nothing());
+		long[] byNothing = levels.levelled(actions.nothing());
 		levelled.add(byNothing);
 		if (!mustAct || level.length == 0) {
 			offer(new int[0], count(byNothing));
 		}
 		for (int one = 0; one < level.length; one++) {
-			int candidates = screen.mayLevel(waves, actions.waves(one), 1, set);
-			if (candidates > 0) {
-				long[] byOne = levels.levelled(set, lifts, one);
+			if (screen.mayLevel(waves, actions.waves(one), 1, set) > 0) {
+				long[] byOne = levels.levelled(one);
 				levelled.add(byOne);
 				level[one] = count(byOne);
 			}
@@ -120,7 +122,7 @@ final class ActionSearch {
 			int least = (int) Math.floor((needed() + price + actions.price(one)) * levels.count()) + 1;
 			int candidates = screen.mayLevel(waves, actions.waves(one), least, set);
 			if (candidates >= 0) {
-				int level = levels.levelled(set, candidates, least, lifts, one);
+				int level = levels.levelled(set, candidates, least, one);
 				if (level >= least) {
 					offer(with(ids, one), level);
 				}
@@ -128,25 +130,24 @@ final class ActionSearch {
 		}
 	}
 
-	/** A score that is of no use any more. */
+	/** A score that is of no use any more: with those kept, all that are told in the end are found. */
 	private double needed() {
-		double worstKept = kept.size() < KEPT ? 0 : kept.last().score();
-		return Math.min(worstKept, best == null ? 0 : best.score());
+		return kept.size() < KEPT ? LEAST_SCORE : kept.last().score();
 	}
 
 	private void gather(int[] ids) {
-		price = 0;
+		price = actions.price(ids);
 		Arrays.fill(waves, 0);
 		for (double[] lift : lifts) {
 			Arrays.fill(lift, 0);
 		}
 		for (int id : ids) {
-			price += actions.price(id);
 			addTo(waves, actions.waves(id));
 			for (int node = 0; node < lifts.length; node++) {
 				addTo(lifts[node], actions.lift(id, node));
 			}
 		}
+		levels.goOnFrom(lifts);
 	}
 
 	private static void addTo(double[] sums, double[] values) {
@@ -166,11 +167,16 @@ final class ActionSearch {
 		if (!actions.possible(ids)) {
 			return;
 		}
-		double prices = Arrays.stream(ids).mapToDouble(actions::price).sum();
-		ActionSet found = new ActionSet(ids, level, level / (double) levels.count() - prices);
-		best = best == null || found.compareTo(best) < 0 ? found : best;
-		if (ids.length > 0 && kept.add(found) && kept.size() > KEPT) {
-			kept.pollLast();
+		ActionSet one = new ActionSet(ids, level, level / (double) levels.count() - actions.price(ids));
+		keep(one, found, FOUND);
+		if (ids.length > 0) {
+			keep(one, kept, KEPT);
+		}
+	}
+
+	private static void keep(ActionSet one, TreeSet<ActionSet> sets, int most) {
+		if (sets.add(one) && sets.size() > most) {
+			sets.pollLast();
 		}
 	}
 }

@@ -115,6 +115,14 @@ final class ActionTable {
 		return actions.get(id).changesFullShims() ? prices.fullShims() : prices.piece();
 	}
 
+	double price(int... ids) {
+		double sum = 0;
+		for (int id : ids) {
+			sum += price(id);
+		}
+		return sum;
+	}
+
 	/** Whether all can be done together: with the film there is, nothing twice that can be done once. */
 	boolean possible(int... ids) {
 		int pieces = inPlace;

@@ -16,28 +16,33 @@ final class LevelCount {
 	private final ActionTable actions;
 	private final int count;
 	private final int[] nodes;
-	private final double[][] low;
-	private final double[][] high;
+	private final double[][] clearance;
 	private final double[][] inverse;
+	private final double width;
+	/** (f − L)/w and (f − L − width)/w under the lift that is gone on from. */
+	private final double[][] high;
+	private final double[][] low;
+	private final int[] lowest;
+	private final int[] highest;
 
 	LevelCount(PossibleRims rims, ActionTable actions, double width) {
 		this.actions = actions;
+		this.width = width;
 		count = rims.count();
 		nodes = new int[count];
-		low = new double[count][STATIONS];
-		high = new double[count][STATIONS];
+		clearance = new double[count][];
 		inverse = new double[count][STATIONS];
+		high = new double[count][STATIONS];
+		low = new double[count][STATIONS];
+		lowest = new int[count];
+		highest = new int[count];
 		for (int rim = 0; rim < count; rim++) {
-			prepare(rim, rims.rim(rim), width);
-		}
-	}
-
-	private void prepare(int rim, RimNow now, double width) {
-		nodes[rim] = now.stiffnessNode();
-		for (int station = 0; station < STATIONS; station++) {
-			inverse[rim][station] = 1 / now.weights()[station];
-			high[rim][station] = now.clearance()[station] * inverse[rim][station];
-			low[rim][station] = (now.clearance()[station] - width) * inverse[rim][station];
+			RimNow now = rims.rim(rim);
+			nodes[rim] = now.stiffnessNode();
+			clearance[rim] = now.clearance();
+			for (int station = 0; station < STATIONS; station++) {
+				inverse[rim][station] = 1 / now.weights()[station];
+			}
 		}
 	}
 
@@ -45,41 +50,44 @@ final class LevelCount {
 		return count;
 	}
 
-	/** The rims that a lift and one action level. */
-	long[] levelled(double[][] lifts, int action) {
-		long[] all = new long[(count + 63) / 64];
+	/** From now on, actions come on top of a lift, by stiffness and station in nm. */
+	void goOnFrom(double[][] lifts) {
 		for (int rim = 0; rim < count; rim++) {
-			all[rim >> 6] |= 1L << rim;
+			lowest[rim] = 0;
+			highest[rim] = 0;
+			double[] lift = lifts[nodes[rim]];
+			for (int station = 0; station < STATIONS; station++) {
+				double open = clearance[rim][station] - lift[station];
+				high[rim][station] = open * inverse[rim][station];
+				low[rim][station] = (open - width) * inverse[rim][station];
+				lowest[rim] = high[rim][station] < high[rim][lowest[rim]] ? station : lowest[rim];
+				highest[rim] = low[rim][station] > low[rim][highest[rim]] ? station : highest[rim];
+			}
 		}
-		return levelled(all, lifts, action);
 	}
 
-	/** The rims of a set that a lift and one action level. */
-	long[] levelled(long[] set, double[][] lifts, int action) {
-		long[] levelled = new long[set.length];
-		for (int word = 0; word < set.length; word++) {
-			for (long bits = set[word]; bits != 0; bits &= bits - 1) {
-				int rim = word * 64 + Long.numberOfTrailingZeros(bits);
-				if (isLevel(rim, lifts[nodes[rim]], actions.lift(action, nodes[rim]))) {
-					levelled[word] |= Long.lowestOneBit(bits);
-				}
+	/** The rims that one more action levels. */
+	long[] levelled(int action) {
+		long[] levelled = new long[(count + 63) / 64];
+		for (int rim = 0; rim < count; rim++) {
+			if (isLevel(rim, actions.lift(action, nodes[rim]))) {
+				levelled[rim >> 6] |= 1L << rim;
 			}
 		}
 		return levelled;
 	}
 
 	/**
-	 * How many rims of a set a lift and one action level, exactly or some number below {@code least}.
+	 * How many rims of a set one more action levels, exactly or some number below {@code least}.
 	 *
 	 * @param candidates how many are in the set
-	 * @param lifts by stiffness and station, in nm
 	 */
-	int levelled(long[] set, int candidates, int least, double[][] lifts, int action) {
+	int levelled(long[] set, int candidates, int least, int action) {
 		int left = candidates;
 		for (int word = 0; word < set.length; word++) {
 			for (long bits = set[word]; bits != 0; bits &= bits - 1) {
 				int rim = word * 64 + Long.numberOfTrailingZeros(bits);
-				if (!isLevel(rim, lifts[nodes[rim]], actions.lift(action, nodes[rim])) && --left < least) {
+				if (!isLevel(rim, actions.lift(action, nodes[rim])) && --left < least) {
 					return left;
 				}
 			}
@@ -87,16 +95,21 @@ final class LevelCount {
 		return left;
 	}
 
-	private boolean isLevel(int rim, double[] one, double[] other) {
+	private boolean isLevel(int rim, double[] lift) {
 		double[] lows = low[rim];
 		double[] highs = high[rim];
 		double[] inverses = inverse[rim];
+		int open = highest[rim];
+		int tight = lowest[rim];
+		if (lows[open] - lift[open] * inverses[open] > highs[tight] - lift[tight] * inverses[tight]) {
+			return false;
+		}
 		double floor = Double.NEGATIVE_INFINITY;
 		double ceiling = Double.POSITIVE_INFINITY;
 		for (int station : ORDER) {
-			double lift = (one[station] + other[station]) * inverses[station];
-			floor = Math.max(floor, lows[station] - lift);
-			ceiling = Math.min(ceiling, highs[station] - lift);
+			double lifted = lift[station] * inverses[station];
+			floor = Math.max(floor, lows[station] - lifted);
+			ceiling = Math.min(ceiling, highs[station] - lifted);
 			if (floor > ceiling) {
 				return false;
 			}

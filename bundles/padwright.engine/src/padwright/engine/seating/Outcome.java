@@ -53,6 +53,15 @@ final class Outcome {
 		return level / (double) gaps.length;
 	}
 
+	/** The mean over all gaps of one where they are nowhere wider than {@code full}, falling to zero at {@code none}. */
+	static double closeness(double[][] gaps, double full, double none) {
+		double sum = 0;
+		for (double[] gap : gaps) {
+			sum += Math.max(0, Math.min(1, (none - widest(gap)) / (none - full)));
+		}
+		return sum / gaps.length;
+	}
+
 	private static double widest(double[] gap) {
 		double widest = 0;
 		for (double open : gap) {

@@ -9,6 +9,7 @@ import padwright.engine.clock.Arc;
 import padwright.engine.evidence.FeltRound;
 import padwright.engine.evidence.GapBand;
 import padwright.engine.evidence.Posterior;
+import padwright.engine.evidence.RimNow;
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
 
@@ -17,14 +18,18 @@ import padwright.engine.length.Length;
  * the film in stock and at most four pieces in place, the one with the greatest expected gain, over a sample of the rims
  * that the readings leave possible.
  *
- * <p>The aim lies below the seat by the scatter of the hand, so that the next feel passes too. Where hardly a rim can be
- * brought within the aim yet, a wider one is aimed at, so that the next round starts from less. The same answer on every
- * machine.
+ * <p>Some rims of the sample find the few best sets of actions, others pick among them, and others again tell the chance,
+ * so that it is not made better than it is by having been chosen. The aim lies below the seat by one and a half times the
+ * scatter of the hand, so that the next feel passes too. Where hardly a rim can be brought within the aim yet, a wider
+ * one is aimed at, so that the next round starts from less. The same answer on every machine.
  */
 public final class Seating {
 
-	/** Rims that choose; the others of the sample tell the chance. */
-	private static final int DECIDING = 256;
+	/** Rims that find the best sets, and those that pick among them; the others tell the chance. */
+	private static final int FINDING = 128;
+	private static final int PICKING = 448;
+	/** Times the scatter of the hand. */
+	private static final double BELOW_THE_SEAT = 1.5;
 	/** Times the aim, where fewer rims can be brought within it than are worth working for. */
 	private static final double[] WIDER = { 1, 1.5, 2.25, 3.5, 6 };
 	private static final double WORTH_SEARCHING = 0.06;
@@ -34,7 +39,8 @@ public final class Seating {
 	private final List<Arc> unread;
 	private final Posterior posterior;
 	private final ActionTable actions;
-	private final PossibleRims deciding;
+	private final PossibleRims finding;
+	private final Outcome picking;
 	private final Outcome outcome;
 	private final double seat;
 
@@ -43,10 +49,15 @@ public final class Seating {
 		unread = UnreadArcs.of(problem.rounds());
 		posterior = Posterior.of(problem.pad(), problem.rounds(), problem.now());
 		actions = new ActionTable(problem, posterior.stiffness(), unread);
-		deciding = new PossibleRims(posterior.rims().subList(0, DECIDING));
-		outcome = new Outcome(posterior,
-				new PossibleRims(posterior.rims().subList(DECIDING, posterior.rims().size())), actions);
+		List<RimNow> rims = posterior.rims();
+		finding = new PossibleRims(rims.subList(0, FINDING));
+		picking = outcome(rims.subList(FINDING, FINDING + PICKING));
+		outcome = outcome(rims.subList(FINDING + PICKING, rims.size()));
 		seat = problem.seat().nanometres();
+	}
+
+	private Outcome outcome(List<RimNow> rims) {
+		return new Outcome(posterior, new PossibleRims(rims), actions);
 	}
 
 	/** The best that can be done. */
@@ -63,7 +74,7 @@ public final class Seating {
 			return answer(new int[0], Optional.of(WhyNothing.LEVEL_ENOUGH), chanceNow, Optional.empty(), Limit.NONE);
 		}
 		Choice choice = choose();
-		WorthOfKnowing worth = new WorthOfKnowing(deciding, choice.table(), problem.pad().hinge().side());
+		WorthOfKnowing worth = new WorthOfKnowing(finding, choice.table(), problem.pad().hinge().side());
 		Optional<NextHour> next = worth.nextHour(problem.rounds());
 		Optional<WhyNothing> nothing = choice.ids().length > 0 ? Optional.empty()
 				: Optional.of(actions.count() == 0 ? WhyNothing.NO_FILM : WhyNothing.NO_FILM_HELPS);
@@ -84,21 +95,35 @@ public final class Seating {
 	}
 
 	private Choice choose() {
-		double aim = Math.max(seat / 2, seat - problem.pad().feel().nanometres());
-		Choice last = null;
+		double aim = Math.max(seat / 2, seat - BELOW_THE_SEAT * problem.pad().feel().nanometres());
+		Choice choice = null;
 		for (double wider : WIDER) {
-			ActionSearch search = new ActionSearch(actions, new LevelCount(deciding, actions, aim * wider),
-					new Screen(deciding, posterior.stiffness(), aim * wider), mustAct());
-			ActionSet best = search.bestOfOne();
-			if (best.level() >= WORTH_SEARCHING * deciding.count()) {
+			ActionSearch search = new ActionSearch(actions, new LevelCount(finding, actions, aim * wider),
+					new Screen(finding, posterior.stiffness(), aim * wider), mustAct());
+			List<ActionSet> best = search.bestOfOne();
+			if (best.get(0).level() >= WORTH_SEARCHING * finding.count()) {
 				best = search.best();
 			}
-			last = new Choice(best.ids(), search.table());
-			if (best.level() >= WORTH_WORKING * deciding.count()) {
-				return last;
+			choice = new Choice(pick(best, seat * wider), search.table());
+			if (best.get(0).level() >= WORTH_WORKING * finding.count()) {
+				return choice;
 			}
 		}
-		return last;
+		return choice;
+	}
+
+	/** The set that leaves least open: worth nothing where it leaves more than {@code width} open, all at a fifth of it. */
+	private int[] pick(List<ActionSet> sets, double width) {
+		int[] picked = null;
+		double most = Double.NEGATIVE_INFINITY;
+		for (ActionSet set : sets) {
+			double worth = Outcome.closeness(picking.gaps(set.ids()), width / 5, width) - actions.price(set.ids());
+			if (worth > most) {
+				most = worth;
+				picked = set.ids();
+			}
+		}
+		return picked;
 	}
 
 	/** A leaf as thick as the seat slides: then nothing is no answer. */

@@ -1,0 +1,162 @@
+package padwright.engine.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+import padwright.engine.clock.ClockHour;
+import padwright.engine.closing.Hinge;
+import padwright.engine.evidence.FeltReading;
+import padwright.engine.evidence.FeltRound;
+import padwright.engine.evidence.FilmInPlace;
+import padwright.engine.evidence.PadModel;
+import padwright.engine.evidence.RimPrior;
+import padwright.engine.film.FilmSupply;
+import padwright.engine.film.PartialShim;
+import padwright.engine.length.Length;
+import padwright.engine.seating.Prices;
+import padwright.engine.seating.SeatAnswer;
+import padwright.engine.seating.SeatProblem;
+import padwright.engine.seating.Seating;
+
+/** One pad worked on until every hour drags, or the bench gives up. Changes; for one thread. */
+public final class BenchWork {
+
+	static final Length SEAT = Length.thou("0.5");
+	static final int MOST_ROUNDS = 8;
+	private static final List<FilmSupply> FILMS = Stream.of("0.5", "1", "1.5", "2", "2.5", "3", "4", "7.5")
+			.map(Length::thou).map(FilmSupply::unlimited).toList();
+	private static final List<Length> FULL_SHIM_STEPS = Stream.of("0.5", "1").map(Length::thou)
+			.flatMap(step -> Stream.of(step.negated(), step)).toList();
+	private static final Length FINE = Length.thou("0.05");
+
+	private final Instrument instrument;
+	private final int hours;
+	private final boolean graded;
+	private final Method method;
+	private final SimulatedPad pad;
+	private final Hand hand;
+	private final List<FeltRound> rounds = new ArrayList<>();
+	private final List<PartialShim> pieces = new ArrayList<>();
+	private final List<Told> told = new ArrayList<>();
+	private Length fullShims = Length.ZERO;
+	private int placed;
+
+	/**
+	 * What an answer told, and what came of it.
+	 *
+	 * @param chance that was told
+	 * @param level whether it was level then
+	 * @param noneUnexplained whether nothing was to be done, without a reason, while a leaf as thick as the seat slid
+	 */
+	public record Told(double chance, boolean level, boolean noneUnexplained) {
+	}
+
+	/**
+	 * How a pad went.
+	 *
+	 * @param rounds of film after which every hour dragged; empty if never
+	 * @param felt times that it was felt
+	 * @param pieces placed in all
+	 * @param level whether it was truly level in the end
+	 * @param nearlyLevel whether it was to within a tenth of a thou, the scatter of the hand
+	 */
+	public record Played(Optional<Integer> rounds, int felt, int pieces, boolean level, boolean nearlyLevel,
+			List<Told> told) {
+	}
+
+	private BenchWork(long number, Instrument instrument, int hours, boolean graded, Method method) {
+		this.instrument = instrument;
+		this.hours = hours;
+		this.graded = graded;
+		this.method = method;
+		pad = new SimulatedPad(number, instrument);
+		hand = new Hand(pad, graded);
+	}
+
+	/** Plays one pad. */
+	public static Played play(long number, Instrument instrument, int hours, boolean graded, Method method) {
+		return new BenchWork(number, instrument, hours, graded, method).play();
+	}
+
+	private Played play() {
+		for (int round = 0; round < MOST_ROUNDS; round++) {
+			List<FeltReading> felt = hand.feel(hoursOf(round));
+			if (felt.stream().allMatch(FeltReading::drags)) {
+				return played(Optional.of(round), round + 1);
+			}
+			if (method == Method.RULE_OF_THUMB) {
+				ruleOfThumb(felt).ifPresent(this::place);
+			} else {
+				answer(method == Method.RIM_KNOWN ? known() : felt);
+			}
+		}
+		return played(Optional.empty(), MOST_ROUNDS);
+	}
+
+	private Played played(Optional<Integer> after, int felt) {
+		return new Played(after, felt, placed, isWithin(SEAT), isWithin(SEAT.plus(Length.thou("0.1"))), told);
+	}
+
+	private boolean isWithin(Length width) {
+		return pad.widestGap() <= width.nanometres();
+	}
+
+	/** Evenly around the clock; turned from round to round as far as half hours allow. */
+	private List<ClockHour> hoursOf(int round) {
+		int apart = ClockHour.STATIONS / hours;
+		int turn = method != Method.ANSWERED ? 0 : hours == 8 ? round % 3 : round % 2 * (apart / 2);
+		return IntStream.range(0, hours).mapToObj(hour -> new ClockHour((hour * apart + turn) % ClockHour.STATIONS))
+				.toList();
+	}
+
+	private List<FeltReading> known() {
+		return IntStream.range(0, ClockHour.STATIONS).mapToObj(station -> {
+			Length gap = new Length(Math.round(pad.gapAt(station / 2.0)));
+			Length above = gap.isLongerThan(FINE) ? gap.minus(FINE) : Length.ZERO;
+			return new FeltReading(new ClockHour(station), above, Optional.of(gap.plus(FINE)), true);
+		}).toList();
+	}
+
+	private void answer(List<FeltReading> felt) {
+		FilmInPlace now = new FilmInPlace(pieces, fullShims);
+		rounds.add(new FeltRound(felt, now));
+		SeatAnswer answer = Seating.solve(
+				new SeatProblem(believed(), rounds, now, FILMS, FULL_SHIM_STEPS, SEAT, Prices.USUAL));
+		answer.takeOut().forEach(piece -> {
+			pieces.remove(piece);
+			pad.takeOut(piece);
+		});
+		answer.place().forEach(this::place);
+		pad.addFullShims(answer.fullShims());
+		fullShims = fullShims.plus(answer.fullShims());
+		if (!answer.heldOff()) {
+			told.add(new Told(answer.chance(), isWithin(SEAT), isUnexplained(answer, felt)));
+		}
+	}
+
+	private static boolean isUnexplained(SeatAnswer answer, List<FeltReading> felt) {
+		boolean slides = felt.stream().anyMatch(reading -> !reading.drags() && !reading.above().isShorterThan(SEAT));
+		return slides && answer.place().isEmpty() && answer.takeOut().isEmpty() && answer.fullShims().signum() == 0
+				&& answer.chanceNow() < Prices.USUAL.bar();
+	}
+
+	private PadModel believed() {
+		Length feel = method == Method.RIM_KNOWN ? FINE : PadModel.USUAL_FEEL;
+		return new PadModel(RimPrior.of(instrument.condition()),
+				new Hinge(new ClockHour(0), SimulatedPad.BELIEVED_REACH), PadModel.REACH_ASSUMED,
+				instrument.stiffness(), PadModel.STIFFNESS_ASSUMED, feel);
+	}
+
+	private void place(PartialShim piece) {
+		pieces.add(piece);
+		pad.place(piece);
+		placed++;
+	}
+
+	private Optional<PartialShim> ruleOfThumb(List<FeltReading> felt) {
+		return new RuleOfThumb(felt).piece();
+	}
+}
