@@ -52,7 +52,7 @@ class ForecastCommandTest {
 	void theTableTellsPlayersAgesAndWhatIsLeftOut() {
 		CommandRun run = CommandRun.padwright("forecast", folder, "--on", "2026-02-01");
 		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
-		assertTrue(run.line("P-1").startsWith("P-1|acidic|2|1.0|1|1|"), run.line("P-1"));
+		assertTrue(run.line("P-1").startsWith("P-1|acidic|1|2|1.0|1|1|"), run.line("P-1"));
 		assertTrue(run.line("P-1").endsWith("|2018-03-01"), run.line("P-1"));
 		assertEquals("X-1|P-1|felt|2016-03-01|2026-03-01|in 28 days|F♯", run.line("X-1"));
 		assertTrue(run.out().contains("Undated: left out, it has no date"), run.out());

@@ -13,11 +13,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 import com.google.gson.JsonObject;
 
-import padwright.engine.levelling.Budget;
-import padwright.engine.rim.ProfileSplit;
-import padwright.workup.solve.KeySolution;
+import padwright.engine.clock.ClockHour;
+import padwright.engine.seating.SeatAnswer;
 import padwright.workup.solve.PlanSolver;
-import padwright.workup.solve.WorstReading;
 import padwright.workup.solve.WrittenAnswers;
 
 class SolveExplanationTest {
@@ -40,31 +38,32 @@ class SolveExplanationTest {
 		JsonObject json = CommandRun.padwright("solve", plan(), "--json").json();
 		assertTrue(json.keySet().containsAll(List.of("plan", "tolerance", "keys")));
 		JsonObject key = key(json, 0);
-		assertTrue(key.keySet().containsAll(
-				List.of("key", "profile", "stiffness", "films", "pieces", "before", "after", "proof", "height")));
-		assertEquals(24, key.getAsJsonArray("profile").size());
+		assertTrue(key.keySet().containsAll(List.of("key", "pieces", "takeOut", "stackChange", "chanceNow", "chance", "gap",
+				"gapAfter", "heldOff", "limit", "feelAgain", "unread", "proven", "stiffness", "films", "height")));
+		for (String gap : List.of("gap", "gapAfter")) {
+			assertEquals(24, key.getAsJsonArray(gap).size());
+			assertEquals(Set.of("low", "mid", "high"), key.getAsJsonArray(gap).get(0).getAsJsonObject().keySet());
+		}
 		assertEquals(Set.of("from", "hours", "thou"),
 				key.getAsJsonArray("pieces").get(0).getAsJsonObject().keySet());
-		assertEquals(Set.of("target", "pieces", "error"), key.getAsJsonObject("height").keySet());
+		assertEquals(Set.of("target", "pieces", "error", "tolerance", "likelyTolerance", "measured"),
+				key.getAsJsonObject("height").keySet());
 	}
 
 	@Test
-	void theSplitAndTheWorstReadingAreTheEngines() {
+	void chancesAndGapsAreTheEnginesAndNoFinerThanTheirEvidence() {
 		Path plan = plan();
 		JsonObject key = key(CommandRun.padwright("solve", plan, "--json").json(), 0);
-		KeySolution solution = PlanSolver.solve(LoadedShop.around(plan).plan(), WrittenAnswers.KEEP,
-				Budget.unlimited(), job -> { }).keys().get(0);
-		ProfileSplit split = ProfileSplit.of(solution.level().orElseThrow().rim().profile());
-		JsonObject told = key.getAsJsonObject("split");
-		assertEquals(Json.thou(split.height()), told.get("height").getAsBigDecimal());
-		assertEquals(Json.thou(split.tilt().fromTightToOpen()),
-				told.getAsJsonObject("tilt").get("thou").getAsBigDecimal());
-		assertEquals(split.tilt().openHours().toString(), told.getAsJsonObject("tilt").get("openAt").toString());
-		assertEquals(2, told.getAsJsonObject("saddle").getAsJsonArray("openAt").size());
-		assertEquals(Json.thou(split.filmOnly()), told.get("filmOnly").getAsBigDecimal());
-		WorstReading worst = WorstReading.of(solution).orElseThrow();
-		assertEquals(worst.hour().hour(), key.getAsJsonObject("worstAfter").get("hour").getAsBigDecimal());
-		assertEquals(Json.thou(worst.gap()), key.getAsJsonObject("worstAfter").get("gap").getAsBigDecimal());
+		SeatAnswer seat = PlanSolver.solve(LoadedShop.around(plan).plan(), WrittenAnswers.KEEP, job -> {
+		}).keys().get(0).level().orElseThrow().seat();
+		assertEquals(seat.chance(), key.get("chance").getAsDouble(), 0.005);
+		assertEquals(2, key.get("chance").getAsBigDecimal().scale());
+		assertEquals(seat.heldOff(), key.get("heldOff").getAsBoolean());
+		assertEquals(Json.thou(seat.fullShims()), key.get("stackChange").getAsBigDecimal());
+		assertEquals(seat.place().size(), key.getAsJsonArray("pieces").size());
+		JsonObject three = key.getAsJsonArray("gap").get(6).getAsJsonObject();
+		assertEquals(seat.gapNow().high().at(ClockHour.ofHour(3)).inThou(), three.get("high").getAsDouble(), 0.051);
+		assertTrue(three.get("high").getAsBigDecimal().scale() <= 1, three.toString());
 	}
 
 	@Test
@@ -84,9 +83,9 @@ class SolveExplanationTest {
 		CommandRun run = CommandRun.padwright("solve", plan());
 		assertEquals(ExitStatus.FINDINGS, run.status());
 		assertTrue(run.out().contains("F♯: height "), run.out());
-		assertTrue(run.out().contains("open toward"), run.out());
-		assertTrue(run.out().contains("F♯: floating c"), run.out());
-		assertTrue(run.out().contains("F♯: worst after: "), run.out());
+		assertTrue(run.out().contains("F♯: Level now: "), run.out());
+		assertTrue(run.out().contains("F♯: Level after this: "), run.out());
+		assertTrue(run.out().contains("F♯: What limits the chance: "), run.out());
 		assertTrue(run.out().contains("F: no stiffness from its rounds: any stiffness"), run.out());
 		assertTrue(run.out().contains("E: stiffness by 1 round: "), run.out());
 		assertTrue(run.out().contains("D♯: not levelled: feel the pad"), run.out());

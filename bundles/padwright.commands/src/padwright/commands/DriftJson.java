@@ -42,6 +42,7 @@ final class DriftJson {
 		Map<String, Object> json = new LinkedHashMap<>();
 		json.put("key", key.key());
 		key.known().ifPresent(known -> addKnown(known, json));
+		key.opened().ifPresent(gap -> json.put("opens", change(gap)));
 		Optional<String> verdict = key.verdictOfKnown(drift.plan().tolerance()).map(DriftJson::words);
 		verdict.ifPresent(words -> json.put("verdictOfKnown", words));
 		json.put("verdict", verdict.filter(words -> key.complete()).orElse("unknown"));

@@ -16,6 +16,7 @@ import padwright.engine.length.Length;
 import padwright.workup.drift.KeyDrift;
 import padwright.workup.drift.PlanDrift;
 import padwright.workup.drift.UnknownLayer;
+import padwright.workup.words.GapWords;
 
 /** Drift for people, in thou: key by key, then what lies in the cups. */
 final class DriftTable {
@@ -39,10 +40,13 @@ final class DriftTable {
 	private void print() {
 		out.println(drift.plan().plan().getName() + ": from the bench at " + climate(drift.bench()) + " to home at "
 				+ climate(drift.home()) + ", seat within " + tolerance + "; changes in thou, plus toward the rim.");
+		out.println("Opens: how wide the gap under a pad that lay level becomes, since a key turns on its hinge until it "
+				+ "touches.");
 		out.println();
-		TextTable table = new TextTable("key", "known change", "most from", "verdict");
+		TextTable table = new TextTable("key", "known change", "opens", "most from", "verdict");
 		drift.keys().forEach(key -> table.row(label(key),
 				key.known().map(Drift::total).map(DriftTable::change).orElse("-"),
+				key.opened().map(DriftTable::opened).orElse(""),
 				key.known().map(known -> known.largest().layer().name()).orElse(""), verdict(key)));
 		table.print(out);
 		cups().forEach(this::printCup);
@@ -96,6 +100,10 @@ final class DriftTable {
 	private static String change(HeightChange change) {
 		return Amounts.signedThou(change.low(), DECIMALS) + " to "
 				+ Amounts.signedThou(change.high(), DECIMALS);
+	}
+
+	private static String opened(HeightChange gap) {
+		return GapWords.range(gap.low(), gap.high());
 	}
 
 	private static String climate(Climate climate) {

@@ -29,6 +29,7 @@ final class ForecastJson {
 		Map<String, Object> json = new LinkedHashMap<>();
 		json.put("player", player.player());
 		player.saliva().ifPresent(saliva -> json.put("saliva", saliva.getLiteral()));
+		json.put("instruments", player.instruments());
 		json.put("services", player.services().stream().map(LocalDate::toString).toList());
 		json.put("tornBefore", player.tornBefore());
 		json.put("torn", player.torn());

@@ -33,12 +33,13 @@ final class ForecastTable {
 
 	private void printPlayers() {
 		out.println("Pads that will tear by the next yearly service, with an interval of "
-				+ Amounts.percent(PlayerForecast.COVERAGE) + ". Torn: since the first service; before: found then.");
-		TextTable table = new TextTable("player", "saliva", "services", "years", "before", "torn", "expected",
+				+ Amounts.percent(PlayerForecast.COVERAGE) + ". Torn: since the first service of each "
+				+ "instrument; before: found then; years: of all of them together.");
+		TextTable table = new TextTable("player", "saliva", "instruments", "services", "years", "before", "torn", "expected",
 				"interval", "next service");
 		forecast.players().forEach(player -> table.row(player.player(),
 				player.saliva().map(Saliva::getLiteral).orElse("-"),
-				String.valueOf(player.services().size()), Amounts.number(player.years(), 1),
+				String.valueOf(player.instruments()), String.valueOf(player.services().size()), Amounts.number(player.years(), 1),
 				String.valueOf(player.tornBefore()), String.valueOf(player.torn()),
 				Amounts.number(player.forecast().expected(), 1),
 				player.forecast().low() + " to " + player.forecast().high(), player.nextService().toString()));

@@ -16,8 +16,8 @@ import picocli.CommandLine.Spec;
 /** Looks back over the plans of past services. */
 @Command(name = "history", mixinStandardHelpOptions = true, exitCodeListHeading = "%nExit status:%n",
 		exitCodeList = { "0:told", "1:a file cannot be read and was left out", "2:there is no plan to tell from" },
-		description = "Tells of each instrument, key by key, what became of its pads from service to service: which moved, "
-				+ "settled and tore, and how their spread goes over the years; when each player is due; and the "
+		description = "Tells of each instrument, key by key, what became of its pads from service to service: which moved "
+				+ "and tore, and how their widest gap goes over the years; when each player is due; and the "
 				+ "stiffness of each pad article that the rounds at the bench tell. A model: the feeler decides.")
 final class HistoryCommand implements Callable<Integer> {
 

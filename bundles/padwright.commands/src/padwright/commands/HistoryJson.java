@@ -40,10 +40,10 @@ final class HistoryJson {
 		Map<String, Object> json = new LinkedHashMap<>();
 		json.put("key", key.label());
 		json.put("services", key.services());
-		json.put("fitted", days(key.fitted()));
-		json.put("torn", days(key.torn()));
+		key.fitted().ifPresent(day -> json.put("fitted", day.toString()));
+		key.torn().ifPresent(day -> json.put("torn", day.toString()));
 		json.put("moved", key.moved().stream().map(HistoryJson::movement).toList());
-		key.trend().ifPresent(trend -> json.put("spread", trend(trend)));
+		key.trend().ifPresent(trend -> json.put("widestGap", trend(trend)));
 		return json;
 	}
 
@@ -56,8 +56,8 @@ final class HistoryJson {
 		json.put("left", movement.left().toString());
 		json.put("found", movement.found().toString());
 		json.put("kind", movement.kind().name().toLowerCase(Locale.ROOT));
-		json.put("mean", Json.thou(movement.mean()));
-		json.put("most", Json.thou(movement.most()));
+		json.put("by", Json.thou(movement.by()));
+		json.put("chance", movement.chance());
 		json.put("hour", movement.hour().hour());
 		return json;
 	}
@@ -66,6 +66,7 @@ final class HistoryJson {
 		Map<String, Object> json = new LinkedHashMap<>();
 		json.put("services", trend.services());
 		json.put("perYear", Json.thou(trend.perYear()));
+		json.put("chance", trend.chance());
 		return json;
 	}
 

@@ -14,6 +14,7 @@ import padwright.workup.history.InstrumentHistory;
 import padwright.workup.history.KeyHistory;
 import padwright.workup.history.ShopHistory;
 import padwright.workup.history.Trend;
+import padwright.workup.words.Chance;
 
 /** A history for people. */
 final class HistoryTable {
@@ -35,22 +36,26 @@ final class HistoryTable {
 				+ days(instrument.services()));
 		List<KeyHistory> telling = instrument.keys().stream().filter(HistoryTable::tellsMore).toList();
 		if (!telling.isEmpty()) {
-			TextTable table = new TextTable("key", "services", "new pad", "found torn", "from service to service",
-					"spread as found");
-			telling.forEach(key -> table.row(key.label(), String.valueOf(key.services()), days(key.fitted()),
-					days(key.torn()), moved(key), trend(key.trend())));
+			TextTable table = new TextTable("key", "pad since", "services", "found torn", "from service to service",
+					"widest gap as found");
+			telling.forEach(key -> table.row(key.label(), day(key.fitted()), String.valueOf(key.services()),
+					day(key.torn()), moved(key), trend(key.trend())));
 			table.print(out);
 		}
-		String others = instrument.keys().stream().filter(key -> !tellsMore(key)).map(KeyHistory::label)
+		String others = instrument.keys().stream().filter(key -> !tellsMore(key)).map(KeyHistory::label).distinct()
 				.collect(Collectors.joining(", "));
 		if (!others.isEmpty()) {
-			out.println("in one service, not found torn: " + others);
+			out.println("pads in one service, not found torn: " + others);
 		}
 		out.println();
 	}
 
 	private static boolean tellsMore(KeyHistory key) {
-		return key.services() > 1 || !key.torn().isEmpty();
+		return key.services() > 1 || key.torn().isPresent();
+	}
+
+	private static String day(Optional<LocalDate> day) {
+		return day.map(LocalDate::toString).orElse(NOTHING);
 	}
 
 	private static String days(List<LocalDate> days) {
@@ -64,7 +69,8 @@ final class HistoryTable {
 	}
 
 	private static String trend(Optional<Trend> trend) {
-		return trend.map(each -> Amounts.signedThou(each.perYear()) + " thou a year over " + each.services() + " services")
+		return trend.map(each -> Amounts.signedThou(each.perYear(), 1) + " thou a year over " + each.services() + " services ("
+				+ Chance.of(each.chance()) + ")")
 				.orElse(NOTHING);
 	}
 

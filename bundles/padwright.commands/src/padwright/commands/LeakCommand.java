@@ -5,7 +5,6 @@ import java.math.BigDecimal;
 import padwright.engine.leak.Tester;
 import padwright.workup.leak.PlanLeak;
 import padwright.workup.service.ServicePlan;
-import padwright.workup.solve.WrittenAnswers;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -19,14 +18,11 @@ final class LeakCommand extends PlanReport {
 	@Mixin
 	private TesterOptions options;
 
-	@Mixin
-	private SearchTime time;
-
 	@Override
 	int report(ServicePlan plan) {
 		Tester tester = options.tester(plan);
 		BigDecimal celsius = options.celsius(plan);
-		PlanLeak leak = PlanLeak.of(time.solve(plan, WrittenAnswers.KEEP, err()), tester);
+		PlanLeak leak = PlanLeak.of(SolvedPlan.solve(plan, err()), tester);
 		print(LeakJson.of(leak, celsius), out -> LeakTable.print(out, leak, celsius));
 		return ExitStatus.CLEAN;
 	}

@@ -8,6 +8,7 @@ import java.util.Map;
 import padwright.engine.leak.InstrumentLeak;
 import padwright.engine.leak.KeyLeak;
 import padwright.engine.leak.LeakComparison;
+import padwright.engine.leak.LikelyFlow;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
 import padwright.workup.leak.LeftOut;
@@ -35,23 +36,25 @@ final class LeakJson {
 	}
 
 	private static Map<String, Object> total(InstrumentLeak leak) {
-		return flow(leak.millilitresPerMinute(), leak.equivalentHole());
+		return flow(leak.all(), leak.equivalentHole());
 	}
 
 	private static Map<String, Object> key(LeakComparison.Row row, PlanLeak leak) {
 		List<KeyLeak> rankedAfter = leak.comparison().after().ranked();
 		Map<String, Object> json = new LinkedHashMap<>();
 		json.put("key", row.before().key());
-		json.put("before", flow(row.before().millilitresPerMinute(), row.before().equivalentHole()));
-		json.put("after", flow(row.after().millilitresPerMinute(), row.after().equivalentHole()));
+		json.put("before", flow(row.before().flow(), row.before().equivalentHole()));
+		json.put("after", flow(row.after().flow(), row.after().equivalentHole()));
 		json.put("rankAfter", rankedAfter.indexOf(row.after()) + 1);
 		json.put("rimWidthAssumed", leak.felt().assumedWidths().contains(row.before().key()));
 		return json;
 	}
 
-	private static Map<String, Object> flow(double millilitresPerMinute, Length hole) {
+	private static Map<String, Object> flow(LikelyFlow flow, Length hole) {
 		Map<String, Object> json = new LinkedHashMap<>();
-		json.put("millilitresPerMinute", millilitresPerMinute);
+		json.put("millilitresPerMinute", flow.expected());
+		json.put("low", flow.low());
+		json.put("high", flow.high());
 		json.put("hole", hole.in(LengthUnit.MILLIMETRE, NANOMETRES));
 		return json;
 	}

@@ -4,9 +4,7 @@ import padwright.engine.coupling.CircularCouplingException;
 import padwright.workup.regulate.PlanCouplings;
 import padwright.workup.regulate.RegulationWork;
 import padwright.workup.service.ServicePlan;
-import padwright.workup.solve.WrittenAnswers;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 
 /** Tells how to regulate linked keys. */
 @Command(name = "regulate", mixinStandardHelpOptions = true, exitCodeListHeading = "%nExit status:%n",
@@ -16,18 +14,14 @@ import picocli.CommandLine.Mixin;
 				+ "what the pieces and stacks of the plan will upset. The feeler decides: it is a model.")
 final class RegulateCommand extends PlanReport {
 
-	@Mixin
-	private SearchTime time;
-
 	@Override
 	int report(ServicePlan plan) {
-		time.requireSome();
 		try {
 			PlanCouplings.graph(plan);
 		} catch (CircularCouplingException circle) {
 			return CircleReport.print(this, plan, circle);
 		}
-		RegulationWork work = RegulationWork.of(time.solve(plan, WrittenAnswers.KEEP, err()));
+		RegulationWork work = RegulationWork.of(SolvedPlan.solve(plan, err()));
 		print(RegulationJson.of(work), out -> RegulationTable.print(out, work));
 		return ExitStatus.CLEAN;
 	}

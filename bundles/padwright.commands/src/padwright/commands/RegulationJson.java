@@ -70,7 +70,7 @@ final class RegulationJson {
 		Map<String, Object> json = new LinkedHashMap<>();
 		json.put("key", change.key());
 		json.put("byStack", Json.thou(change.byStack()));
-		json.put("byPieces", Json.thou(change.byPieces()));
+		json.put("byFilm", Json.thou(change.byFilm()));
 		json.put("total", Json.thou(change.total()));
 		return json;
 	}

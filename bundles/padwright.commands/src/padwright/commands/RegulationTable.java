@@ -12,6 +12,7 @@ import padwright.engine.coupling.Screw;
 import padwright.engine.coupling.ScrewTurn;
 import padwright.workup.regulate.RegulationStep;
 import padwright.workup.regulate.RegulationWork;
+import padwright.workup.words.GapWords;
 
 /** The regulation of a plan for people, in thou. */
 final class RegulationTable {
@@ -56,10 +57,10 @@ final class RegulationTable {
 	}
 
 	private void printChanges() {
-		out.println("Beds that change with the pieces and stacks of the plan, on average:");
-		TextTable table = new TextTable("key", "stack", "pieces", "in all");
-		work.changes().forEach(change -> table.row(label(change.key()), Amounts.signedThou(change.byStack()),
-				Amounts.signedThou(change.byPieces()), Amounts.signedThou(change.total())));
+		out.println("Keys that meet their rims sooner (+) or later by what the plan does in their cups, as a way of the middle of the cup:");
+		TextTable table = new TextTable("key", "by stack", "by film", "in all");
+		work.changes().forEach(change -> table.row(label(change.key()), Amounts.signedThou(change.byStack(), 1),
+				Amounts.signedThou(change.byFilm(), 1), Amounts.signedThou(change.total(), 1)));
 		table.print(out);
 	}
 
@@ -67,7 +68,7 @@ final class RegulationTable {
 		out.println("Light to expect then, if all was regulated before. A model: the feeler decides.");
 		TextTable table = new TextTable("press", "light at", "thou");
 		work.upsets().forEach(upset -> table.row(label(upset.driver()), label(upset.lightAt()),
-				Amounts.thou(upset.light())));
+				GapWords.tenths(upset.light())));
 		table.print(out);
 	}
 

@@ -6,13 +6,10 @@ import java.util.Locale;
 
 import padwright.engine.calibration.CalibrationResult.Calibrated;
 import padwright.engine.calibration.CalibrationResult.Undecided;
-import padwright.engine.rim.Contradiction;
-import padwright.engine.rim.ProfileSplit;
 import padwright.workup.calibration.KeyCalibration;
+import padwright.workup.solve.HeightWork;
 import padwright.workup.solve.KeySolution;
-import padwright.workup.solve.LevelAnswer;
-import padwright.workup.solve.WorstReading;
-import padwright.workup.words.ProfileWords;
+import padwright.workup.solve.SeatWords;
 
 /** What explains a solved key, in words. */
 final class SolutionNotes {
@@ -27,27 +24,11 @@ final class SolutionNotes {
 	static List<String> of(KeySolution key) {
 		SolutionNotes notes = new SolutionNotes(key);
 		notes.notes.addAll(key.unsolved());
-		key.level().ifPresent(notes::addLevel);
+		key.level().ifPresent(answer -> notes.notes.addAll(SeatWords.of(key.job(), answer)));
+		HeightWork.of(key.job()).flatMap(HeightWork::toleranceWords)
+				.ifPresent(words -> notes.notes.add("height: pad and disc may be off by " + words));
 		KeyCalibration.of(key.job()).ifPresent(notes::addCalibration);
 		return notes.notes;
-	}
-
-	private void addLevel(LevelAnswer answer) {
-		answer.rim().contradictions().forEach(contradiction -> notes.add(contradiction(contradiction)));
-		if (answer.solution().spreadBefore().signum() > 0) {
-			addSplit(ProfileSplit.of(answer.rim().profile()));
-		}
-		if (answer.assumedStiffness()) {
-			notes.add("the stock gives no stiffness for this pad; " + answer.problem().stiffness().lambda()
-					+ " was assumed");
-		}
-	}
-
-	private void addSplit(ProfileSplit split) {
-		notes.add(ProfileWords.of(split));
-		notes.add(ProfileWords.ofCure(split));
-		WorstReading.of(key).filter(worst -> worst.gap().signum() > 0).ifPresent(
-				worst -> notes.add("worst after: " + Amounts.thou(worst.gap()) + " thou at " + worst.hour()));
 	}
 
 	private void addCalibration(KeyCalibration calibration) {
@@ -57,11 +38,6 @@ final class SolutionNotes {
 		} else if (calibration.result() instanceof Undecided undecided) {
 			notes.add("no stiffness from its rounds: " + undecided.why());
 		}
-	}
-
-	private static String contradiction(Contradiction contradiction) {
-		return "the reading at " + contradiction.reading().hour() + " is " + Amounts.thou(contradiction.by())
-				+ " off what the others allow: feel it again";
 	}
 
 	/** With its range, and how far the readings are off if they are. */

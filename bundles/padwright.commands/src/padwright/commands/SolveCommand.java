@@ -13,7 +13,6 @@ import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.PlanSolution;
 import padwright.workup.solve.WrittenAnswers;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -38,20 +37,16 @@ final class SolveCommand implements Callable<Integer> {
 	@Option(names = "--json", description = "Print the answers for programs.")
 	private boolean json;
 
-	@Mixin
-	private SearchTime time;
-
 	@Spec
 	private CommandSpec spec;
 
 	@Override
 	public Integer call() {
-		time.requireSome();
 		LoadedShop shop = LoadedShop.around(file);
 		ServicePlan plan = shop.plan();
 		List<ShopFinding> errors = shop.errors(plan);
 		FindingLines.print(spec.commandLine().getErr(), errors);
-		PlanSolution solution = time.solve(plan, written(), spec.commandLine().getErr());
+		PlanSolution solution = SolvedPlan.solve(plan, written(), spec.commandLine().getErr());
 		if (json) {
 			Json.print(spec.commandLine().getOut(), SolutionJson.of(solution));
 		} else {

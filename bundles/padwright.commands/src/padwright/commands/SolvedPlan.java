@@ -2,10 +2,8 @@ package padwright.commands;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 
-import padwright.engine.levelling.Budget;
 import padwright.language.shop.ShopFinding;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.PlanSolution;
@@ -18,9 +16,6 @@ import padwright.workup.solve.WrittenAnswers;
  * @param hasErrors whether the plan, or what it draws on, has findings of error level
  */
 record SolvedPlan(PlanSolution solution, boolean hasErrors) {
-
-	/** For one key; enough to prove nearly every answer. */
-	private static final Duration LONGEST_SEARCH = Duration.ofSeconds(20);
 
 	/** Solves the plan in {@code file}, and tells its findings of error level, and progress, on {@code err}. */
 	static SolvedPlan in(Path file, PrintWriter err) {
@@ -38,11 +33,15 @@ record SolvedPlan(PlanSolution solution, boolean hasErrors) {
 		return new SolvedPlan(solve(plan, err), !errors.isEmpty());
 	}
 
-	/** The answers for one plan. */
+	/** The answers for one plan; those that it notes keep the film they have taken. */
 	static PlanSolution solve(ServicePlan plan, PrintWriter err) {
+		return solve(plan, WrittenAnswers.KEEP, err);
+	}
+
+	/** The answers for one plan, telling {@code err} how far it is. */
+	static PlanSolution solve(ServicePlan plan, WrittenAnswers written, PrintWriter err) {
 		Progress progress = new Progress(err, "solving", plan.jobs().size());
-		PlanSolution solution = PlanSolver.solve(plan, WrittenAnswers.KEEP, Budget.ofTime(LONGEST_SEARCH),
-				job -> progress.next(job.name()));
+		PlanSolution solution = PlanSolver.solve(plan, written, job -> progress.next(job.name()));
 		progress.end();
 		return solution;
 	}

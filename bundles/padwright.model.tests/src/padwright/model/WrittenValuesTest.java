@@ -51,9 +51,22 @@ class WrittenValuesTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { ".", "0.5", "1" })
+	@ValueSource(strings = { ".", "-", "0.5", "1" })
 	void readingsAreWrittenAsTheyWereRead(String text) {
 		assertEquals(text, FeelerReading.valueOf(text).toString());
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "+0.5 thou", "-1", "+0.50", "-0.0127 mm" })
+	void changesAreWrittenAsTheyWereRead(String text) {
+		assertEquals(text, SignedMeasure.valueOf(text).toString());
+	}
+
+	@Test
+	void aChangeHasASign() {
+		assertEquals(new SignedMeasure(true, Measure.valueOf("0.5 thou")), SignedMeasure.valueOf("- 0.5thou"));
+		assertThrows(IllegalArgumentException.class, () -> SignedMeasure.valueOf("0.5 thou"));
+		assertThrows(IllegalArgumentException.class, () -> SignedMeasure.valueOf("+"));
 	}
 
 	@Test

@@ -46,6 +46,12 @@ public final class Lengths {
 				: exact(measure.number(), unit(measure.unit(), element));
 	}
 
+	/** The change of a length that stands in {@code element}, below zero for less; nothing as above. */
+	public static Optional<Length> of(SignedMeasure change, EObject element) {
+		return change == null ? Optional.empty()
+				: of(change.measure(), element).map(length -> change.less() ? Length.ZERO.minus(length) : length);
+	}
+
 	/**
 	 * {@code number} of {@code unit}, or nothing if it is null, no whole number of nanometres, or beyond
 	 * {@link #LONGEST}.

@@ -6,7 +6,6 @@ import java.util.Arrays;
 import java.util.List;
 
 import padwright.engine.clock.ClockHour;
-import padwright.engine.levelling.Budget;
 import padwright.model.FeelerReading;
 import padwright.model.Measure;
 import padwright.model.Range;
@@ -217,6 +216,6 @@ public final class DemoPlan {
 	}
 
 	public PlanSolution solved() {
-		return PlanSolver.solve(service(), WrittenAnswers.KEEP, Budget.unlimited(), job -> { });
+		return PlanSolver.solve(service(), WrittenAnswers.KEEP, job -> { });
 	}
 }

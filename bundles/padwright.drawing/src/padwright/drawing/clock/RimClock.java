@@ -9,21 +9,21 @@ import padwright.drawing.scene.FontMetrics;
 import padwright.drawing.scene.Group;
 import padwright.drawing.scene.Ink;
 import padwright.engine.clock.ClockHour;
+import padwright.engine.evidence.GapBand;
 import padwright.engine.film.PartialShim;
-import padwright.engine.rim.RimProfile;
 
 /**
- * The clock of one pad: readings outside, the gap as a grey bulge on the rim, the film inside it.
+ * The clock of one pad: readings outside, the gap as a grey band on the rim, the film inside it.
  *
  * @param words how it is to be read
  * @param atTop the hour drawn at the top
  * @param readings what the feeler said
- * @param gap the fitted gap around the clock, if there are readings to fit
+ * @param gap where the gap lies around the clock, if there are readings to tell
  * @param earlier pieces that are in the cup already, drawn dashed
  * @param pieces pieces to place now
  * @param fullGapThou the gap that fills the band outside the rim, in thou, more than 0; wider gaps are cut off there
  */
-public record RimClock(DialWords words, ClockHour atTop, List<RimReading> readings, Optional<RimProfile> gap,
+public record RimClock(DialWords words, ClockHour atTop, List<RimReading> readings, Optional<GapBand> gap,
 		List<PartialShim> earlier, List<PartialShim> pieces, double fullGapThou) {
 
 	/** @throws IllegalArgumentException if the scale of the gap is not positive */
@@ -37,12 +37,12 @@ public record RimClock(DialWords words, ClockHour atTop, List<RimReading> readin
 	}
 
 	/**
-	 * What is predicted to stay of the gap once the pieces lie, as a dashed line over the drawing.
+	 * Where the gap is predicted to lie once the pieces do, as dashed lines over the drawing.
 	 *
 	 * @param diameter as of the drawing
 	 */
-	public Element drawPredicted(RimProfile left, double diameter, Ink ink) {
-		return new GapBand(new ClockFace(diameter, atTop), left, fullGapThou).drawDashed(ink);
+	public Group drawPredicted(GapBand left, double diameter, Ink ink) {
+		return Group.of(new GapRing(new ClockFace(diameter, atTop), left, fullGapThou).drawDashed(ink));
 	}
 
 	/**
@@ -54,7 +54,7 @@ public record RimClock(DialWords words, ClockHour atTop, List<RimReading> readin
 	public Group draw(double diameter, FontMetrics metrics) {
 		ClockFace face = new ClockFace(diameter, atTop);
 		List<Element> elements = new ArrayList<>();
-		gap.ifPresent(profile -> elements.addAll(new GapBand(face, profile, fullGapThou).draw()));
+		gap.ifPresent(band -> elements.addAll(new GapRing(face, band, fullGapThou).draw()));
 		elements.addAll(new DialDrawing(face, metrics, words).draw());
 		elements.addAll(new PieceRings(face, metrics, earlier, pieces).draw());
 		elements.addAll(new ReadingMarks(face, metrics, readings).draw());

@@ -16,6 +16,11 @@ public record RimReading(ClockHour at, String text, boolean drags) {
 		return new RimReading(at, "drags", true);
 	}
 
+	/** The finest leaf drags, but lightly. */
+	public static RimReading lightDrag(ClockHour at) {
+		return new RimReading(at, "–", false);
+	}
+
 	/** A leaf of this thickness in thou slides free. */
 	public static RimReading free(ClockHour at, String thou) {
 		return new RimReading(at, thou, false);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -14,18 +15,45 @@ import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Test;
 
+import padwright.engine.clock.ClockHour;
+import padwright.engine.closing.ClosedGap;
+import padwright.engine.closing.Hinge;
 import padwright.engine.length.Length;
+import padwright.engine.rim.RimProfile;
 
 class DriftTest {
 
 	private static final Climate BENCH = Climate.of("20", "45");
+
+	private static final Hinge HINGE = new Hinge(ClockHour.ofHour(12), 0.6);
+
+	/** The face that grew evenly by a hundredth of a thou, closed by the engine's own geometry. */
+	@Test
+	void aPadThatGrowsOpensOppositeTheHingeAndOneThatShrinksAtIt() {
+		assertOpened(254, 254, widest(-254), widest(-254));
+		assertOpened(-254, -254, widest(254), widest(254));
+		assertOpened(-254, 508, 0, Math.max(widest(254), widest(-508)));
+		assertOpened(254, 508, widest(-254), widest(-508));
+	}
+
+	private static void assertOpened(long low, long high, long least, long most) {
+		HeightChange gap = change(low, high).opened(HINGE);
+		assertEquals(least, gap.low().nanometres(), 1);
+		assertEquals(most, gap.high().nanometres(), 1);
+	}
+
+	private static long widest(long clearance) {
+		long[] even = new long[ClockHour.STATIONS];
+		Arrays.fill(even, clearance);
+		return ClosedGap.of(RimProfile.ofNanometres(even), HINGE).stream().max().orElseThrow();
+	}
 
 	@Test
 	void aWorkedExampleByHand() {
 		Layer disc = layer("disc", "20", "104", "106.5", "0", "0.01");
 		Drift drift = Drift.of(List.of(disc), BENCH, Climate.of("28", "70"));
 		assertEquals(new HeightChange(new Length(422), new Length(1703)), drift.total());
-		assertEquals(DriftVerdict.SURELY_WITHIN, drift.against(Length.thou("0.5")));
+		assertEquals(DriftVerdict.SURELY_WITHIN, drift.against(Length.thou("0.5"), HINGE));
 	}
 
 	@Test
@@ -96,7 +124,7 @@ class DriftTest {
 		assertThrows(IllegalArgumentException.class, () -> change(1, 0));
 		assertThrows(IllegalArgumentException.class, () -> Drift.of(List.of(), BENCH, BENCH));
 		Drift drift = Drift.of(List.of(layer("x", "1", "0", "0", "0", "0")), BENCH, BENCH);
-		assertThrows(IllegalArgumentException.class, () -> drift.against(Length.thou("-1")));
+		assertThrows(IllegalArgumentException.class, () -> drift.against(Length.thou("-1"), HINGE));
 	}
 
 	private static long magnitude(LayerDrift layer) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 
+import padwright.engine.closing.Hinge;
 import padwright.engine.length.Length;
 
 /**
@@ -34,15 +35,15 @@ public record Drift(List<LayerDrift> layers, HeightChange total, LayerDrift larg
 	}
 
 	/**
-	 * The verdict against a tolerance.
+	 * The verdict on a pad that lay level, whose gap may become as wide as the seat.
 	 *
-	 * @throws IllegalArgumentException if the tolerance is negative
+	 * @throws IllegalArgumentException if the seat is negative
 	 */
-	public DriftVerdict against(Length tolerance) {
-		if (tolerance.signum() < 0) {
-			throw new IllegalArgumentException("a tolerance of " + tolerance + " is below zero");
+	public DriftVerdict against(Length seat, Hinge hinge) {
+		if (seat.signum() < 0) {
+			throw new IllegalArgumentException("a seat of " + seat + " is below zero");
 		}
-		return total.against(tolerance);
+		return total.opened(hinge).against(seat);
 	}
 
 	private static int indexOfLargest(List<MaterialRange> changes) {

@@ -7,7 +7,8 @@
  * Layer disc = new Layer("stabiliser", Length.thou("20"), expansion, swelling);
  * Drift drift = Drift.of(List.of(disc), Climate.of("20", "45"), Climate.of("28", "70"));
  * drift.total();                                    // 422 nm to 1703 nm
- * drift.against(Length.thou("0.5"));                // SURELY_WITHIN
+ * Hinge hinge = new Hinge(ClockHour.ofHour(12), 0.58);
+ * drift.against(Length.thou("0.5"), hinge);         // SURELY_WITHIN
  * }</pre>
  */
 package padwright.engine.drift;

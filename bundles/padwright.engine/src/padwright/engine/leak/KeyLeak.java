@@ -6,13 +6,14 @@ import padwright.engine.length.Length;
  * What one key leaks.
  *
  * @param key name of the key
- * @param millilitresPerMinute at the tester's pressure
- * @param equivalentHole diameter of the round hole that would leak as much; see {@link Tester#equivalentHole}
+ * @param flow in mL/min at the tester's pressure
+ * @param equivalentHole diameter of the round hole that would leak as much as is expected; see
+ *        {@link Tester#equivalentHole}
  */
-public record KeyLeak(String key, double millilitresPerMinute, Length equivalentHole) {
+public record KeyLeak(String key, LikelyFlow flow, Length equivalentHole) {
 
-	static KeyLeak of(SeatedPad pad, Tester tester) {
-		double flow = pad.millilitresPerMinute(tester);
-		return new KeyLeak(pad.key(), flow, tester.equivalentHole(flow));
+	static KeyLeak of(String key, double[] flows, Tester tester) {
+		LikelyFlow flow = LikelyFlow.of(flows);
+		return new KeyLeak(key, flow, tester.equivalentHole(flow.expected()));
 	}
 }

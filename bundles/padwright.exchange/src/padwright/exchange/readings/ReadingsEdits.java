@@ -53,7 +53,7 @@ public final class ReadingsEdits {
 
 	private List<TextEdit> edits(List<KeyReadings> readings) throws ExchangeException {
 		if (plan.plan().getHours().isEmpty()) {
-			throw new ExchangeException("the plan does not say at which hours it reads; write read at 12 3 6 9");
+			throw new ExchangeException("the plan does not say at which hours it reads; write read at 12 1.5 3 4.5 6 7.5 9 10.5");
 		}
 		List<TextEdit> edits = new ArrayList<>();
 		List<String> newRows = new ArrayList<>();

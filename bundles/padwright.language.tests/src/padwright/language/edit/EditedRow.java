@@ -3,13 +3,11 @@ package padwright.language.edit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import java.util.Optional;
 
 import org.eclipse.xtext.nodemodel.INode;
 import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 
 import padwright.engine.film.PartialShim;
-import padwright.engine.length.Length;
 import padwright.language.TestShop;
 import padwright.model.Lengths;
 import padwright.model.plan.KeyService;
@@ -62,13 +60,6 @@ final class EditedRow {
 		assertEquals(TAIL, all.substring(all.length() - TAIL.length()));
 		assertEquals(List.of(), TestShop.of("shop.plan", all).resource("shop.plan").getErrors());
 		return all.substring(before.length(), all.length() - TAIL.length());
-	}
-
-	static List<Optional<Length>> readings(Round round) {
-		return round.getReadings().stream()
-				.map(reading -> reading.free()
-						.map(free -> Length.of(free, Lengths.unit(round.getUnit(), round))))
-				.toList();
 	}
 
 	/** All that a row says, but for its readings and shims. */

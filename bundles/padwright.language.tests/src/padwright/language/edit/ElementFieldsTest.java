@@ -24,6 +24,7 @@ class ElementFieldsTest {
 	private static String sample(String rule) {
 		return switch (rule) {
 			case "Measure" -> "0.25 mm";
+			case "SignedMeasure" -> "+0.5 mm";
 			case "Decimal" -> "1.25";
 			case "SignedDecimal" -> "-3";
 			case "Range" -> "1..2";

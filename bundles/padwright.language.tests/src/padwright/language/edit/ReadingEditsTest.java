@@ -6,13 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.SplittableRandom;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
+import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
 import padwright.language.Examples;
 import padwright.language.TestShop;
@@ -21,20 +21,21 @@ import padwright.model.plan.KeyService;
 import padwright.model.plan.Round;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.solve.LeafReading;
 
 class ReadingEditsTest {
 
-	private static final Optional<Length> DRAGS = Optional.empty();
+	private static final LeafReading DRAGS = LeafReading.DRAGS;
 
 	static List<Path> plans() {
 		return SolutionEditsTest.plans();
 	}
 
-	private static Optional<Length> thou(String thou) {
-		return Optional.of(Length.thou(thou));
+	private static LeafReading thou(String thou) {
+		return LeafReading.slides(Length.thou(thou));
 	}
 
-	private static String latest(String unit, String row, List<Optional<Length>> readings) {
+	private static String latest(String unit, String row, List<LeafReading> readings) {
 		return EditedRow.edited(unit, row, ReadingEdits.latest(EditedRow.parse(unit, row), readings));
 	}
 
@@ -76,6 +77,13 @@ class ReadingEditsTest {
 	}
 
 	@Test
+	void anotherRoundMayHaveHoursOfItsOwn() {
+		assertEquals("key A felt . 1 felt at 1.5 4.5 : . 0.5", EditedRow.edited("", "key A felt . 1",
+				ReadingEdits.another(EditedRow.parse("", "key A felt . 1"), List.of(new ClockHour(3), new ClockHour(9)),
+						List.of(DRAGS, thou("0.5")))));
+	}
+
+	@Test
 	void clausesStandInTheirOrderWhateverElseARowSays() {
 		String before = "key A found torn nick at 3 warped play 1 thou spring 30 grams";
 		assertEquals(before + " felt . delivered . . remark \"felt\"",
@@ -88,13 +96,20 @@ class ReadingEditsTest {
 	}
 
 	@Test
+	void aLightDragIsADash() {
+		assertEquals("key A felt . - 1",
+				latest("", "key A felt . . 1", List.of(DRAGS, LeafReading.DRAGS_LIGHTLY, thou("1"))));
+		assertEquals("key A felt . -", latest("", "key A felt - -", List.of(DRAGS, LeafReading.DRAGS_LIGHTLY)));
+	}
+
+	@Test
 	void figuresAreInTheUnitOfTheirRow() {
 		assertEquals("key A felt . 0.0127 mm", latest("", "key A felt . . mm", List.of(DRAGS, thou("0.5"))));
 		assertEquals("key A felt . 0.0127", latest("unit mm\n", "key A felt . .", List.of(DRAGS, thou("0.5"))));
 		assertEquals("key A felt 0.5 thou", latest("unit mm\n", "key A", List.of(thou("0.5"))));
 		KeyService thouRow = EditedRow.parse("", "key A felt .");
 		assertThrows(IllegalArgumentException.class,
-				() -> ReadingEdits.latest(thouRow, List.of(Optional.of(new Length(1)))));
+				() -> ReadingEdits.latest(thouRow, List.of(LeafReading.slides(new Length(1)))));
 		assertThrows(IllegalArgumentException.class, () -> ReadingEdits.latest(thouRow, List.of()));
 	}
 
@@ -108,17 +123,17 @@ class ReadingEditsTest {
 		for (int index = 0; index < jobs.size(); index += 1 + random.nextInt(4)) {
 			KeyJob job = jobs.get(index);
 			int hours = job.lastRound().map(job::hours).orElse(job.plan().plan().getHours()).size();
-			List<Optional<Length>> readings = new ArrayList<>();
+			List<LeafReading> readings = new ArrayList<>();
 			for (int count = 1 + random.nextInt(hours); count > 0; count--) {
 				readings.add(random.nextInt(3) == 0 ? DRAGS
-						: Optional.of(Length.thou("0.5").times(1 + random.nextInt(4))));
+						: LeafReading.slides(Length.thou("0.5").times(1 + random.nextInt(4))));
 			}
 			String edited = TextEdit.apply(ReadingEdits.latest(job.service(), readings), text);
 			EditedRow.assertOnlyChangedIn(EditedRow.node(job.service()), text, edited);
 			TestShop reread = Examples.with(file, edited);
 			KeyService row = reread.document(Examples.name(file)).getPlans().get(0).getKeys().get(index);
 			Round last = row.getRounds().get(row.getRounds().size() - 1);
-			assertEquals(readings, EditedRow.readings(last));
+			assertEquals(readings, LeafReading.of(last));
 			job.lastRound().ifPresent(round -> {
 				assertEquals(EditedRow.pieces(round), EditedRow.pieces(last));
 				assertEquals(EditedRow.rest(job.service()), EditedRow.rest(row));

@@ -22,6 +22,7 @@ import padwright.model.plan.KeyService;
 import padwright.model.plan.Round;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.solve.LeafReading;
 
 class ShimEditsTest {
 
@@ -36,6 +37,33 @@ class ShimEditsTest {
 	private static String placed(String row, PartialShim... pieces) {
 		return EditedRow.edited("", row,
 				ShimEdits.pieces(EditedRow.parse("", row).getRounds().get(0), List.of(pieces)));
+	}
+
+	private static String done(String row, String full, List<PartialShim> out, List<PartialShim> pieces) {
+		Round round = EditedRow.parse("", row).getRounds().get(0);
+		return EditedRow.edited("", row, ShimEdits.done(round, full.startsWith("-")
+				? Length.ZERO.minus(Length.thou(full.substring(1))) : Length.thou(full), out, pieces));
+	}
+
+	@Test
+	void whatIsDoneStandsInTheOrderOfWork() {
+		assertEquals("key A felt . 1 full +0.5 out 1 from 2 to 4 shim 0.5 from 7 to 9 remark \"r\"",
+				done("key A felt . 1 remark \"r\"", "0.5", List.of(piece("1", 2, 4)), List.of(piece("0.5", 7, 4))));
+		assertEquals("key A felt . 1 on 2026-03-03 full -0.5",
+				done("key A felt . 1 on 2026-03-03", "-0.5", List.of(), List.of()));
+		assertEquals("key A felt . 1 out 1 from 2 to 4",
+				done("key A felt . 1 shim none", "0", List.of(piece("1", 2, 4)), List.of()));
+		assertEquals("key A felt . 1 shim none", done("key A felt . 1", "0", List.of(), List.of()));
+	}
+
+	@Test
+	void whatIsDoneTakesThePlaceOfWhatWasNoted() {
+		String noted = "key A felt . 1 full +1 // more\n\tout 2 from 1 to 3 shim 0.5 from 7 to 9";
+		assertEquals("key A felt . 1 shim 0.5 from 7 to 9 // more\n",
+				done(noted, "0", List.of(), List.of(piece("0.5", 7, 4))));
+		assertEquals(noted, done(noted, "1", List.of(piece("2", 1, 4)), List.of(piece("0.5", 7, 4))));
+		assertEquals(noted.replace("from 7 to 9", "from 7 to 10"),
+				done(noted, "1", List.of(piece("2", 1, 4)), List.of(piece("0.5", 7, 6))));
 	}
 
 	@Test
@@ -92,7 +120,7 @@ class ShimEditsTest {
 			Round last = row.getRounds().get(row.getRounds().size() - 1);
 			assertEquals(pieces, EditedRow.pieces(last));
 			assertEquals(pieces.isEmpty(), last.isLevel());
-			assertEquals(EditedRow.readings(round), EditedRow.readings(last));
+			assertEquals(LeafReading.of(round), LeafReading.of(last));
 			assertEquals(EditedRow.rest(job.service()), EditedRow.rest(row));
 			assertEquals(job.stack(), Lengths.of(row.getStack()));
 			assertEquals(List.of(), reread.resource(Examples.name(file)).getErrors());

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
-import padwright.engine.levelling.Budget;
+import padwright.engine.seating.WhyNothing;
 import padwright.language.Examples;
 import padwright.language.Mark;
 import padwright.language.TestShop;
@@ -26,20 +26,22 @@ import padwright.model.plan.Round;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.solve.FullShims;
 import padwright.workup.solve.KeySolution;
+import padwright.workup.solve.PlacedPieces;
 import padwright.workup.solve.PlanSolution;
 import padwright.workup.solve.PlanSolver;
 import padwright.workup.solve.WrittenAnswers;
 
 class SolutionEditsTest {
 
-	private static final Budget BUDGET = Budget.ofNodes(20_000);
 	private static final String SHOP = """
 			system Flute {
 				key A cup 16.5 mm
 				key B cup 16.5 mm
 			}
 			stock Bench {
+				levelling { enough 1 % }
 				material polyester { }
 				pad Soft { kind felt stiffness 0 }
 				film Clear polyester { 0.5 1 2 5 7.5 thou }
@@ -55,7 +57,7 @@ class SolutionEditsTest {
 	}
 
 	private static PlanSolution solve(TestShop shop, String name, WrittenAnswers written) {
-		return PlanSolver.solve(new ServicePlan(shop.document(name).getPlans().get(0)), written, BUDGET, job -> {
+		return PlanSolver.solve(new ServicePlan(shop.document(name).getPlans().get(0)), written, job -> {
 		});
 	}
 
@@ -128,8 +130,8 @@ class SolutionEditsTest {
 
 	@Test
 	void onlyTheLastRoundIsAnswered() {
-		assertEquals("key A empty 15 15 stack 7.5 7.5 felt . 1 shim 1 from 5 to 7\n\t\tfelt . . shim none",
-				solved("key A empty 15 15 felt . 1 shim 1 from 5 to 7\n\t\tfelt . .", WrittenAnswers.REPLACE));
+		assertEquals("key A empty 15 15 stack 7.5 7.5 felt . 0.5 shim 0.5 from 5 to 7\n\t\tfelt . . shim none",
+				solved("key A empty 15 15 felt . 0.5 shim 0.5 from 5 to 7\n\t\tfelt . .", WrittenAnswers.REPLACE));
 	}
 
 	@Test
@@ -163,7 +165,8 @@ class SolutionEditsTest {
 	/** Examples are laid out in one way and have no remarks inside rows, so patterns find their clauses. */
 	private static String withoutAnswers(String text) {
 		String piece = "[0-9.]+( mm)? from [0-9.]+ to [0-9.]+";
-		return text.replaceAll(" stack( [0-9.]+)+( mm)?", "")
+		return text.replaceAll(" stack( [0-9.]+)+( mm)?", "").replaceAll(" full [+-][0-9.]+( mm)?", "")
+				.replaceAll(" out " + piece + "(, " + piece + ")*", "")
 				.replaceAll(" shim (none|" + piece + "(, " + piece + ")*)", "");
 	}
 
@@ -177,11 +180,15 @@ class SolutionEditsTest {
 					: solved.height().map(answer -> answer.solution().pieces()).orElse(solved.job().stack());
 			assertEquals(stack, row.stack());
 			Round before = solved.job().lastRound().orElse(null);
-			boolean piecesKept = before == null || solved.level().isEmpty()
-					|| written == WrittenAnswers.KEEP && (before.isLevel() || !before.getPieces().isEmpty());
-			List<String> pieces = piecesKept ? pieces(before)
-					: solved.level().orElseThrow().solution().pieces().stream().map(PartialShim::toString).toList();
+			boolean isKept = before == null || solved.level().isEmpty()
+					|| written == WrittenAnswers.KEEP && PlacedPieces.isAnswered(before)
+					|| solved.level().get().seat().whyNothing().filter(why -> why != WhyNothing.LEVEL_ENOUGH).isPresent();
+			List<String> pieces = isKept ? pieces(before)
+					: solved.level().orElseThrow().seat().place().stream().map(PartialShim::toString).toList();
 			assertEquals(pieces, pieces(row.lastRound().orElse(null)));
+			assertEquals(isKept ? before == null ? Length.ZERO : FullShims.change(before)
+					: solved.level().orElseThrow().seat().fullShims(),
+					row.lastRound().map(FullShims::change).orElse(Length.ZERO));
 		}
 	}
 

@@ -13,7 +13,6 @@ import org.eclipse.xtext.validation.CheckMode;
 import org.eclipse.xtext.validation.IResourceValidator;
 import org.eclipse.xtext.validation.Issue;
 
-import padwright.engine.levelling.Budget;
 import padwright.language.Examples;
 import padwright.language.TestShop;
 import padwright.language.edit.SolutionEdits;
@@ -31,7 +30,6 @@ import padwright.workup.solve.WrittenAnswers;
 /** Does with a document all that can be done with it, and says what went wrong. */
 final class FuzzTarget {
 
-	private static final Budget SHORT = Budget.ofNodes(200);
 
 	private final XtextResourceSet shop = TestShop.LANGUAGE.getInstance(XtextResourceSet.class);
 
@@ -104,7 +102,7 @@ final class FuzzTarget {
 
 	private static void solve(Plan plan, String text) {
 		ServicePlan service = new ServicePlan(plan);
-		TextEdit.apply(SolutionEdits.of(PlanSolver.solve(service, WrittenAnswers.REPLACE, SHORT, job -> {
+		TextEdit.apply(SolutionEdits.of(PlanSolver.solve(service, WrittenAnswers.REPLACE, job -> {
 		}), WrittenAnswers.REPLACE), text);
 		Cautions.of(service);
 	}

@@ -127,6 +127,9 @@ final class RandomModels {
 		if (element instanceof Plan plan && plan.getBed() == null) {
 			plan.setBedUnit(null);
 		}
+		if (element instanceof Plan plan && plan.getHours().isEmpty()) {
+			plan.setGraded(false);
+		}
 		if (element instanceof Adjuster adjuster && adjuster.getThread() != null) {
 			adjuster.setPitch(null);
 		}
@@ -139,6 +142,8 @@ final class RandomModels {
 		if (element instanceof KeyService service && service.getDelivered() != null) {
 			service.getDelivered().setLevel(false);
 			service.getDelivered().getPieces().clear();
+			service.getDelivered().getRemoved().clear();
+			service.getDelivered().setFull(null);
 		}
 		if (element instanceof Round round && round.isLevel()) {
 			round.getPieces().clear();

@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 
 import org.eclipse.emf.ecore.EAttribute;
@@ -17,6 +16,7 @@ import padwright.engine.length.LengthUnit;
 import padwright.model.FeelerReading;
 import padwright.model.Measure;
 import padwright.model.Range;
+import padwright.model.SignedMeasure;
 import padwright.model.stock.StockPackage;
 
 /** Values for the attributes of a model, as chance will have it; no name is given twice. */
@@ -54,13 +54,19 @@ final class RandomValues {
 		} else if (type == LengthUnit.class) {
 			return unit();
 		} else if (type == Measure.class) {
-			return new Measure(number(), random.nextBoolean() ? unit() : null);
+			return measure();
+		} else if (type == SignedMeasure.class) {
+			return new SignedMeasure(random.nextBoolean(), measure());
 		} else if (type == Range.class) {
 			return random.nextBoolean() ? Range.of(number()) : new Range(number(), number());
 		} else if (type == ClockHour.class) {
 			return new ClockHour(random.nextInt(ClockHour.STATIONS));
 		} else if (type == FeelerReading.class) {
-			return random.nextBoolean() ? FeelerReading.DRAGS : new FeelerReading(Optional.of(number()));
+			return switch (random.nextInt(3)) {
+				case 0 -> FeelerReading.DRAGS;
+				case 1 -> FeelerReading.DRAGS_LIGHTLY;
+				default -> FeelerReading.free(number());
+			};
 		} else if (type == LocalDate.class) {
 			return LocalDate.of(1000 + random.nextInt(9000), 1 + random.nextInt(12), 1 + random.nextInt(28));
 		}
@@ -87,6 +93,10 @@ final class RandomValues {
 
 	private LengthUnit unit() {
 		return LengthUnit.values()[random.nextInt(LengthUnit.values().length)];
+	}
+
+	private Measure measure() {
+		return new Measure(number(), random.nextBoolean() ? unit() : null);
 	}
 
 	private BigDecimal number() {

@@ -17,7 +17,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-import padwright.engine.levelling.Budget;
 import padwright.language.Examples;
 import padwright.language.TestShop;
 import padwright.language.formatting2.DocumentFormatter;
@@ -104,7 +103,7 @@ class MutilatedFilesTest {
 		ModelChecks.check(document);
 		for (Plan plan : document.getPlans()) {
 			ServicePlan service = new ServicePlan(plan);
-			PlanSolver.solve(service, WrittenAnswers.REPLACE, Budget.ofNodes(1), job -> {
+			PlanSolver.solve(service, WrittenAnswers.REPLACE, job -> {
 			});
 			Cautions.of(service);
 		}

@@ -17,6 +17,7 @@ import padwright.language.messages.Messages;
 import padwright.model.FeelerReading;
 import padwright.model.Measure;
 import padwright.model.Range;
+import padwright.model.SignedMeasure;
 
 /** Between the words of the text and the values of the model. */
 @Singleton
@@ -43,6 +44,11 @@ public class PadwrightValueConverters extends DefaultTerminalConverters {
 	@ValueConverter(rule = "Measure")
 	public IValueConverter<Measure> measure() {
 		return new TextConverter<>("length", Measure::valueOf);
+	}
+
+	@ValueConverter(rule = "SignedMeasure")
+	public IValueConverter<SignedMeasure> signedMeasure() {
+		return new TextConverter<>("change", SignedMeasure::valueOf);
 	}
 
 	@ValueConverter(rule = "LengthUnit")

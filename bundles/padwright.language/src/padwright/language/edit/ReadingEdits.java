@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 
 import org.eclipse.xtext.nodemodel.INode;
 
-import padwright.engine.length.Length;
+import padwright.engine.clock.ClockHour;
 import padwright.engine.length.LengthUnit;
 import padwright.language.messages.Messages;
 import padwright.model.FeelerReading;
@@ -16,10 +16,11 @@ import padwright.model.Lengths;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.PlanPackage;
 import padwright.model.plan.Round;
+import padwright.workup.solve.LeafReading;
 
 /**
- * Puts the readings of a feeler into the text of a row. A reading is the thickest leaf that slides free, or nothing
- * where the finest drags. The rest of the text stays as it is, remarks included.
+ * Puts the readings of a feeler into the text of a row. The rest of the text stays as it is, remarks
+ * included.
  */
 public final class ReadingEdits {
 
@@ -34,28 +35,43 @@ public final class ReadingEdits {
 	 *
 	 * @throws IllegalArgumentException if there are none, or one cannot be said in the unit of the round
 	 */
-	public static List<TextEdit> latest(KeyService service, List<Optional<Length>> readings) {
+	public static List<TextEdit> latest(KeyService service, List<LeafReading> readings) {
 		List<Round> rounds = service.getRounds();
 		return rounds.isEmpty() ? another(service, readings) : change(rounds.get(rounds.size() - 1), readings);
 	}
 
 	/**
-	 * Adds another round with these readings.
+	 * Adds another round with these readings, at the hours of the plan.
 	 *
 	 * @throws IllegalArgumentException if there are none
 	 */
-	public static List<TextEdit> another(KeyService service, List<Optional<Length>> readings) {
+	public static List<TextEdit> another(KeyService service, List<LeafReading> readings) {
+		return another(service, List.of(), readings);
+	}
+
+	/**
+	 * Adds another round with these readings.
+	 *
+	 * @param hours of the readings; none for those of the plan
+	 * @throws IllegalArgumentException if there are no readings
+	 */
+	public static List<TextEdit> another(KeyService service, List<ClockHour> hours, List<LeafReading> readings) {
 		requireSome(readings);
 		LengthUnit document = Lengths.documentUnit(service);
-		LengthUnit unit = readings.stream().flatMap(Optional::stream)
+		LengthUnit unit = readings.stream().flatMap(reading -> reading.slides().stream())
 				.allMatch(leaf -> LengthText.number(leaf, LengthUnit.THOU).isPresent()) ? LengthUnit.THOU
 						: LengthUnit.MILLIMETRE;
 		String figures = readings.stream().map(reading -> figure(reading, unit)).collect(Collectors.joining(" "));
 		return List.of(Clauses.insertion(Clauses.beforeAnotherRound(service),
-				FELT + figures + (unit == document ? "" : " " + unit.symbol())));
+				FELT + at(hours) + figures + (unit == document ? "" : " " + unit.symbol())));
 	}
 
-	private static List<TextEdit> change(Round round, List<Optional<Length>> readings) {
+	private static String at(List<ClockHour> hours) {
+		return hours.isEmpty() ? ""
+				: hours.stream().map(ClockHour::toString).collect(Collectors.joining(" ", "at ", " : "));
+	}
+
+	private static List<TextEdit> change(Round round, List<LeafReading> readings) {
 		requireSome(readings);
 		LengthUnit unit = Lengths.unit(round.getUnit(), round);
 		List<INode> nodes = Clauses.nodes(round, PlanPackage.Literals.ROUND__READINGS);
@@ -75,18 +91,17 @@ public final class ReadingEdits {
 		return edits;
 	}
 
-	private static boolean same(FeelerReading old, Optional<Length> reading, LengthUnit unit) {
-		return old.free().flatMap(free -> Lengths.exact(free, unit)).equals(reading)
-				&& old.free().isPresent() == reading.isPresent();
+	private static boolean same(FeelerReading old, LeafReading reading, LengthUnit unit) {
+		return LeafReading.of(old, unit).equals(Optional.of(reading));
 	}
 
-	private static String figure(Optional<Length> reading, LengthUnit unit) {
-		return reading.map(leaf -> LengthText.number(leaf, unit).orElseThrow(() -> new IllegalArgumentException(
+	private static String figure(LeafReading reading, LengthUnit unit) {
+		return reading.slides().map(leaf -> LengthText.number(leaf, unit).orElseThrow(() -> new IllegalArgumentException(
 				Messages.of("edit.inexact", leaf, unit.symbol()))))
-				.orElse(FeelerReading.DRAGS.toString());
+				.orElseGet(() -> (reading.lightly() ? FeelerReading.DRAGS_LIGHTLY : FeelerReading.DRAGS).toString());
 	}
 
-	private static void requireSome(List<Optional<Length>> readings) {
+	private static void requireSome(List<LeafReading> readings) {
 		if (readings.isEmpty()) {
 			throw new IllegalArgumentException("a round needs at least one reading");
 		}

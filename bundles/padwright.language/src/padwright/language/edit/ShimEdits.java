@@ -15,11 +15,15 @@ import padwright.model.plan.KeyService;
 import padwright.model.plan.Piece;
 import padwright.model.plan.PlanPackage;
 import padwright.model.plan.Round;
+import padwright.workup.solve.FullShims;
+import padwright.workup.solve.PlacedPieces;
 
 /** Puts full and partial shims into the text of a row. The rest of the text stays as it is, remarks included. */
 public final class ShimEdits {
 
 	private static final String STACK = "stack";
+	private static final String FULL = "full";
+	private static final String OUT = "out";
 	private static final String SHIM = "shim";
 
 	private ShimEdits() {
@@ -37,11 +41,46 @@ public final class ShimEdits {
 	}
 
 	/**
-	 * Makes {@code pieces} the partial shims after the readings of a round; none says that the pad is level. Where only
-	 * arcs or thicknesses change, only their figures do.
+	 * Makes this what was done after the readings of a round; nothing at all says that the pad is level.
+	 *
+	 * @param full by what the full shims are changed, below zero for less
+	 * @param out earlier pieces that are taken out
+	 * @param pieces that are placed
+	 */
+	public static List<TextEdit> done(Round round, Length full, List<PartialShim> out, List<PartialShim> pieces) {
+		if (full.equals(FullShims.change(round)) && out.equals(PlacedPieces.takenOut(round))) {
+			return pieces(round, pieces);
+		}
+		List<String> clauses = new ArrayList<>();
+		if (full.signum() != 0) {
+			clauses.add(FULL + " " + (full.signum() > 0 ? "+" : "-") + LengthText.measure(full.abs(), round));
+		}
+		if (!out.isEmpty()) {
+			clauses.add(OUT + " " + words(round, out));
+		}
+		if (!pieces.isEmpty() || clauses.isEmpty()) {
+			clauses.add(clause(round, pieces));
+		}
+		INode node = Clauses.node(round);
+		String text = String.join(" ", clauses);
+		return List.of(PlacedPieces.isAnswered(round) ? Clauses.replacement(node, firstWord(round), node, text)
+				: Clauses.insertion(node, " " + text));
+	}
+
+	/** The word that what was done begins with. */
+	private static String firstWord(Round round) {
+		return round.getFull() != null ? FULL : round.getRemoved().isEmpty() ? SHIM : OUT;
+	}
+
+	/**
+	 * Makes {@code pieces} the partial shims after the readings of a round; none, where nothing else was done, says that the
+	 * pad is level. Where only arcs or thicknesses change, only their figures do.
 	 */
 	public static List<TextEdit> pieces(Round round, List<PartialShim> pieces) {
 		INode node = Clauses.node(round);
+		if (pieces.isEmpty() && (round.getFull() != null || !round.getRemoved().isEmpty())) {
+			return round.getPieces().isEmpty() ? List.of() : List.of(Clauses.replacement(node, SHIM, node, ""));
+		}
 		if (!round.isLevel() && round.getPieces().isEmpty()) {
 			return List.of(Clauses.insertion(node, " " + clause(round, pieces)));
 		}
@@ -59,9 +98,12 @@ public final class ShimEdits {
 	}
 
 	private static String clause(Round round, List<PartialShim> pieces) {
-		return SHIM + " " + (pieces.isEmpty() ? "none" : pieces.stream()
-				.map(piece -> LengthText.measure(piece.thickness(), round) + " " + piece.arc())
-				.collect(Collectors.joining(", ")));
+		return SHIM + " " + (pieces.isEmpty() ? "none" : words(round, pieces));
+	}
+
+	private static String words(Round round, List<PartialShim> pieces) {
+		return pieces.stream().map(piece -> LengthText.measure(piece.thickness(), round) + " " + piece.arc())
+				.collect(Collectors.joining(", "));
 	}
 
 	private static List<TextEdit> changes(Round round, List<PartialShim> pieces) {

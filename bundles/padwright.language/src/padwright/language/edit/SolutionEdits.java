@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
+import padwright.engine.seating.SeatAnswer;
+import padwright.engine.seating.WhyNothing;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.Round;
 import padwright.workup.solve.HeightAnswer;
 import padwright.workup.solve.KeySolution;
-import padwright.workup.solve.LevelAnswer;
+import padwright.workup.solve.PlacedPieces;
 import padwright.workup.solve.PlanSolution;
 import padwright.workup.solve.WrittenAnswers;
 
@@ -31,7 +33,7 @@ public final class SolutionEdits {
 		List<TextEdit> edits = new ArrayList<>();
 		key.height().filter(HeightAnswer::reachesHeight)
 				.ifPresent(answer -> edits.addAll(stack(key.job().service(), answer)));
-		key.level().ifPresent(answer -> edits.addAll(shims(key.job().lastRound().orElseThrow(), answer)));
+		key.level().ifPresent(answer -> edits.addAll(done(key.job().lastRound().orElseThrow(), answer.seat())));
 		return edits.stream();
 	}
 
@@ -39,9 +41,11 @@ public final class SolutionEdits {
 		return isKept(service.getStack() != null) ? List.of() : ShimEdits.stack(service, answer.solution().pieces());
 	}
 
-	private List<TextEdit> shims(Round round, LevelAnswer answer) {
-		return isKept(round.isLevel() || !round.getPieces().isEmpty()) ? List.of()
-				: ShimEdits.pieces(round, answer.solution().pieces());
+	/** A pad that is held off, or that no film helps, is left as it was felt: there is nothing to note. */
+	private List<TextEdit> done(Round round, SeatAnswer seat) {
+		boolean isNews = seat.whyNothing().filter(why -> why != WhyNothing.LEVEL_ENOUGH).isPresent();
+		return isNews || isKept(PlacedPieces.isAnswered(round)) ? List.of()
+				: ShimEdits.done(round, seat.fullShims(), seat.takeOut(), seat.place());
 	}
 
 	private boolean isKept(boolean noted) {

@@ -148,7 +148,8 @@ public class PadwrightFormatter extends AbstractJavaFormatter {
 	private void spaceInside(ISemanticRegion region, IFormattableDocument text) {
 		AbstractRule rule = region.getGrammarElement() instanceof RuleCall call ? call.getRule() : null;
 		// By name, since the text may have been read by other services of the language than these.
-		if (rule != null && rule.getName().equals(grammar.getMeasureRule().getName())) {
+		if (rule != null && (rule.getName().equals(grammar.getMeasureRule().getName())
+				|| rule.getName().equals(grammar.getSignedMeasureRule().getName()))) {
 			text.addReplacer(new WordLayout(region, " "));
 		} else if (rule instanceof ParserRule) {
 			text.addReplacer(new WordLayout(region, ""));

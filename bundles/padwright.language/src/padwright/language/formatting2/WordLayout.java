@@ -5,8 +5,13 @@ import org.eclipse.xtext.formatting2.ITextReplacerContext;
 import org.eclipse.xtext.formatting2.regionaccess.ISemanticRegion;
 import org.eclipse.xtext.formatting2.regionaccess.ITextSegment;
 
-/** Lays out the blanks inside a value of several words, such as {@code 14.3 mm}; one with a remark inside stays. */
+/**
+ * Lays out the blanks inside a value of several words, such as {@code 14.3 mm}; a sign stands close to its number. One with a
+ * remark inside stays.
+ */
 final class WordLayout implements ITextReplacer {
+
+	private static final String BLANKS = "[\\s\\u00A0\\uFEFF]+";
 
 	private final ISemanticRegion value;
 	private final String separator;
@@ -24,8 +29,12 @@ final class WordLayout implements ITextReplacer {
 	@Override
 	public ITextReplacerContext createReplacements(ITextReplacerContext context) {
 		if (!value.getText().contains("//")) {
-			context.addReplacement(value.replaceWith(value.getText().replaceAll("[\\s\\u00A0\\uFEFF]+", separator)));
+			context.addReplacement(value.replaceWith(laidOut(value.getText())));
 		}
 		return context;
+	}
+
+	private String laidOut(String words) {
+		return words.replaceAll(BLANKS, separator).replaceAll("^([+-]) ", "$1");
 	}
 }

@@ -11,7 +11,7 @@ final class LineStarts {
 
 	private static final Pattern STATEMENT = Pattern.compile("(?m)^[ \\t\\u00A0]*(?:\\}|"
 			+ "(?:system|clock|key|change|remove|note"
-			+ "|stock|bench|material|pad|kind|base|face|skin|thick|sinks|diameters|stiffness|needs|price"
+			+ "|stock|bench|levelling|material|pad|kind|base|face|skin|thick|sinks|diameters|stiffness|needs|price"
 			+ "|stabiliser|film|feeler|adhesive|rule|prefer|avoid"
 			+ "|plan|date|seat|bed|player|inspect|build|tenon|fit|read|felt|regulate)\\b)");
 

@@ -29,13 +29,15 @@ import padwright.model.Lengths;
  */
 public record PlanLines(LengthUnit unit, List<String> lines) {
 
+	private static final String USUAL_HOURS = "read at 12 1.5 3 4.5 6 7.5 9 10.5";
+
 	public PlanLines {
 		lines = List.copyOf(lines);
 	}
 
-	/** Where no other plan says more: the spread that passes, and readings at four hours. */
+	/** Where no other plan says more: the spread that passes, and readings at eight hours, which miss less than four. */
 	public static PlanLines usual(Length tolerance) {
-		return new PlanLines(LengthUnit.THOU, List.of("seat within " + thou(tolerance), "read at 12 3 6 9"));
+		return new PlanLines(LengthUnit.THOU, List.of("seat within " + thou(tolerance), USUAL_HOURS));
 	}
 
 	private static String thou(Length length) {
@@ -63,7 +65,8 @@ public record PlanLines(LengthUnit unit, List<String> lines) {
 			lines.add(fitting(template.getFitting()));
 		}
 		if (!template.getHours().isEmpty()) {
-			lines.add("read at " + template.getHours().stream().map(Object::toString).collect(Collectors.joining(" ")));
+			lines.add("read at " + template.getHours().stream().map(Object::toString).collect(Collectors.joining(" "))
+					+ (template.isGraded() ? " graded" : ""));
 		}
 		return new PlanLines(Lengths.documentUnit(template), lines);
 	}

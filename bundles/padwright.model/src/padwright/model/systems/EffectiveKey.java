@@ -115,6 +115,11 @@ public final class EffectiveKey {
 		return first(features -> features.isSetHinge() ? features.getHinge() : null);
 	}
 
+	/** Distance from the axis of the hinge to the centre of the cup. */
+	public Optional<Length> arm() {
+		return first(features -> Lengths.of(features.getArm(), features).orElse(null));
+	}
+
 	/** The body if not said. */
 	public Joint joint() {
 		return first(features -> features.isSetJoint() ? features.getJoint() : null).orElse(Joint.BODY);

@@ -10,8 +10,9 @@ import padwright.engine.length.Length;
  *
  * @param target what they should sum to, if known
  * @param shims in stacking order, from the cup; none if the pad goes in without
+ * @param tolerance how far pad and disc may be off, in words; empty if not known
  */
-public record CardHeight(Optional<Length> target, List<Length> shims) {
+public record CardHeight(Optional<Length> target, List<Length> shims, String tolerance) {
 
 	public CardHeight {
 		shims = List.copyOf(shims);

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 import padwright.drawing.clock.RimReading;
+import padwright.engine.evidence.GapBand;
 import padwright.engine.film.PartialShim;
-import padwright.engine.rim.RimProfile;
 
 /**
  * One key of a bench card.
@@ -16,24 +16,26 @@ import padwright.engine.rim.RimProfile;
  * @param emptyText the gaps of the empty cup, as in {@code 15 15 14.5 15.5}; empty if not measured
  * @param height the full shims, if solved
  * @param readings of the last round, blank ones at the hours still to be read
- * @param gap fitted to the readings, if there are any
+ * @param gap where it lies by the readings, if there are any
  * @param earlierPieces partial shims that are in the cup already
- * @param pieces partial shims to place now
- * @param spread before and after the pieces, if there are readings
- * @param proof what is known of the answer, as in {@code best possible}; may be empty
+ * @param work what is to be done after the readings; empty if that is not known
+ * @param level how likely the pad is level, if there are readings
  * @param notes what else the technician must know
  * @param closes labels of the keys that this key closes with it
  */
 public record CardKey(String name, String label, String fitText, String emptyText, Optional<CardHeight> height,
-		List<RimReading> readings, Optional<RimProfile> gap, List<PartialShim> earlierPieces,
-		List<PartialShim> pieces, Optional<CardSpread> spread, String proof, List<CardNote> notes,
-		List<String> closes) {
+		List<RimReading> readings, Optional<GapBand> gap, List<PartialShim> earlierPieces,
+		Optional<CardWork> work, Optional<CardLevel> level, List<CardNote> notes, List<String> closes) {
 
 	public CardKey {
 		readings = List.copyOf(readings);
 		earlierPieces = List.copyOf(earlierPieces);
-		pieces = List.copyOf(pieces);
 		notes = List.copyOf(notes);
 		closes = List.copyOf(closes);
+	}
+
+	/** Partial shims to place now. */
+	List<PartialShim> pieces() {
+		return work.map(CardWork::place).orElse(List.of());
 	}
 }

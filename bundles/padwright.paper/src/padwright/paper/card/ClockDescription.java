@@ -18,6 +18,8 @@ final class ClockDescription {
 		parts.add("Clock of " + key.label());
 		parts.add("Readings: " + list(key.readings().stream().map(ClockDescription::reading).toList()));
 		parts.add("In the cup: " + list(key.earlierPieces().stream().map(PartialShim::toString).toList()));
+		key.work().filter(work -> !work.takeOut().isEmpty()).ifPresent(work -> parts
+				.add("To take out: " + list(work.takeOut().stream().map(PartialShim::toString).toList())));
 		parts.add("To place: " + list(key.pieces().stream().map(PartialShim::toString).toList()));
 		return String.join(". ", parts) + ".";
 	}

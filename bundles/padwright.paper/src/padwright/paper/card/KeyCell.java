@@ -54,8 +54,8 @@ final class KeyCell {
 		cell.heading();
 		cell.fit();
 		cell.height();
-		cell.pieces();
-		cell.spread();
+		cell.work();
+		cell.level();
 		cell.notes();
 		return cell;
 	}
@@ -147,6 +147,9 @@ final class KeyCell {
 		labelled("full shims", Thou.sum(height.shims(), height.sum()));
 		height.target().ifPresent(target -> column.line("target " + Thou.of(target) + ", error "
 				+ Thou.signed(height.error().orElseThrow()), Face.CONDENSED, style.small(), style.tab()));
+		if (!height.tolerance().isEmpty()) {
+			column.line("pad and disc " + height.tolerance(), Face.CONDENSED, style.small(), style.tab());
+		}
 	}
 
 	private void labelled(String label, String figures) {
@@ -165,16 +168,20 @@ final class KeyCell {
 		column.add(Text.of(word, column.left(), column.baseline(sizeOfLine), Face.CONDENSED, style.small()));
 	}
 
-	private void pieces() {
+	private void work() {
 		for (PartialShim piece : key.earlierPieces()) {
-			column.line("in the cup " + piece, Face.CONDENSED, style.small(), style.tab());
+			boolean out = key.work().filter(work -> work.takeOut().contains(piece)).isPresent();
+			column.line((out ? "take out " : "in the cup ") + piece, out ? Face.CONDENSED_BOLD : Face.CONDENSED,
+					out ? style.figure() : style.small(), style.tab());
 		}
+		key.work().map(CardWork::fullShims).filter(change -> !change.isEmpty())
+				.ifPresent(change -> labelled("change", "full shims " + change));
 		if (!key.pieces().isEmpty()) {
 			key.pieces().forEach(this::piece);
-		} else if (key.spread().flatMap(CardSpread::after).isPresent()) {
-			labelled("pieces", "none");
-		} else {
+		} else if (key.work().isEmpty()) {
 			blank("pieces");
+		} else if (key.work().get().isNothing()) {
+			labelled("pieces", "none");
 		}
 	}
 
@@ -189,18 +196,13 @@ final class KeyCell {
 		column.line(piece.toString(), Face.CONDENSED_BOLD, style.figure(), style.tab());
 	}
 
-	private void spread() {
-		if (key.spread().isEmpty() && key.proof().isEmpty()) {
-			return;
-		}
-		String figures = key.spread().map(spread -> Thou.of(spread.before())
-				+ spread.after().map(after -> " → " + Thou.of(after)).orElse("")).orElse("");
-		word("spread", style.text());
-		Text bold = typesetter.line(figures, column.left() + style.tab(), column.baseline(style.text()),
-				Face.CONDENSED_BOLD, style.text(), column.width() - style.tab());
-		column.add(bold);
-		double beside = style.tab() + typesetter.metrics().width(bold) + style.small();
-		column.line(key.proof(), Face.CONDENSED, style.text(), beside);
+	private void level() {
+		key.level().ifPresent(level -> {
+			word("level", style.text());
+			column.line(level.now() + level.after().map(after -> " → " + after).orElse(""), Face.CONDENSED_BOLD,
+					style.text(), style.tab());
+			column.line("gap " + level.gap(), Face.CONDENSED, style.small(), style.tab());
+		});
 	}
 
 	private void notes() {

@@ -1,17 +1,15 @@
 package padwright.paper.plan;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 import padwright.drawing.clock.RimReading;
 import padwright.engine.clock.ClockHour;
-import padwright.engine.length.Length;
-import padwright.model.FeelerReading;
+import padwright.engine.length.LengthUnit;
 import padwright.model.Lengths;
 import padwright.model.plan.Round;
 import padwright.workup.service.KeyJob;
+import padwright.workup.solve.LeafReading;
 
 /** The readings of a row as a clock shows them. */
 public final class RowReadings {
@@ -27,16 +25,18 @@ public final class RowReadings {
 
 	private static List<RimReading> of(KeyJob job, Round round) {
 		List<ClockHour> hours = job.hours(round);
+		LengthUnit unit = Lengths.unit(round.getUnit(), round);
 		List<RimReading> readings = new ArrayList<>();
 		for (int index = 0; index < Math.min(hours.size(), round.getReadings().size()); index++) {
-			readings.add(reading(hours.get(index), round.getReadings().get(index), round));
+			ClockHour hour = hours.get(index);
+			readings.add(LeafReading.of(round.getReadings().get(index), unit).map(reading -> reading(hour, reading))
+					.orElseGet(() -> RimReading.blank(hour)));
 		}
 		return readings;
 	}
 
-	private static RimReading reading(ClockHour hour, FeelerReading reading, Round round) {
-		Optional<Length> leaf = reading.free()
-				.flatMap((BigDecimal free) -> Lengths.exact(free, Lengths.unit(round.getUnit(), round)));
-		return leaf.map(free -> RimReading.free(hour, PlanBenchCard.thou(free))).orElseGet(() -> RimReading.drag(hour));
+	private static RimReading reading(ClockHour hour, LeafReading reading) {
+		return reading.slides().map(leaf -> RimReading.free(hour, PlanBenchCard.thou(leaf)))
+				.orElseGet(() -> reading.lightly() ? RimReading.lightDrag(hour) : RimReading.drag(hour));
 	}
 }

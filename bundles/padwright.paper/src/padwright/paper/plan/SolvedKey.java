@@ -5,22 +5,26 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
+import padwright.engine.clock.ClockHour;
+import padwright.engine.evidence.GapBand;
 import padwright.engine.length.Length;
-import padwright.engine.rim.Contradiction;
-import padwright.engine.rim.ProfileSplit;
 import padwright.model.systems.EffectiveKey;
 import padwright.paper.card.CardHeight;
 import padwright.paper.card.CardKey;
+import padwright.paper.card.CardLevel;
 import padwright.paper.card.CardNote;
-import padwright.paper.card.CardSpread;
+import padwright.paper.card.CardWork;
 import padwright.workup.inspection.RecommendedWork;
 import padwright.workup.parts.RowWork;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.HeightWork;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.LevelAnswer;
+import padwright.workup.solve.PadGap;
 import padwright.workup.solve.RoundEffect;
-import padwright.workup.words.ProfileWords;
+import padwright.workup.solve.SeatWords;
+import padwright.workup.words.Chance;
+import padwright.workup.words.GapWords;
 
 /** A solved row of a plan as a key of a bench card. */
 final class SolvedKey {
@@ -42,8 +46,8 @@ final class SolvedKey {
 	private CardKey card(List<String> closes) {
 		return new CardKey(job.name(), job.key().map(EffectiveKey::label).orElse(job.name()),
 				FitText.of(Optional.ofNullable(job.service().getFitting())), emptyText(),
-				height(), RowReadings.of(job), solution.level().map(answer -> answer.rim().profile()), work.earlierPieces(),
-				work.pieces(), spread(), proof(), notes(), closes);
+				height(), RowReadings.of(job), effect().map(felt -> felt.felt().band()), work.earlierPieces(), cardWork(),
+				level(), notes(), closes);
 	}
 
 	private String emptyText() {
@@ -53,25 +57,37 @@ final class SolvedKey {
 	/** The shims that the plan notes, else those that were solved. */
 	private Optional<CardHeight> height() {
 		Optional<Length> target = HeightWork.of(job).map(HeightWork::target);
-		return work.stackNoted() || solution.height().isPresent() ? Optional.of(new CardHeight(target, work.stack()))
+		return work.stackNoted() || solution.height().isPresent() ? Optional.of(new CardHeight(target, work.stack(),
+				HeightWork.of(job).flatMap(HeightWork::toleranceWords).orElse("")))
 				: Optional.empty();
 	}
 
-	private Optional<CardSpread> spread() {
-		if (work.piecesNoted()) {
-			return job.lastRound().flatMap(round -> RoundEffect.of(job, round))
-					.map(effect -> new CardSpread(effect.before(), effect.after()));
-		}
-		return solution.level().map(LevelAnswer::solution)
-				.map(solved -> CardSpread.solved(solved.spreadBefore(), solved.spreadAfter()));
+	private Optional<RoundEffect> effect() {
+		return job.lastRound().flatMap(round -> RoundEffect.of(job, round));
 	}
 
-	private String proof() {
-		if (work.piecesNoted()) {
-			return "as noted in the plan";
-		}
-		return solution.level().map(answer -> answer.solution().proof())
-				.map(proof -> proof.optimal() ? "best possible" : proof.toString()).orElse("");
+	/** What the plan notes, else what was solved. */
+	private Optional<CardWork> cardWork() {
+		boolean isKnown = work.piecesNoted() || solution.level().filter(answer -> !answer.seat().heldOff()).isPresent();
+		return isKnown ? Optional.of(new CardWork(
+				work.fullChange().signum() == 0 ? "" : SeatWords.signed(work.fullChange()), work.takenOut(), work.pieces()))
+				: Optional.empty();
+	}
+
+	private Optional<CardLevel> level() {
+		return effect().map(effect -> new CardLevel(Chance.of(effect.felt().chance()), gap(effect.felt().band()),
+				after(effect)));
+	}
+
+	private static String gap(GapBand band) {
+		ClockHour hour = PadGap.widest(band);
+		return GapWords.range(band, hour) + " at " + hour;
+	}
+
+	private Optional<String> after(RoundEffect effect) {
+		return work.piecesNoted() ? effect.after().map(left -> Chance.of(left.chance()))
+				: solution.level().map(LevelAnswer::seat).filter(seat -> !seat.nothing())
+						.map(seat -> Chance.of(seat.chance()));
 	}
 
 	private List<CardNote> notes() {
@@ -83,13 +99,11 @@ final class SolvedKey {
 		return notes;
 	}
 
+	/** What the chances say stands above already. */
 	private void addLevelNotes(LevelAnswer answer, List<CardNote> notes) {
-		for (Contradiction contradiction : answer.rim().contradictions()) {
-			notes.add(CardNote.warning("The reading at " + contradiction.reading().hour()
-					+ " does not go with the others: feel it again"));
-		}
-		if (!answer.solution().pieces().isEmpty()) {
-			notes.add(CardNote.remark(ProfileWords.of(ProfileSplit.of(answer.rim().profile()))));
+		SeatWords.warnings(job, answer).forEach(words -> notes.add(CardNote.warning(words)));
+		if (!work.piecesNoted()) {
+			SeatWords.hints(job, answer).forEach(words -> notes.add(CardNote.remark(words)));
 		}
 	}
 }

@@ -10,14 +10,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 import padwright.engine.length.Length;
+import padwright.workup.solve.LeafReading;
 
 class TypedReadingTest {
 
 	private static final List<Length> LEAVES = List.of(Length.thou("0.5"), Length.thou("1"), Length.thou("2"));
 
 	private static void assertReads(String typed, String leaf, boolean asTyped) {
-		assertEquals(Optional.of(new TypedReading(Optional.of(leaf).filter(text -> !text.isEmpty()).map(Length::thou),
-				asTyped)), TypedReading.of(typed, LEAVES));
+		LeafReading reading = leaf.isEmpty() ? LeafReading.DRAGS : LeafReading.slides(Length.thou(leaf));
+		assertEquals(Optional.of(new TypedReading(reading, asTyped)), TypedReading.of(typed, LEAVES));
 	}
 
 	@Test
@@ -44,8 +45,13 @@ class TypedReadingTest {
 	}
 
 	@Test
+	void aDashDragsLightly() {
+		assertEquals(Optional.of(new TypedReading(LeafReading.DRAGS_LIGHTLY, true)), TypedReading.of("-", LEAVES));
+	}
+
+	@Test
 	void withoutFeelersEveryThicknessIsALeaf() {
-		assertEquals(Optional.of(new TypedReading(Optional.of(Length.thou("0.8")), true)),
+		assertEquals(Optional.of(new TypedReading(LeafReading.slides(Length.thou("0.8")), true)),
 				TypedReading.of("0.8", List.of()));
 	}
 

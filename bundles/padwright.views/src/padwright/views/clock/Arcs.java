@@ -8,7 +8,6 @@ import padwright.engine.clock.Arc;
 import padwright.engine.clock.ClockHour;
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
-import padwright.engine.rim.RimProfile;
 
 /** Changes of pieces as they are made with the mouse or the arrows. What is not possible changes nothing. */
 final class Arcs {
@@ -55,22 +54,14 @@ final class Arcs {
 	}
 
 	/** The pieces and one more of the thinnest film, where the gap left is widest; at 12 o'clock if none is known. */
-	static List<PartialShim> withAnother(List<PartialShim> pieces, List<Length> films, Optional<RimProfile> left) {
+	static List<PartialShim> withAnother(List<PartialShim> pieces, List<Length> films, Optional<ClockHour> widest) {
 		Optional<Length> thinnest = films.stream().filter(film -> film.signum() > 0).findFirst();
-		ClockHour middle = left.map(Arcs::widest).orElse(new ClockHour(0));
+		ClockHour middle = widest.orElse(new ClockHour(0));
 		return thinnest.map(film -> {
 			List<PartialShim> more = new ArrayList<>(pieces);
 			more.add(new PartialShim(new Arc(middle.plusHalfHours(-NEW_HALF_HOURS / 2), NEW_HALF_HOURS), film));
 			return List.copyOf(more);
 		}).orElse(pieces);
-	}
-
-	private static ClockHour widest(RimProfile gap) {
-		int widest = 0;
-		for (int station = 1; station < ClockHour.STATIONS; station++) {
-			widest = gap.nanometresAt(station) > gap.nanometresAt(widest) ? station : widest;
-		}
-		return new ClockHour(widest);
 	}
 
 	private static List<PartialShim> replaced(List<PartialShim> pieces, int index, PartialShim piece) {

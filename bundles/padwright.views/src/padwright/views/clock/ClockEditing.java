@@ -6,13 +6,13 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 import padwright.engine.film.PartialShim;
-import padwright.engine.length.Length;
 import padwright.language.edit.ReadingEdits;
 import padwright.language.edit.ShimEdits;
 import padwright.language.edit.TextEdit;
 import padwright.model.plan.KeyService;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.solve.LeafReading;
 
 /**
  * What the user wants a row to say, and the way to its text. A change is handed over at once; changes made before the
@@ -22,7 +22,7 @@ final class ClockEditing {
 
 	private final Consumer<List<TextEdit>> onEdit;
 	private ClockState shown = ClockState.empty();
-	private List<Optional<Length>> readings = List.of();
+	private List<LeafReading> readings = List.of();
 	private List<PartialShim> pieces = List.of();
 	private boolean another;
 	private boolean changed;
@@ -66,7 +66,7 @@ final class ClockEditing {
 		return shown;
 	}
 
-	List<Optional<Length>> readings() {
+	List<LeafReading> readings() {
 		return readings;
 	}
 
@@ -97,8 +97,8 @@ final class ClockEditing {
 	}
 
 	/** Sets the reading of an hour, by its place among the hours; at most one more than are read. */
-	void read(int index, Optional<Length> reading) {
-		List<Optional<Length>> next = new ArrayList<>(readings);
+	void read(int index, LeafReading reading) {
+		List<LeafReading> next = new ArrayList<>(readings);
 		if (index < next.size()) {
 			next.set(index, reading);
 		} else {
@@ -152,18 +152,17 @@ final class ClockEditing {
 		return edits;
 	}
 
-	/** Writes pieces as the answer, also where there are none because the pad is level. */
-	void apply(List<PartialShim> answer) {
-		boolean level = answer.isEmpty() && pieces.isEmpty();
-		pieces = List.copyOf(answer);
-		if (level && !waiting && !shown.readings().isEmpty()) {
-			shown.job().map(job -> ShimEdits.pieces(job.lastRound().orElseThrow(), answer))
-					.filter(edits -> !edits.isEmpty()).ifPresent(edits -> {
-						waiting = true;
-						onEdit.accept(edits);
-					});
-		} else {
-			change();
+	/** Writes a proposal for the readings as they stand in the text; while a change waits for its text there is none. */
+	void apply(ClockProposal answer) {
+		if (waiting) {
+			return;
+		}
+		pieces = answer.pieces();
+		List<TextEdit> edits = shown.job().flatMap(KeyJob::lastRound).map(
+				round -> ShimEdits.done(round, answer.fullShims(), answer.takeOut(), answer.pieces())).orElse(List.of());
+		if (!edits.isEmpty()) {
+			waiting = true;
+			onEdit.accept(edits);
 		}
 	}
 }

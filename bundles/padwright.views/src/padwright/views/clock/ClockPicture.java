@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 import padwright.engine.film.PartialShim;
-import padwright.engine.length.Length;
+import padwright.workup.solve.LeafReading;
 
 /**
  * What the clock shows at one moment of its use.
@@ -17,7 +17,7 @@ import padwright.engine.length.Length;
  * @param entry where the next reading goes
  * @param proposal pieces that are proposed, but not applied
  */
-record ClockPicture(ClockState state, List<Optional<Length>> readings, List<PartialShim> earlier,
+record ClockPicture(ClockState state, List<LeafReading> readings, List<PartialShim> earlier,
 		List<PartialShim> pieces, Optional<Integer> selected, ReadingEntry entry, Optional<ClockProposal> proposal) {
 
 	public ClockPicture {

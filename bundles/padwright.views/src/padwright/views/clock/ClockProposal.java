@@ -3,36 +3,55 @@ package padwright.views.clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
+import padwright.engine.evidence.GapBand;
 import padwright.engine.film.PartialShim;
-import padwright.engine.levelling.Budget;
-import padwright.engine.levelling.Proof;
-import padwright.engine.rim.RimProfile;
-import padwright.views.Messages;
+import padwright.engine.length.Length;
+import padwright.engine.seating.SeatAnswer;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.LevelAnswer;
 import padwright.workup.solve.PlanSolver;
+import padwright.workup.solve.SeatWords;
 import padwright.workup.solve.WrittenAnswers;
 
 /**
- * Pieces that would level a pad.
+ * What would bring a pad to its seat.
  *
- * @param key the row they are for
- * @param pieces none where the pad is level, or could not be solved
- * @param left the gap they are predicted to leave; nothing where the pad could not be solved
- * @param words how good they are known to be, or why there is no answer; in lines
+ * @param key the row it is for
+ * @param answer what to do and how sure it is; nothing where the pad could not be solved
+ * @param words how sure it is, or why there is no answer; in lines
  */
-public record ClockProposal(KeyJob key, List<PartialShim> pieces, Optional<RimProfile> left, List<String> words) {
+public record ClockProposal(KeyJob key, Optional<SeatAnswer> answer, List<String> words) {
 
 	public ClockProposal {
-		pieces = List.copyOf(pieces);
 		words = List.copyOf(words);
 	}
 
-	/** Whether there is anything to apply. */
+	/** Whether there is anything to apply: not where the key is held off. */
 	public boolean isSolved() {
-		return left.isPresent();
+		return answer.filter(seat -> !seat.heldOff()).isPresent();
+	}
+
+	/** Pieces to place. */
+	public List<PartialShim> pieces() {
+		return answer.map(SeatAnswer::place).orElse(List.of());
+	}
+
+	/** Earlier pieces to take out. */
+	public List<PartialShim> takeOut() {
+		return answer.map(SeatAnswer::takeOut).orElse(List.of());
+	}
+
+	/** By how much the full shims are to be changed. */
+	public Length fullShims() {
+		return answer.map(SeatAnswer::fullShims).orElse(Length.ZERO);
+	}
+
+	/** Where the gap is predicted to lie then. */
+	public Optional<GapBand> left() {
+		return answer.map(SeatAnswer::gapAfter);
 	}
 
 	/**
@@ -40,23 +59,19 @@ public record ClockProposal(KeyJob key, List<PartialShim> pieces, Optional<RimPr
 	 *
 	 * @param next told of each row before it is solved; may throw to give up
 	 */
-	public static ClockProposal solve(KeyJob job, Budget budget, Consumer<KeyJob> next) {
-		return PlanSolver.solve(job.plan(), WrittenAnswers.KEEP, budget, next).keys().stream()
+	public static ClockProposal solve(KeyJob job, Consumer<KeyJob> next) {
+		return PlanSolver.solve(job.plan(), WrittenAnswers.KEEP, next).keys().stream()
 				.filter(solved -> solved.job().service() == job.service()).findFirst().map(ClockProposal::of)
 				.orElseThrow(() -> new IllegalArgumentException("key " + job.name() + " is not in its plan"));
 	}
 
 	private static ClockProposal of(KeySolution solved) {
-		return solved.level().map(answer -> of(solved.job(), answer)).orElseGet(
-				() -> new ClockProposal(solved.job(), List.of(), Optional.empty(), solved.unsolved()));
+		return solved.level().map(answer -> of(solved.job(), answer))
+				.orElseGet(() -> new ClockProposal(solved.job(), Optional.empty(), solved.unsolved()));
 	}
 
 	private static ClockProposal of(KeyJob job, LevelAnswer answer) {
-		return new ClockProposal(job, answer.solution().pieces(), Optional.of(answer.solution().residual()),
-				List.of(words(answer.solution().proof())));
-	}
-
-	private static String words(Proof proof) {
-		return proof.optimal() ? Messages.of("clock.optimal") : Messages.of("clock.bestFound", proof.bound());
+		return new ClockProposal(job, Optional.of(answer.seat()), Stream
+				.concat(SeatWords.warnings(job, answer).stream(), SeatWords.hints(job, answer).stream()).toList());
 	}
 }

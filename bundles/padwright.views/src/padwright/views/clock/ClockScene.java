@@ -24,14 +24,15 @@ import padwright.drawing.scene.Stroke;
 import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
 import padwright.engine.clock.ClockHour;
+import padwright.engine.evidence.GapBand;
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
-import padwright.engine.rim.RimProfile;
 import padwright.views.Messages;
 import padwright.views.Palette;
 import padwright.views.Shown;
 import padwright.views.scenes.Extent;
 import padwright.views.scenes.Targets;
+import padwright.workup.solve.PadGap;
 
 /** The clock of a pad, with the reading that is being typed, handles at the chosen piece, and a proposal. */
 final class ClockScene {
@@ -85,16 +86,16 @@ final class ClockScene {
 
 	private List<Element> dial() {
 		List<PartialShim> pieces = picture.proposal().map(ClockProposal::pieces).orElse(picture.pieces());
-		Optional<RimProfile> gap = picture.isFitted() ? picture.state().gap() : Optional.empty();
+		Optional<GapBand> gap = picture.isFitted() ? picture.state().felt().map(PadGap::band) : Optional.empty();
 		RimClock clock = new RimClock(words(), Shown.top(),
-				marks(), gap, picture.earlier(), pieces, fullGap(gap));
+				marks(), gap, earlier(), pieces, fullGap(gap));
 		Group dial = clock.draw(DIAMETER, new DejaVuMetrics());
 		List<Element> elements = new ArrayList<>();
 		elements.addAll(cursor(dial));
 		elements.add(dial);
 		boolean proposed = picture.proposal().isPresent();
-		Optional<RimProfile> left = proposed ? picture.proposal().flatMap(ClockProposal::left)
-				: gap.flatMap(felt -> picture.state().left(pieces));
+		Optional<GapBand> left = proposed ? picture.proposal().flatMap(ClockProposal::left)
+				: gap.flatMap(felt -> picture.state().left(pieces)).map(PadGap::band);
 		left.ifPresent(after -> elements.add(clock.drawPredicted(after, DIAMETER,
 				proposed ? palette.proposal() : palette.done())));
 		if (proposed) {
@@ -112,8 +113,15 @@ final class ClockScene {
 				: Messages.of("clock.turned", twelve, Shown.top()), Messages.of("clock.side"));
 	}
 
-	private static double fullGap(Optional<RimProfile> gap) {
-		double widest = gap.map(felt -> new Length(felt.stream().max().getAsLong()).inThou()).orElse(0.0);
+	/** Without the pieces that a proposal takes out. */
+	private List<PartialShim> earlier() {
+		List<PartialShim> earlier = new ArrayList<>(picture.earlier());
+		picture.proposal().ifPresent(proposal -> proposal.takeOut().forEach(earlier::remove));
+		return earlier;
+	}
+
+	private static double fullGap(Optional<GapBand> gap) {
+		double widest = gap.map(felt -> new Length(felt.high().stream().max().getAsLong()).inThou()).orElse(0.0);
 		return Math.max(LEAST_FULL_GAP, widest);
 	}
 

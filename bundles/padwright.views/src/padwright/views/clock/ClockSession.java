@@ -7,10 +7,15 @@ import java.util.function.Consumer;
 import padwright.drawing.scene.Scene;
 import padwright.engine.clock.ClockHour;
 import padwright.engine.film.PartialShim;
+import padwright.engine.seating.SeatAnswer;
 import padwright.language.edit.TextEdit;
 import padwright.views.Figures;
 import padwright.views.Messages;
 import padwright.views.Palette;
+import padwright.workup.solve.LeafReading;
+import padwright.workup.solve.PadGap;
+import padwright.workup.solve.SeatWords;
+import padwright.workup.words.Chance;
 
 /**
  * The use of a rim clock, without a window: readings typed in turn, pieces chosen, moved, added and dropped, a proposal
@@ -83,7 +88,8 @@ public final class ClockSession {
 
 	/** A character of a reading; false if it cannot belong to one. */
 	public boolean type(char character) {
-		if (!ReadingEntry.takes(character) || editing.shown().hours().isEmpty()) {
+		boolean isReading = character != ReadingEntry.LIGHT_DRAG || selected.isEmpty() && editing.shown().isGraded();
+		if (!ReadingEntry.takes(character) || !isReading || editing.shown().hours().isEmpty()) {
 			return false;
 		}
 		selected = Optional.empty();
@@ -103,7 +109,9 @@ public final class ClockSession {
 			return true;
 		}
 		ClockHour hour = editing.shown().hours().get(entry.cursor());
-		String leaf = typed.get().leaf().map(Figures::shown).orElse(Messages.of("clock.drags"));
+		LeafReading reading = typed.get().reading();
+		String leaf = reading.slides().map(Figures::shown)
+				.orElseGet(() -> Messages.of(reading.lightly() ? "clock.dragsLightly" : "clock.drags"));
 		status = typed.get().asTyped() ? Messages.of("clock.taken", hour, leaf)
 				: Messages.of("clock.rounded", hour, entry.typed(), leaf);
 		proposal = Optional.empty();
@@ -112,7 +120,7 @@ public final class ClockSession {
 		if (read == editing.shown().hours().size() - 1) {
 			status += " " + Messages.of("clock.allRead");
 		}
-		editing.read(read, typed.get().leaf());
+		editing.read(read, reading);
 		return true;
 	}
 
@@ -194,7 +202,7 @@ public final class ClockSession {
 		}
 		proposal = Optional.empty();
 		List<PartialShim> more = Arcs.withAnother(editing.pieces(), editing.shown().films(),
-				editing.pieces().isEmpty() ? editing.shown().gap() : editing.shown().left(editing.pieces()));
+				editing.shown().left(editing.pieces()).or(() -> editing.shown().felt()).map(PadGap::widest));
 		selected = Optional.of(more.size() - 1);
 		editing.place(more);
 	}
@@ -209,12 +217,13 @@ public final class ClockSession {
 
 	private static String inWords(ClockProposal proposal) {
 		String words = String.join("; ", proposal.words());
-		if (!proposal.isSolved()) {
-			return words;
-		}
-		String pieces = proposal.pieces().isEmpty() ? Messages.of("clock.level")
-				: String.join(", ", proposal.pieces().stream().map(PartialShim::toString).toList());
-		return Messages.of("clock.proposal", pieces, words);
+		return proposal.answer().filter(seat -> proposal.isSolved())
+				.map(seat -> Messages.of("clock.proposal", toDo(seat), Chance.of(seat.chanceNow()),
+						Chance.of(seat.chance()), words)).orElse(words);
+	}
+
+	private static String toDo(SeatAnswer seat) {
+		return seat.nothing() ? Messages.of("clock.nothing") : SeatWords.toDo(seat);
 	}
 
 	/** Writes the proposal. */
@@ -222,7 +231,7 @@ public final class ClockSession {
 		proposal.ifPresent(answer -> {
 			proposal = Optional.empty();
 			status = "";
-			editing.apply(answer.pieces());
+			editing.apply(answer);
 		});
 	}
 }

@@ -3,25 +3,24 @@ package padwright.views.clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 import padwright.drawing.scene.Anchor;
-import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
 import padwright.drawing.scene.Face;
 import padwright.drawing.scene.Ink;
-import padwright.drawing.scene.Line;
-import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
 import padwright.engine.clock.ClockHour;
-import padwright.engine.length.Length;
-import padwright.engine.rim.ProfileSplit;
-import padwright.engine.rim.RimProfile;
+import padwright.engine.evidence.GapBand;
+import padwright.engine.seating.SeatAnswer;
 import padwright.views.Figures;
 import padwright.views.Messages;
 import padwright.views.Palette;
+import padwright.workup.solve.PadBelief;
+import padwright.workup.solve.PadGap;
+import padwright.workup.words.Chance;
+import padwright.workup.words.GapWords;
 
-/** What the readings come to, in words and figures: the spread before and after, and the gap in parts. */
+/** What the readings come to, in words and figures: how likely the pad is level, and how wide its gap is. */
 final class ClockWordsBeside {
 
 	private static final double SIZE = 1.05;
@@ -42,9 +41,8 @@ final class ClockWordsBeside {
 		elements.add(Text.of(picture.state().label(), 0, y, Face.BOLD, SIZE * 1.6).in(palette.ink()));
 		y += LINE * 1.3;
 		entry();
-		Optional<RimProfile> gap = picture.isFitted() ? picture.state().gap() : Optional.empty();
-		gap.ifPresent(this::spreads);
-		gap.map(ProfileSplit::of).ifPresent(this::split);
+		Optional<PadGap> gap = picture.isFitted() ? picture.state().felt() : Optional.empty();
+		gap.ifPresent(this::chances);
 		picture.state().doubtful().stream().sorted()
 				.forEach(hour -> line(Messages.of("clock.doubtful", hour), Face.CONDENSED_BOLD, palette.warning()));
 		return elements;
@@ -61,39 +59,28 @@ final class ClockWordsBeside {
 		}
 	}
 
-	private void spreads(RimProfile gap) {
-		Length before = gap.spread();
-		row(Messages.of("clock.before"), Figures.shown(before), Face.BOLD, judged(before));
-		Optional<RimProfile> after = picture.proposal().isPresent()
-				? picture.proposal().flatMap(ClockProposal::left) : picture.state().left(picture.pieces());
-		after.ifPresent(left -> row(
-				Messages.of(picture.proposal().isPresent() ? "clock.proposed" : "clock.after"),
-				Figures.shown(left.spread()), Face.BOLD, judged(left.spread())));
+	private void chances(PadGap felt) {
+		chance("clock.before", felt.chance(), felt.band());
+		Optional<SeatAnswer> proposed = picture.proposal().flatMap(ClockProposal::answer);
+		proposed.ifPresent(seat -> chance("clock.proposed", seat.chance(), seat.gapAfter()));
+		if (proposed.isEmpty()) {
+			picture.state().left(picture.pieces()).ifPresent(left -> chance("clock.after", left.chance(), left.band()));
+		}
 		picture.state().tolerance()
 				.ifPresent(most -> row(Messages.of("clock.tolerance"), Figures.shown(most), Face.REGULAR,
 						palette.quiet()));
-		elements.add(new Drawn(new Line(0, y - LINE * 0.7, WIDTH, y - LINE * 0.7),
-				Style.stroked(palette.quiet(), 0.08)));
+	}
+
+	private void chance(String message, double chance, GapBand band) {
+		ClockHour hour = PadGap.widest(band);
+		row(Messages.of(message), Chance.of(chance), Face.BOLD, judged(chance));
+		row(Messages.of("clock.gap", hour), GapWords.range(band, hour), Face.REGULAR, palette.ink());
 		y += LINE * 0.3;
 	}
 
-	private Ink judged(Length spread) {
-		boolean passes = picture.state().tolerance().filter(most -> !spread.isLongerThan(most)).isPresent();
+	private Ink judged(double chance) {
+		boolean passes = picture.state().job().filter(job -> chance >= PadBelief.prices(job).bar()).isPresent();
 		return passes ? palette.done() : palette.error();
-	}
-
-	private void split(ProfileSplit split) {
-		row(Messages.of("clock.height"), Figures.shown(split.height()), Face.REGULAR, palette.ink());
-		part("clock.tilt", split.tilt().fromTightToOpen(), split.tilt().openHours());
-		part("clock.saddle", split.saddle().fromTightToOpen(), split.saddle().openHours());
-		row(Messages.of("clock.film"), Figures.shown(split.filmOnly()), Face.REGULAR, palette.ink());
-	}
-
-	private void part(String message, Length height, List<ClockHour> open) {
-		if (height.inThou() >= 0.05) {
-			row(Messages.of(message, open.stream().map(ClockHour::toString).collect(Collectors.joining(", "))),
-					Figures.shown(height), Face.REGULAR, palette.ink());
-		}
 	}
 
 	private void row(String name, String figure, Face face, Ink ink) {

@@ -21,8 +21,12 @@ record ReadingEntry(int cursor, String typed) {
 		return new ReadingEntry(read < hours ? read : 0, "");
 	}
 
+	/** Typed for a light drag, where readings are graded. */
+	static final char LIGHT_DRAG = '-';
+
 	static boolean takes(char character) {
-		return character >= '0' && character <= '9' || character == '.' || character == ',';
+		return character >= '0' && character <= '9' || character == '.' || character == ','
+				|| character == LIGHT_DRAG;
 	}
 
 	ReadingEntry with(char character) {

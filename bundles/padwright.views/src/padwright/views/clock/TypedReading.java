@@ -7,31 +7,36 @@ import java.util.Set;
 
 import padwright.engine.length.Length;
 import padwright.views.Figures;
+import padwright.workup.solve.LeafReading;
 
 /**
  * A reading as it was typed, by hand or by an indicator, in the unit that is shown.
  *
- * @param leaf the thickest feeler that slides free; nothing where the finest drags
+ * @param reading what the leaves said
  * @param asTyped whether it says what was typed; if not, it is the thickest leaf of the stock that is not thicker
  */
-public record TypedReading(Optional<Length> leaf, boolean asTyped) {
+public record TypedReading(LeafReading reading, boolean asTyped) {
 
 	private static final Set<String> DRAGS = Set.of(".", ",");
+	private static final String DRAGS_LIGHTLY = "-";
 
 	/**
-	 * What was typed: a number with a point or comma, or a point alone where the finest leaf drags.
+	 * What was typed: a number with a point or comma, a point alone where the finest leaf drags, or a dash where it does lightly.
 	 *
 	 * @param leaves of the stock; where there are none, every thickness is a leaf
 	 * @return nothing for what is no number, or cannot be a length
 	 */
 	public static Optional<TypedReading> of(String typed, List<Length> leaves) {
-		return DRAGS.contains(typed) ? Optional.of(new TypedReading(Optional.empty(), true))
+		if (typed.equals(DRAGS_LIGHTLY)) {
+			return Optional.of(new TypedReading(LeafReading.DRAGS_LIGHTLY, true));
+		}
+		return DRAGS.contains(typed) ? Optional.of(new TypedReading(LeafReading.DRAGS, true))
 				: Figures.read(typed).map(gap -> of(gap, leaves));
 	}
 
 	private static TypedReading of(Length gap, List<Length> leaves) {
 		Optional<Length> leaf = leaves.isEmpty() ? Optional.of(gap).filter(length -> length.signum() > 0)
 				: leaves.stream().filter(each -> !each.isLongerThan(gap)).max(Comparator.naturalOrder());
-		return new TypedReading(leaf, leaf.orElse(Length.ZERO).equals(gap));
+		return new TypedReading(leaf.map(LeafReading::slides).orElse(LeafReading.DRAGS), leaf.orElse(Length.ZERO).equals(gap));
 	}
 }

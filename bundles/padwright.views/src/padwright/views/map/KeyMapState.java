@@ -22,6 +22,7 @@ import padwright.workup.checks.Finding;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.RoundEffect;
+import padwright.workup.words.Chance;
 
 /**
  * All that the key map shows of a plan, or of a system alone.
@@ -112,14 +113,14 @@ public record KeyMapState(String title, List<MapKey> keys, List<MapCoupling> cou
 		lines.add(title);
 		key.cupDiameter().ifPresent(cup -> lines.add(Messages.of("map.cup", Figures.millimetres(cup))));
 		job.flatMap(row -> row.lastRound().flatMap(round -> RoundEffect.of(row, round)))
-				.ifPresent(effect -> lines.add(spread(effect)));
+				.ifPresent(effect -> lines.add(level(effect)));
 		findings.stream().map(Finding::advice).map(Advice::what).distinct().forEach(lines::add);
 		return String.join("\n", lines);
 	}
 
-	private static String spread(RoundEffect effect) {
+	private static String level(RoundEffect effect) {
 		return effect.after()
-				.map(after -> Messages.of("map.spreads", Figures.withUnit(effect.before()), Figures.shown(after)))
-				.orElseGet(() -> Messages.of("map.spread", Figures.withUnit(effect.before())));
+				.map(after -> Messages.of("map.levels", Chance.of(effect.felt().chance()), Chance.of(after.chance())))
+				.orElseGet(() -> Messages.of("map.level", Chance.of(effect.felt().chance())));
 	}
 }

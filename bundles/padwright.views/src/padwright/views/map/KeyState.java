@@ -2,16 +2,16 @@ package padwright.views.map;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 import padwright.drawing.scene.Ink;
-import padwright.engine.length.Length;
 import padwright.model.plan.Round;
 import padwright.views.Messages;
 import padwright.views.Palette;
 import padwright.workup.checks.Finding;
 import padwright.workup.checks.Severity;
 import padwright.workup.service.KeyJob;
+import padwright.workup.solve.PadBelief;
+import padwright.workup.solve.PlacedPieces;
 import padwright.workup.solve.RoundEffect;
 
 /** How far the work on a key is. */
@@ -27,7 +27,7 @@ public enum KeyState {
 	READ,
 	/** What to do is noted. */
 	SOLVED,
-	/** The last readings pass and the full shims are noted, or the readings as delivered are. */
+	/** The last readings make it likely enough that the pad is level and the full shims are noted, or it was delivered. */
 	DONE,
 	/** A check has a warning about its row. */
 	WARNING,
@@ -60,12 +60,12 @@ public enum KeyState {
 	}
 
 	private static KeyState of(KeyJob job, Round round) {
-		Optional<Length> spread = RoundEffect.of(job, round).map(RoundEffect::before);
-		boolean passes = spread.filter(felt -> !felt.isLongerThan(job.plan().tolerance())).isPresent();
-		if (passes && round.getPieces().isEmpty() && !job.stack().isEmpty()) {
+		boolean isLevel = RoundEffect.of(job, round)
+				.filter(effect -> effect.felt().chance() >= PadBelief.prices(job).bar()).isPresent();
+		if (isLevel && round.getPieces().isEmpty() && !job.stack().isEmpty()) {
 			return DONE;
 		}
-		return round.isLevel() || !round.getPieces().isEmpty() ? SOLVED : READ;
+		return PlacedPieces.isAnswered(round) ? SOLVED : READ;
 	}
 
 	private static boolean has(List<Finding> findings, Severity severity) {

@@ -12,7 +12,6 @@ import padwright.engine.coupling.Coupling;
 import padwright.engine.coupling.Regulation;
 import padwright.engine.coupling.Screw;
 import padwright.engine.coupling.Upset;
-import padwright.engine.levelling.Budget;
 import padwright.model.systems.EffectiveKey;
 import padwright.views.Figures;
 import padwright.views.Messages;
@@ -20,6 +19,7 @@ import padwright.workup.regulate.RegulationStep;
 import padwright.workup.regulate.RegulationWork;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.PlanSolution;
+import padwright.workup.words.GapWords;
 
 /**
  * All that the list of couplings shows.
@@ -40,7 +40,7 @@ public record RegulationState(List<RegulationRow> rows, String note) {
 	/**
 	 * The couplings of a solved plan. To solve takes its time: not for the window's thread.
 	 *
-	 * @see padwright.workup.solve.PlanSolver#solve(ServicePlan, padwright.workup.solve.WrittenAnswers, Budget,
+	 * @see padwright.workup.solve.PlanSolver#solve(ServicePlan, padwright.workup.solve.WrittenAnswers,
 	 *      java.util.function.Consumer)
 	 */
 	public static RegulationState of(PlanSolution solution) {
@@ -57,7 +57,7 @@ public record RegulationState(List<RegulationRow> rows, String note) {
 	private static RegulationRow row(RegulationWork work, RegulationStep step) {
 		Coupling coupling = step.coupling();
 		String upset = work.upsets().stream().filter(each -> isAt(each, coupling))
-				.map(each -> Messages.of("regulate.light", Figures.withUnit(each.light()), label(work, each.lightAt())))
+				.map(each -> Messages.of("regulate.light", Messages.of("regulate.about", GapWords.tenths(each.light())), label(work, each.lightAt())))
 				.collect(Collectors.joining(", "));
 		return new RegulationRow(coupling.toString(), coupling.driver(),
 				Messages.of("regulate.pair", label(work, coupling.driver()), label(work, coupling.driven())),

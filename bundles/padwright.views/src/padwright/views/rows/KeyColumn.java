@@ -6,15 +6,19 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
+import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
-import padwright.engine.rim.Harmonic;
-import padwright.engine.rim.ProfileSplit;
+import padwright.model.FeelerReading;
 import padwright.model.plan.Round;
 import padwright.views.Figures;
 import padwright.views.Messages;
 import padwright.views.map.KeyState;
 import padwright.workup.service.KeyJob;
+import padwright.workup.solve.LeafReading;
+import padwright.workup.solve.PadGap;
 import padwright.workup.solve.RoundEffect;
+import padwright.workup.words.Chance;
+import padwright.workup.words.GapWords;
 
 /** The columns of the table of keys. Lengths in thou, but cups in mm. */
 public enum KeyColumn {
@@ -24,15 +28,14 @@ public enum KeyColumn {
 	CUP(96, true, row -> row.cup().map(Figures::millimetres).orElse(""), lengths(KeyRow::cup)),
 	READINGS(130, false, row -> row.job().flatMap(KeyJob::lastRound).map(KeyColumn::readings).orElse(""),
 			Comparator.comparing(row -> readingCount(row))),
-	HEIGHT(76, true, split(ProfileSplit::height), lengths(row -> row.split().map(ProfileSplit::height))),
-	TILT(82, true, split(split -> split.tilt().fromTightToOpen()), harmonic(ProfileSplit::tilt)),
-	SADDLE(76, true, split(split -> split.saddle().fromTightToOpen()), harmonic(ProfileSplit::saddle)),
+	LEVEL(76, true, row -> row.effect().map(effect -> Chance.of(effect.felt().chance())).orElse(""),
+			chances(RoundEffect::felt)),
+	GAP(150, false, row -> row.effect().map(effect -> gap(effect.felt())).orElse(""),
+			lengths(row -> row.effect().map(effect -> widest(effect.felt())))),
 	SHIMS(120, false, row -> row.job().map(job -> Figures.shown(job.stack())).orElse(""), lengths(KeyColumn::sum)),
 	SUM(76, true, row -> Figures.shown(sum(row)), lengths(KeyColumn::sum)),
-	BEFORE(86, true, row -> Figures.shown(row.effect().map(RoundEffect::before)),
-			lengths(row -> row.effect().map(RoundEffect::before))),
-	AFTER(76, true, row -> Figures.shown(row.effect().flatMap(RoundEffect::after)),
-			lengths(row -> row.effect().flatMap(RoundEffect::after))),
+	AFTER(86, true, row -> row.effect().flatMap(RoundEffect::after).map(left -> Chance.of(left.chance())).orElse(""),
+			chances(effect -> effect.after().orElse(null))),
 	FINDINGS(420, false, row -> String.join("; ", row.findings()),
 			Comparator.comparing(row -> row.findings().size()));
 
@@ -48,17 +51,24 @@ public enum KeyColumn {
 		this.order = order;
 	}
 
-	private static Function<KeyRow, String> split(Function<ProfileSplit, Length> part) {
-		return row -> Figures.shown(row.split().map(part));
+	/** The range at the hour where the gap is likely to be widest. */
+	private static String gap(PadGap gap) {
+		ClockHour hour = gap.widest();
+		return Messages.of("table.gapAt", GapWords.range(gap.band(), hour), hour);
+	}
+
+	private static Length widest(PadGap gap) {
+		return gap.band().mid().at(gap.widest());
+	}
+
+	/** The least likely first; what is not known comes last. */
+	private static Comparator<KeyRow> chances(Function<RoundEffect, PadGap> gap) {
+		return Comparator.comparing(row -> row.effect().map(gap).map(PadGap::chance).orElse(2.0));
 	}
 
 	/** What is not known comes last. */
 	private static Comparator<KeyRow> lengths(Function<KeyRow, Optional<Length>> length) {
 		return Comparator.comparing((KeyRow row) -> length.apply(row).orElse(new Length(Long.MAX_VALUE)));
-	}
-
-	private static Comparator<KeyRow> harmonic(Function<ProfileSplit, Harmonic> part) {
-		return lengths(row -> row.split().map(part).map(Harmonic::fromTightToOpen));
 	}
 
 	private static Optional<Length> sum(KeyRow row) {
@@ -70,7 +80,8 @@ public enum KeyColumn {
 	}
 
 	private static String readings(Round round) {
-		return RowEdit.readings(round).stream().map(reading -> reading.map(Figures::shown).orElse("."))
+		return LeafReading.of(round).stream().map(reading -> reading.slides().map(Figures::shown)
+				.orElseGet(() -> (reading.lightly() ? FeelerReading.DRAGS_LIGHTLY : FeelerReading.DRAGS).toString()))
 				.collect(Collectors.joining(" "));
 	}
 

@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.Optional;
 
 import padwright.engine.length.Length;
-import padwright.engine.rim.ProfileSplit;
 import padwright.model.systems.EffectiveKey;
 import padwright.views.map.KeyState;
 import padwright.views.map.RowFindings;
@@ -43,11 +42,6 @@ public record KeyRow(int place, String name, String label, Optional<KeyJob> job,
 	static KeyRow missing(int place, EffectiveKey key) {
 		return new KeyRow(place, key.name(), key.label(), Optional.empty(), key.cupDiameter(), KeyState.ABSENT,
 				Optional.empty(), List.of());
-	}
-
-	/** The gap in parts, if it is known. */
-	public Optional<ProfileSplit> split() {
-		return effect.map(known -> ProfileSplit.of(known.rim().profile()));
 	}
 
 	/** Whether any cell says {@code text}, capitals or not. */

@@ -5,20 +5,19 @@ import java.util.List;
 import java.util.Optional;
 
 import padwright.engine.length.Length;
-import padwright.engine.length.LengthUnit;
 import padwright.language.edit.ReadingEdits;
 import padwright.language.edit.ShimEdits;
 import padwright.language.edit.TextEdit;
-import padwright.model.Lengths;
-import padwright.model.plan.Round;
 import padwright.views.Figures;
 import padwright.views.Messages;
 import padwright.workup.service.KeyJob;
+import padwright.workup.solve.LeafReading;
 
 /** Turns what is typed into a cell into edits of the plan's text. */
 public final class RowEdit {
 
 	private static final String DRAGS = ".";
+	private static final String DRAGS_LIGHTLY = "-";
 
 	private RowEdit() {
 	}
@@ -44,12 +43,16 @@ public final class RowEdit {
 		if (words.isEmpty() || words.size() > hours) {
 			throw new IllegalArgumentException(Messages.of("table.hours", hours));
 		}
-		return ReadingEdits.latest(job.service(), words.stream().map(RowEdit::reading).toList());
+		return ReadingEdits.latest(job.service(), words.stream().map(word -> reading(word, job)).toList());
 	}
 
-	private static Optional<Length> reading(String word) {
-		return word.equals(DRAGS) ? Optional.empty()
-				: Optional.of(length(word)).filter(leaf -> leaf.signum() > 0);
+	private static LeafReading reading(String word, KeyJob job) {
+		if (word.equals(DRAGS_LIGHTLY) && job.plan().plan().isGraded()) {
+			return LeafReading.DRAGS_LIGHTLY;
+		}
+		return word.equals(DRAGS) ? LeafReading.DRAGS
+				: Optional.of(length(word)).filter(leaf -> leaf.signum() > 0).map(LeafReading::slides)
+						.orElse(LeafReading.DRAGS);
 	}
 
 	private static Length thickness(String word) {
@@ -66,12 +69,5 @@ public final class RowEdit {
 
 	private static IllegalArgumentException noThickness(String word) {
 		return new IllegalArgumentException(Messages.of("table.noThickness", word, Figures.unit()));
-	}
-
-	/** The readings of a round: the leaf that slides free, or nothing where the finest drags. */
-	static List<Optional<Length>> readings(Round round) {
-		LengthUnit unit = Lengths.unit(round.getUnit(), round);
-		return round.getReadings().stream().map(reading -> reading.free().flatMap(free -> Lengths.exact(free, unit)))
-				.toList();
 	}
 }

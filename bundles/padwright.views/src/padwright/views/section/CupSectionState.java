@@ -25,11 +25,12 @@ import padwright.workup.solve.HeightWork;
  * @param target their sum, if known
  * @param inCup the sum of those noted, if any are
  * @param isOff whether that misses the target by more than the seat allows
+ * @param tolerance how far the target may be off by pad and disc, in words; empty if that is not known
  * @param note what the target rests on, or what is needed to know it
  */
 public record CupSectionState(String key, String label, Optional<Length> cup, Optional<Length> depth,
 		Optional<Length> gap, Optional<Length> hole, Optional<Length> rim, Length seat, List<SectionLayer> layers,
-		List<Term> terms, Optional<Length> target, Optional<Length> inCup, boolean isOff, String note) {
+		List<Term> terms, Optional<Length> target, Optional<Length> inCup, boolean isOff, String tolerance, String note) {
 
 	public CupSectionState {
 		layers = List.copyOf(layers);
@@ -39,7 +40,8 @@ public record CupSectionState(String key, String label, Optional<Length> cup, Op
 	/** A section of nothing: no key is chosen. */
 	public static CupSectionState empty() {
 		return new CupSectionState("", "", Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-				Optional.empty(), Length.ZERO, List.of(), List.of(), Optional.empty(), Optional.empty(), false, "");
+				Optional.empty(), Length.ZERO, List.of(), List.of(), Optional.empty(), Optional.empty(), false, "",
+				"");
 	}
 
 	/** The section of a row's cup. */
@@ -56,7 +58,7 @@ public record CupSectionState(String key, String label, Optional<Length> cup, Op
 				work.map(known -> terms(known, equation)).orElse(List.of()), work.map(HeightWork::target),
 				Optional.of(job.stackSum()).filter(sum -> !job.stack().isEmpty()),
 				!job.stack().isEmpty() && work.filter(known -> known.isOff(job.stack())).isPresent(),
-				note(work, equation));
+				work.flatMap(HeightWork::toleranceWords).orElse(""), note(work, equation));
 	}
 
 	private static Optional<Length> positive(Optional<Length> length) {
@@ -69,7 +71,8 @@ public record CupSectionState(String key, String label, Optional<Length> cup, Op
 				new Term(Messages.of("section.gap"), parts.emptyGap()),
 				new Term(Messages.of("section.sinks"), parts.seat()),
 				new Term(Messages.of("section.stabiliser"), parts.stabiliser().negated()),
-				new Term(Messages.of("section.pad"), parts.pad().negated())))
+				new Term(Messages.of(work.isMeasured() ? "section.measuredPad" : "section.pad"),
+						parts.pad().negated())))
 				.orElseGet(() -> List.of(new Term(Messages.of("section.gap"), work.target())));
 	}
 

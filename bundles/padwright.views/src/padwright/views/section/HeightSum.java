@@ -48,6 +48,11 @@ final class HeightSum {
 					Style.stroked(palette.ink(), 0.12)));
 			y += 0.35;
 			row(Messages.of("section.target"), Figures.shown(target), Face.BOLD, palette.ink());
+			if (!state.tolerance().isEmpty()) {
+				elements.add(Text.of(state.tolerance(), WIDTH, y - LINE * 0.25, Face.CONDENSED, SIZE * 0.9)
+						.anchored(Anchor.END).in(palette.quiet()));
+				y += LINE * 0.7;
+			}
 		});
 		state.inCup().ifPresent(
 				sum -> row(Messages.of("section.inCup"), Figures.shown(sum), Face.REGULAR, palette.ink()));

@@ -11,7 +11,6 @@ import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.ui.handlers.HandlerUtil;
 
-import padwright.engine.levelling.Budget;
 import padwright.language.edit.SolutionEdits;
 import padwright.language.edit.TextEdit;
 import padwright.workbench.Messages;
@@ -50,7 +49,7 @@ public final class SolvePlanHandler extends AbstractHandler {
 			monitor.beginTask(getName(), plan.service().jobs().size());
 			try {
 				List<TextEdit> edits = SolutionEdits.of(PlanSolver.solve(plan.service(), WrittenAnswers.KEEP,
-						Budget.unlimited(), new RowProgress(monitor)), WrittenAnswers.KEEP);
+						new RowProgress(monitor)), WrittenAnswers.KEEP);
 				bench.writeLater(edits);
 				StatusLine.tell(Messages.get("solve.written", edits.size()), false);
 				return Status.OK_STATUS;

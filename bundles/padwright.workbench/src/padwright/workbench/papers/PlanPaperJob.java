@@ -5,7 +5,6 @@ import java.util.Locale;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.ui.IWorkbenchPage;
 
-import padwright.engine.levelling.Budget;
 import padwright.paper.page.PaperSize;
 import padwright.workbench.Messages;
 import padwright.workbench.session.RowProgress;
@@ -28,7 +27,7 @@ final class PlanPaperJob extends PaperJob {
 	@Override
 	protected Pages draw(PaperSize size, IProgressMonitor monitor) {
 		monitor.beginTask(getName(), plan.jobs().size());
-		return kind.draw(PlanSolver.solve(plan, WrittenAnswers.KEEP, Budget.unlimited(), new RowProgress(monitor)),
+		return kind.draw(PlanSolver.solve(plan, WrittenAnswers.KEEP, new RowProgress(monitor)),
 				size);
 	}
 }

@@ -8,7 +8,6 @@ import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 
-import padwright.engine.levelling.Budget;
 import padwright.views.regulate.RegulationState;
 import padwright.workbench.Messages;
 import padwright.workbench.session.RowProgress;
@@ -34,7 +33,7 @@ final class RegulationJob extends Job {
 	protected IStatus run(IProgressMonitor monitor) {
 		monitor.beginTask(getName(), plan.jobs().size());
 		try {
-			onFound.accept(RegulationState.of(PlanSolver.solve(plan, WrittenAnswers.KEEP, Budget.unlimited(), new RowProgress(monitor))));
+			onFound.accept(RegulationState.of(PlanSolver.solve(plan, WrittenAnswers.KEEP, new RowProgress(monitor))));
 			return Status.OK_STATUS;
 		} catch (OperationCanceledException cancelled) {
 			return Status.CANCEL_STATUS;

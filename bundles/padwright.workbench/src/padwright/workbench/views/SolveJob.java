@@ -8,7 +8,6 @@ import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 
-import padwright.engine.levelling.Budget;
 import padwright.views.clock.ClockProposal;
 import padwright.workbench.Messages;
 import padwright.workbench.session.RowProgress;
@@ -32,7 +31,7 @@ final class SolveJob extends Job {
 	protected IStatus run(IProgressMonitor monitor) {
 		monitor.beginTask(getName(), row.plan().jobs().size());
 		try {
-			onSolved.accept(ClockProposal.solve(row, Budget.unlimited(), new RowProgress(monitor)));
+			onSolved.accept(ClockProposal.solve(row, new RowProgress(monitor)));
 			return Status.OK_STATUS;
 		} catch (OperationCanceledException cancelled) {
 			return Status.CANCEL_STATUS;

@@ -3,9 +3,10 @@ package padwright.workbench.wizards;
 import java.util.List;
 import java.util.Optional;
 
-import padwright.engine.length.Length;
 import padwright.model.plan.Round;
 import padwright.workup.service.KeyJob;
+import padwright.workup.solve.PadBelief;
+import padwright.workup.solve.PlacedPieces;
 import padwright.workup.solve.RoundEffect;
 
 /** Which keys are likely to be felt in the next round. */
@@ -20,25 +21,18 @@ final class DueKeys {
 		return first ? List.copyOf(rows) : rows.stream().filter(DueKeys::isDue).toList();
 	}
 
-	/** Whether shims were noted after the last round, or its spread is too wide. */
+	/** Whether something was done after the last round, or it does not make it likely enough that the pad is level. */
 	static boolean isDue(KeyJob row) {
-		return row.lastRound().filter(round -> isAnswered(round) || isTooWide(row, round)).isPresent();
+		return row.lastRound().filter(round -> PlacedPieces.isAnswered(round)
+				|| chance(row, round).filter(level -> level < PadBelief.prices(row).bar()).isPresent()).isPresent();
 	}
 
-	private static boolean isAnswered(Round round) {
-		return round.isLevel() || !round.getPieces().isEmpty();
+	private static Optional<Double> chance(KeyJob row, Round round) {
+		return RoundEffect.of(row, round).map(effect -> effect.felt().chance());
 	}
 
-	private static boolean isTooWide(KeyJob row, Round round) {
-		return spread(row, round).filter(felt -> felt.isLongerThan(row.plan().tolerance())).isPresent();
-	}
-
-	private static Optional<Length> spread(KeyJob row, Round round) {
-		return RoundEffect.of(row, round).map(RoundEffect::before);
-	}
-
-	/** The spread of a row's last round. */
-	static Optional<Length> lastSpread(KeyJob row) {
-		return row.lastRound().flatMap(round -> spread(row, round));
+	/** How likely a row's pad is level by its last round. */
+	static Optional<Double> lastChance(KeyJob row) {
+		return row.lastRound().flatMap(round -> chance(row, round));
 	}
 }

@@ -38,7 +38,7 @@ public final class NewRoundWizard extends NewWizard {
 	public IWizardPage getNextPage(IWizardPage page) {
 		IWizardPage next = super.getNextPage(page);
 		if (next == readings && readings.getControl() != null && keys.isPageComplete()) {
-			readings.show(keys.chosen());
+			readings.show(keys.chosen(), keys.ownHours());
 		}
 		return next;
 	}

@@ -8,6 +8,7 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 
+import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
 import padwright.language.edit.ReadingEdits;
 import padwright.language.edit.TextEdit;
@@ -15,6 +16,7 @@ import padwright.views.clock.TypedReading;
 import padwright.workbench.Messages;
 import padwright.workbench.bench.PlanOnBench;
 import padwright.workup.service.KeyJob;
+import padwright.workup.solve.LeafReading;
 
 /** What the feeler says at each hour of the chosen keys. */
 final class RoundGridPage extends StartPage {
@@ -23,6 +25,7 @@ final class RoundGridPage extends StartPage {
 
 	private final Optional<PlanOnBench> plan;
 	private List<KeyJob> rows = List.of();
+	private List<ClockHour> ownHours = List.of();
 	private Composite area;
 	private ReadingGrid grid;
 
@@ -37,17 +40,22 @@ final class RoundGridPage extends StartPage {
 		GridDataFactory.fillDefaults().hint(SWT.DEFAULT, HEIGHT).applyTo(area);
 	}
 
-	/** Shows the rows of these keys; what was typed stays where they are the same. */
-	void show(List<KeyJob> chosen) {
-		if (grid != null && chosen.equals(rows)) {
+	/**
+	 * Shows the rows of these keys; what was typed stays where they are the same.
+	 *
+	 * @param own hours of the readings; none for those of the plan
+	 */
+	void show(List<KeyJob> chosen, List<ClockHour> own) {
+		if (grid != null && chosen.equals(rows) && own.equals(ownHours)) {
 			return;
 		}
 		if (grid != null) {
 			grid.control().dispose();
 		}
 		rows = chosen;
+		ownHours = own;
 		grid = new ReadingGrid(area, rows.stream().map(KeyJob::name).toList(),
-				plan.orElseThrow().service().plan().getHours(), this::typed);
+				own.isEmpty() ? plan.orElseThrow().service().plan().getHours() : own, this::typed);
 		GridDataFactory.fillDefaults().grab(true, true).span(3, 1).applyTo(grid.control());
 		area.layout();
 		look();
@@ -98,8 +106,9 @@ final class RoundGridPage extends StartPage {
 	List<TextEdit> edits() {
 		List<TextEdit> edits = new ArrayList<>();
 		for (int row : typedRows()) {
-			edits.addAll(ReadingEdits.another(rows.get(row).service(), ReadingGrid.readings(grid.row(row), leaves())
-					.orElseThrow().stream().map(TypedReading::leaf).toList()));
+			List<LeafReading> readings = ReadingGrid.readings(grid.row(row), leaves()).orElseThrow().stream()
+					.map(TypedReading::reading).toList();
+			edits.addAll(ReadingEdits.another(rows.get(row).service(), ownHours, readings));
 		}
 		return edits;
 	}

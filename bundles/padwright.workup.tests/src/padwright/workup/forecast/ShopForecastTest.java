@@ -60,6 +60,23 @@ class ShopForecastTest {
 	}
 
 	@Test
+	void eachInstrumentCountsOverItsOwnYears() {
+		PlayerForecast player = forecast(instrument("A-1", "2024-03-01", 4), instrument("A-1", "2025-03-01", 2),
+				instrument("P-7", "2024-09-01", 5), instrument("P-7", "2025-09-01", 1)).players().get(0);
+		assertEquals(2, player.instruments());
+		assertEquals(9, player.tornBefore());
+		assertEquals(List.of(new TornPads(2, 365 / 365.25), new TornPads(1, 365 / 365.25)), player.history());
+		assertEquals(730 / 365.25, player.years(), 1e-12);
+		assertEquals(TearRate.MOST_PLAYERS.after(player.history()).forecast(2, 0.9), player.forecast());
+	}
+
+	private static DemoPlan instrument(String serial, String date, int torn) {
+		DemoPlan demo = service("P-1", date, torn);
+		demo.plan.setSerial(serial);
+		return demo;
+	}
+
+	@Test
 	void playersAreToldApart() {
 		assertEquals(List.of("P-1", "P-2"), forecast(service("P-2", "2025-03-01", 1), service(" P-1", "2024-03-01", 1))
 				.players().stream().map(PlayerForecast::player).toList());

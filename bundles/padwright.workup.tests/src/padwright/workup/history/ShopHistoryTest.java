@@ -1,15 +1,17 @@
 package padwright.workup.history;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 import org.junit.jupiter.api.Test;
 
-import padwright.engine.clock.ClockHour;
+import padwright.engine.length.Length;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.PadState;
 import padwright.model.plan.Round;
@@ -24,63 +26,77 @@ class ShopHistoryTest {
 	private static final LocalDate TODAY = LocalDate.parse("2026-06-01");
 
 	@Test
-	void aPadThatSankEvenlyHasSettled() {
-		Movement movement = history(service("2024-03-01", ". . . ."), service("2025-03-01", "1 1 1 1")).moved().get(0);
-		assertEquals(Kind.SETTLED, movement.kind());
+	void aPadThatIsNowWideOpenHasOpened() {
+		Movement movement = history(service("2024-03-01", ". . . ."), service("2025-03-01", "2 1 . 1")).moved().get(0);
+		assertEquals(Kind.OPENED, movement.kind());
 		assertEquals(LocalDate.parse("2024-03-01"), movement.left());
 		assertEquals(LocalDate.parse("2025-03-01"), movement.found());
-		assertTrue(movement.words().startsWith("settled by 1 thou"), movement.words());
+		assertTrue(movement.chance() >= 0.9, movement.toString());
+		assertTrue(movement.words().matches("opened by about [0-9.]+ thou, most at .* \\((over )?9\\d %\\)"),
+				movement.words());
 	}
 
 	@Test
-	void aPadThatRoseHasSwelled() {
-		assertEquals(Kind.SWELLED,
-				history(service("2024-03-01", "2 2 2 2"), service("2025-03-01", ". . . .")).moved().get(0).kind());
+	void aPadThatWasWideOpenHasClosed() {
+		assertEquals(Kind.CLOSED,
+				history(service("2024-03-01", "2 1 . 1"), service("2025-03-01", ". . . .")).moved().get(0).kind());
 	}
 
 	@Test
-	void aPadThatOpenedAtOneSideHasShifted() {
-		Movement movement = history(service("2024-03-01", "1 1 1 1"), service("2025-03-01", "1 2 1 .")).moved().get(0);
-		assertEquals(Kind.SHIFTED, movement.kind());
-		assertEquals(ClockHour.ofHour(3), movement.hour());
-		assertTrue(movement.most().signum() > 0, movement.toString());
-		assertTrue(movement.words().startsWith("opened by"), movement.words());
+	void whatReadsTheSameTellsNoChange() {
+		Movement movement = history(service("2024-03-01", ". 1 . ."), service("2025-03-01", ". 1 . .")).moved().get(0);
+		assertEquals(Kind.HELD, movement.kind());
+		assertEquals("no change told", movement.words());
+		assertEquals(Length.ZERO, movement.by());
 	}
 
+	/** One leaf up or down at one hour is what the hand's scatter does. */
 	@Test
-	void aPadThatReadsTheSameHeld() {
-		assertEquals("held",
-				history(service("2024-03-01", ". 1 . ."), service("2025-03-01", ". 1 . .")).moved().get(0).words());
+	void whatMayBeTheHandTellsNoChange() {
+		assertEquals(Kind.HELD,
+				history(service("2024-03-01", ". 0.5 . ."), service("2025-03-01", ". . . .")).moved().get(0).kind());
 	}
 
-	/** What it was left at is what was predicted with the last piece in place, not what was felt before it. */
+	/** What it was left at is what is expected with the last piece in place, not what was felt before it. */
 	@Test
 	void piecesCountForWhatAPadWasLeftAt() {
-		DemoPlan shimmed = service("2024-03-01", "2 2 2 2");
-		for (String[] arc : new String[][] { { "12", "6" }, { "6", "12" } }) {
-			shimmed.shim(row(shimmed).getRounds().get(0), "2", arc[0], arc[1]);
-		}
-		assertEquals(Kind.SETTLED, history(shimmed, service("2025-03-01", "2 2 2 2")).moved().get(0).kind());
+		DemoPlan shimmed = service("2024-03-01", "2 1 . 1");
+		shimmed.shim(row(shimmed).getRounds().get(0), "2", "10", "2");
+		assertEquals(Kind.HELD, history(service("2024-03-01", "2 1 . 1"), service("2025-03-01", "2 1 . 1")).moved()
+				.get(0).kind());
+		assertFalse(history(shimmed, service("2025-03-01", "2 1 . 1")).moved().get(0).kind() == Kind.HELD);
 	}
 
 	@Test
-	void whatWasFeltAsDeliveredCountsBeforeWhatWasPredicted() {
-		DemoPlan delivered = service("2024-03-01", "2 2 2 2");
+	void whatWasFeltAsDeliveredCounts() {
+		DemoPlan delivered = service("2024-03-01", "2 1 . 1");
+		row(delivered).getRounds().clear();
 		Round left = delivered.felt(row(delivered), ". . . .");
 		row(delivered).setDelivered(left);
-		assertEquals(Kind.SETTLED, history(delivered, service("2025-03-01", "2 2 2 2")).moved().get(0).kind());
-		assertEquals(Kind.HELD, history(service("2024-03-01", "2 2 2 2"), service("2025-03-01", "2 2 2 2")).moved()
-				.get(0).kind());
+		assertEquals(Kind.OPENED, history(delivered, service("2025-03-01", "2 1 . 1")).moved().get(0).kind());
 	}
 
 	@Test
-	void aNewPadStartsAnew() {
-		DemoPlan torn = service("2025-03-01", "1 1 1 1");
+	void aNewPadStartsARowOfItsOwn() {
+		DemoPlan torn = service("2025-03-01", "1 1 1 .");
 		row(torn).setFound(PadState.TORN);
-		KeyHistory key = history(service("2024-03-01", ". . . ."), torn, service("2026-03-01", "3 3 3 3"));
-		assertEquals(List.of(LocalDate.parse("2025-03-01")), key.torn());
-		assertEquals(List.of(LocalDate.parse("2024-03-01"), LocalDate.parse("2025-03-01")), key.fitted());
-		assertEquals(List.of(LocalDate.parse("2025-03-01")), key.moved().stream().map(Movement::left).toList());
+		List<KeyHistory> pads = histories(service("2024-03-01", ". . . ."), torn, service("2026-03-01", "3 3 3 ."));
+		assertEquals(List.of(Optional.of(LocalDate.parse("2024-03-01")), Optional.of(LocalDate.parse("2025-03-01"))),
+				pads.stream().map(KeyHistory::fitted).toList());
+		assertEquals(List.of(Optional.of(LocalDate.parse("2025-03-01")), Optional.empty()),
+				pads.stream().map(KeyHistory::torn).toList());
+		assertEquals(List.of(), pads.get(0).moved());
+		assertEquals(List.of(LocalDate.parse("2025-03-01")), pads.get(1).moved().stream().map(Movement::left).toList());
+	}
+
+	@Test
+	void aPadThatWasTornAtFirstIsTold() {
+		DemoPlan torn = service("2024-03-01", ". . . .");
+		row(torn).setFound(PadState.TORN);
+		List<KeyHistory> pads = histories(torn);
+		assertEquals(Optional.of(LocalDate.parse("2024-03-01")), pads.get(0).torn());
+		assertEquals(Optional.empty(), pads.get(0).fitted());
+		assertEquals(2, pads.size());
 	}
 
 	@Test
@@ -89,7 +105,7 @@ class ShopHistoryTest {
 		silent.player("P-1", "2025-03-01");
 		silent.plan.setSerial("A-1");
 		silent.row(silent.key("F"));
-		KeyHistory key = history(service("2024-03-01", ". . . ."), silent, service("2026-03-01", "1 1 1 1"));
+		KeyHistory key = history(service("2024-03-01", ". . . ."), silent, service("2026-03-01", "1 1 1 ."));
 		assertEquals(3, key.services());
 		assertEquals(LocalDate.parse("2024-03-01"), key.moved().get(0).left());
 	}
@@ -110,16 +126,22 @@ class ShopHistoryTest {
 	}
 
 	@Test
-	void theTrendIsOfTheSpreadAsFound() {
-		KeyHistory key = history(service("2020-03-01", ". . . ."), service("2021-03-01", ". 1 . ."),
-				service("2022-03-01", ". 1.5 . ."), service("2023-03-01", ". 3 . ."));
+	void theTrendIsOfTheWidestGapAndOfOnePad() {
+		DemoPlan[] services = { service("2020-03-01", ". . . ."), service("2021-03-01", ". 1 . ."),
+				service("2022-03-01", ". 2 0.5 ."), service("2023-03-01", "0.5 3 1 .") };
+		KeyHistory key = history(services);
 		assertEquals(3, key.trend().orElseThrow().services());
-		assertTrue(key.trend().orElseThrow().perYear().signum() > 0);
-		assertTrue(history(service("2020-03-01", ". . . ."), service("2021-03-01", ". 1 . .")).trend().isEmpty());
+		assertTrue(key.trend().orElseThrow().perYear().isLongerThan(Length.thou("0.5")), key.trend().toString());
+		row(services[2]).setFound(PadState.TORN);
+		assertTrue(histories(services).stream().allMatch(pad -> pad.trend().isEmpty()));
+	}
+
+	private static List<KeyHistory> histories(DemoPlan... services) {
+		return ShopHistory.of(plans(services), TODAY).instruments().get(0).keys();
 	}
 
 	private static KeyHistory history(DemoPlan... services) {
-		return ShopHistory.of(plans(services), TODAY).instruments().get(0).keys().get(0);
+		return histories(services).get(0);
 	}
 
 	private static List<ServicePlan> plans(DemoPlan... services) {

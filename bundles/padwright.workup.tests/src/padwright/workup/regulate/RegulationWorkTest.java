@@ -15,12 +15,13 @@ import padwright.engine.coupling.Coupling;
 import padwright.engine.coupling.Regulation;
 import padwright.engine.coupling.Upset;
 import padwright.engine.length.Length;
+import padwright.model.SignedMeasure;
 import padwright.model.keysystem.AdjusterKind;
 import padwright.model.keysystem.Key;
 import padwright.model.plan.CouplingSide;
 import padwright.model.plan.KeyService;
+import padwright.model.plan.Round;
 import padwright.workup.DemoPlan;
-import padwright.workup.solve.PlanSolution;
 
 class RegulationWorkTest {
 
@@ -64,19 +65,34 @@ class RegulationWorkTest {
 	@Test
 	void solvedPiecesUnderADrivenKeyHoldEveryDriverUp() {
 		demo.felt(demo.row(fs), ". . 1 .");
-		PlanSolution solution = demo.solved();
-		Length lift = solution.keys().get(0).level().orElseThrow().solution().meanLift();
-		assertEquals(1, lift.signum());
-		RegulationWork work = RegulationWork.of(solution);
-		assertEquals(List.of(new BedChange("Fs", Length.ZERO, lift)), work.changes());
-		assertEquals(List.of(new Upset("E", "E", lift), new Upset("E", "F", lift), new Upset("F", "F", lift)),
+		RegulationWork work = work();
+		Length sooner = work.changes().get(0).total();
+		assertEquals(List.of(new BedChange("Fs", Length.ZERO, sooner)), work.changes());
+		assertEquals(1, sooner.signum());
+		assertEquals(List.of(new Upset("E", "E", sooner), new Upset("E", "F", sooner), new Upset("F", "F", sooner)),
 				work.upsets());
 	}
 
+	/** A key that meets its rim at one place is stopped by film there, and hardly by film where it was open. */
 	@Test
-	void notedPiecesCountInPlaceOfSolvedOnes() {
-		demo.shim(demo.felt(demo.row(fs), ". . 1 ."), "2", "3", "9");
-		assertEquals(List.of(new BedChange("Fs", Length.ZERO, Length.thou("1"))), work().changes());
+	void aKeyIsStoppedWhereItTouchesNotByTheMeanOfItsFilm() {
+		KeyService row = demo.row(fs);
+		Round round = demo.felt(row, ". . 2 .");
+		demo.shim(round, "1", "5", "7");
+		Length open = work().changes().stream().map(BedChange::byFilm).reduce(Length.ZERO, Length::plus);
+		round.getPieces().clear();
+		demo.shim(round, "1", "11", "1");
+		Length touching = work().changes().get(0).byFilm();
+		assertTrue(touching.isLongerThan(open.plus(Length.thou("0.2"))), touching + " and " + open);
+	}
+
+	/** With every clearance f less by d, φ = min f / w is less by d / w of where it touches, here between its extremes. */
+	@Test
+	void aChangeOfTheFullShimsCountsByWhereTheKeyTouches() {
+		Round round = demo.felt(demo.row(fs), ". . 1 .");
+		round.setFull(SignedMeasure.valueOf("+1 thou"));
+		double sooner = work().changes().get(0).byFilm().inThou();
+		assertTrue(sooner > 0.6 && sooner < 2.4, "sooner by " + sooner);
 	}
 
 	@Test
@@ -93,8 +109,11 @@ class RegulationWorkTest {
 		KeyService row = demo.row(fs);
 		row.setEmpty(demo.thicknesses("15 15 15 15"));
 		row.setStack(demo.thicknesses("7.5 5"));
-		assertEquals(List.of(new BedChange("Fs", Length.thou("2.5"), Length.ZERO)), work().changes());
-		assertTrue(work().upsets().contains(new Upset("F", "F", Length.thou("2.5"))));
+		BedChange change = work().changes().get(0);
+		assertEquals(Length.ZERO, change.byFilm());
+		assertTrue(change.byStack().isLongerThan(Length.thou("1.5")) && change.byStack().isShorterThan(Length.thou("6.5")),
+				change.toString());
+		assertTrue(work().upsets().contains(new Upset("F", "F", change.byStack())));
 	}
 
 	@Test

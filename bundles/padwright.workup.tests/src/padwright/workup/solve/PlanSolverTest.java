@@ -7,16 +7,21 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import org.junit.jupiter.api.Test;
 
 import padwright.engine.length.Length;
-import padwright.engine.levelling.Budget;
+import padwright.engine.seating.Prices;
+import padwright.engine.seating.WhyNothing;
 import padwright.model.Measure;
+import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeySystemFactory;
 import padwright.model.keysystem.PadCup;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.Round;
+import padwright.model.stock.Levelling;
+import padwright.model.stock.StockFactory;
 import padwright.model.stock.StockedSize;
 import padwright.workup.DemoPlan;
 
@@ -31,7 +36,7 @@ class PlanSolverTest {
 	private final DemoPlan demo = new DemoPlan();
 
 	private PlanSolution solve(WrittenAnswers written) {
-		return PlanSolver.solve(demo.service(), written, Budget.unlimited(), job -> {
+		return PlanSolver.solve(demo.service(), written, job -> {
 		});
 	}
 
@@ -104,9 +109,9 @@ class PlanSolverTest {
 		row("B", "2 2 2 2");
 		blanks(0, 0, 3);
 		PlanSolution kept = solve(WrittenAnswers.KEEP);
+		assertFalse(kept.keys().get(0).level().orElseThrow().seat().nothing(), "a leaf as thick as the seat slides");
 		int taken = 1 + pieces(kept, 0).size();
 		assertEquals(Math.min(1, 3 - taken), stack(kept, 1).size());
-		assertTrue(pieces(kept, 0).size() > 0, "the pad leans, so pieces are needed");
 	}
 
 	@Test
@@ -192,21 +197,69 @@ class PlanSolverTest {
 	}
 
 	@Test
+	void withTheFilmUsedUpItSaysSo() {
+		demo.felt(row("A", "2 2 2 2"), ". . 1 .");
+		blanks(0, 0, 0);
+		assertEquals(List.of("not to height: no film is left in Clear; order film, or fit another set",
+				"not levelled: no film is left in Clear; order film, or fit another set"),
+				solve(WrittenAnswers.KEEP).keys().get(0).unsolved());
+	}
+
+	@Test
+	void aRowThatMakesNoSenseStopsNoOther() {
+		demo.felt(row("A", "2 2 2 2"), ". 1 . .");
+		demo.felt(row("B", "2 2 2 2"), ". 1 . .");
+		demo.stock.getLevelling();
+		demo.plan.setTolerance(Measure.valueOf("0 thou"));
+		PlanSolution solution = solve(WrittenAnswers.KEEP);
+		assertEquals(List.of("A", "B"), solution.keys().stream().map(key -> key.job().name()).toList());
+		assertFalse(solution.keys().get(0).unsolved().isEmpty());
+	}
+
+	@Test
+	void whatTheShopGoesByCounts() {
+		demo.felt(row("A", "2 2 2 2"), ". . . .");
+		assertEquals(Prices.USUAL, solve(WrittenAnswers.KEEP).keys().get(0).level().orElseThrow().problem().prices());
+		Levelling shop = StockFactory.eINSTANCE.createLevelling();
+		shop.setFeel(Measure.valueOf("0.2 thou"));
+		shop.setPiece(new BigDecimal("3"));
+		shop.setChange(new BigDecimal("10"));
+		shop.setEnough(new BigDecimal("1"));
+		demo.stock.setLevelling(shop);
+		LevelAnswer answer = solve(WrittenAnswers.KEEP).keys().get(0).level().orElseThrow();
+		assertEquals(new Prices(0.03, 0.1, 0.01), answer.problem().prices());
+		assertEquals(Length.thou("0.2"), answer.problem().pad().feel());
+		assertEquals(Optional.of(WhyNothing.LEVEL_ENOUGH), answer.seat().whyNothing());
+	}
+
+	@Test
+	void aKeyThatDragsNowhereIsHeldOffByItsCouplings() {
+		Key driver = demo.key("F");
+		demo.couple(driver, demo.key("Fs"), demo.screw("UNM 1.00"));
+		demo.felt(demo.row(driver), "1 1 1 1");
+		KeySolution solution = solve(WrittenAnswers.KEEP).keys().get(0);
+		LevelAnswer answer = solution.level().orElseThrow();
+		assertTrue(answer.seat().heldOff());
+		assertEquals(List.of(), answer.films());
+		assertTrue(SeatWords.of(solution.job(), answer).get(0).contains("F > Fs"), SeatWords.of(solution.job(), answer)::toString);
+	}
+
+	@Test
 	void progressIsToldRowByRow() {
 		row("A", "2 2 2 2");
 		row("B", "2 2 2 2");
 		List<String> told = new ArrayList<>();
-		PlanSolver.solve(demo.service(), WrittenAnswers.KEEP, Budget.unlimited(), job -> told.add(job.name()));
+		PlanSolver.solve(demo.service(), WrittenAnswers.KEEP, job -> told.add(job.name()));
 		assertEquals(List.of("A", "B"), told);
 	}
 
 	@Test
 	void theStiffnessOfAPadIsItsOwnOrAssumed() {
 		demo.felt(row("A", "2 2 2 2"), LEANING);
-		assertFalse(solve(WrittenAnswers.KEEP).keys().get(0).level().orElseThrow().assumedStiffness());
+		assertFalse(solve(WrittenAnswers.KEEP).keys().get(0).level().orElseThrow().pad().assumedStiffness());
 		demo.pad.setStiffness(null);
-		assertTrue(solve(WrittenAnswers.KEEP).keys().get(0).level().orElseThrow().assumedStiffness());
+		assertTrue(solve(WrittenAnswers.KEEP).keys().get(0).level().orElseThrow().pad().assumedStiffness());
 		demo.pad.setStiffness(new BigDecimal("1.5"));
-		assertTrue(solve(WrittenAnswers.KEEP).keys().get(0).level().orElseThrow().assumedStiffness());
+		assertTrue(solve(WrittenAnswers.KEEP).keys().get(0).level().orElseThrow().pad().assumedStiffness());
 	}
 }

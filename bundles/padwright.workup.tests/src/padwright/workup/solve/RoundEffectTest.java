@@ -8,6 +8,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 import padwright.engine.length.Length;
+import padwright.engine.seating.SeatAnswer;
+import padwright.model.SignedMeasure;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.Round;
 import padwright.workup.DemoPlan;
@@ -19,22 +21,44 @@ class RoundEffectTest {
 	private final KeyService row = demo.row(demo.key("F"));
 
 	@Test
-	void agreesWithTheSolverOnItsOwnPieces() {
+	void agreesWithTheSolverOnWhatWasFelt() {
 		Round round = demo.felt(row, ". 1 2 0.5");
-		LevelAnswer level = demo.solved().keys().get(0).level().orElseThrow();
-		level.solution().pieces().forEach(piece -> demo.shim(round,
-				piece.thickness().toString().replace(" thou", ""), piece.arc().from().toString(),
-				piece.arc().to().toString()));
+		SeatAnswer seat = demo.solved().keys().get(0).level().orElseThrow().seat();
 		RoundEffect effect = effect(round).orElseThrow();
-		assertEquals(level.solution().spreadBefore(), effect.before());
-		assertEquals(Optional.of(level.solution().spreadAfter()), effect.after());
+		assertEquals(seat.gapNow(), effect.felt().band());
+		assertEquals(seat.chanceNow(), effect.felt().chance(), 0.03);
+		assertTrue(effect.after().isEmpty());
 	}
 
 	@Test
-	void predictsNothingWithoutPieces() {
-		RoundEffect effect = effect(demo.felt(row, ". . . .")).orElseThrow();
-		assertEquals(Length.ZERO, effect.before());
-		assertTrue(effect.after().isEmpty());
+	void theNotedAnswerIsExpectedToDoWhatTheSolverSays() {
+		Round round = demo.felt(row, ". . 1 .");
+		SeatAnswer seat = demo.solved().keys().get(0).level().orElseThrow().seat();
+		seat.place().forEach(piece -> demo.shim(round, piece.thickness().toString().replace(" thou", ""),
+				piece.arc().from().toString(), piece.arc().to().toString()));
+		round.setFull(seat.fullShims().signum() == 0 ? null
+				: SignedMeasure.valueOf((seat.fullShims().signum() > 0 ? "+" : "-") + seat.fullShims().abs()));
+		RoundEffect effect = effect(round).orElseThrow();
+		assertEquals(effect.after(), Optional.of(effect.last()));
+		assertEquals(seat.chance(), effect.last().chance(), 0.12);
+		assertTrue(effect.last().chance() > effect.felt().chance(), effect.toString());
+	}
+
+	@Test
+	void aDotNeverTellsThatNothingIsOpen() {
+		PadGap gap = effect(demo.felt(row, ". . . .")).orElseThrow().felt();
+		assertTrue(gap.chance() < 0.95, "chance " + gap.chance());
+		assertTrue(gap.band().high().at(gap.widest()).isLongerThan(Length.thou("0.2")), gap.toString());
+	}
+
+	@Test
+	void earlierRoundsCount() {
+		demo.shim(demo.felt(row, ". . 1 ."), "1", "5", "7");
+		Round second = demo.felt(row, ". . . .");
+		PadGap both = effect(second).orElseThrow().felt();
+		row.getRounds().remove(0);
+		PadGap alone = effect(second).orElseThrow().felt();
+		assertTrue(!both.band().equals(alone.band()), "the first round tells something");
 	}
 
 	@Test

@@ -15,6 +15,7 @@ public final class IssueCodes {
 	public static final String CLOSED_KEY_COUPLED = "closed-key-coupled";
 	public static final String TOUCH_AMBIGUOUS = "touch-ambiguous";
 	public static final String ADJUSTER_THREAD = "adjuster-thread";
+	public static final String ARM_SHORT = "arm-short";
 	public static final String HOLE_WIDER_THAN_CUP = "hole-wider-than-cup";
 	/** Data: the measure as it was probably meant. */
 	public static final String UNIT_SUSPECT = "unit-suspect";
@@ -28,6 +29,7 @@ public final class IssueCodes {
 	public static final String HAZARD_UNKNOWN = "hazard-unknown";
 	public static final String LAYERS_THICKER_THAN_PAD = "layers-thicker-than-pad";
 	public static final String STIFFNESS_RANGE = "stiffness-range";
+	public static final String LEVELLING_PER_CENT = "levelling-per-cent";
 	public static final String STOCK_CYCLE = "stock-cycle";
 	public static final String PREFERENCE_WEIGHT = "preference-weight";
 	/** Data: the nearest property name. */
@@ -45,7 +47,14 @@ public final class IssueCodes {
 	public static final String READING_COUNT = "reading-count";
 	public static final String READING_UNKNOWN_LEAF = "reading-unknown-leaf";
 	public static final String FEELERS_MISSING = "feelers-missing";
-	public static final String ROUND_WITHOUT_SHIM = "round-without-shim";
+	public static final String ROUND_DATE = "round-date";
+	public static final String DASH_NOT_GRADED = "dash-not-graded";
+	public static final String HOURS_ALIAS = "hours-alias";
+	/** Data: the piece in place that is nearest to what was meant, as it is written; nothing where there is none. */
+	public static final String OUT_NOT_IN_PLACE = "out-not-in-place";
+	public static final String TOO_MANY_PIECES = "too-many-pieces";
+	public static final String FULL_MORE_THAN_STACK = "full-more-than-stack";
+	public static final String FULL_NOT_MADE = "full-not-made";
 	public static final String ROUND_AFTER_LEVEL = "round-after-level";
 	public static final String ARC_EMPTY = "arc-empty";
 	public static final String EMPTY_CUP_UNEVEN = "empty-cup-uneven";

@@ -5,16 +5,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 import padwright.engine.film.PartialShim;
 import padwright.engine.height.FlushPad;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
+import padwright.model.plan.Round;
 import padwright.workup.parts.FitWords;
 import padwright.workup.parts.RowWork;
+import padwright.workup.solve.FilmInCup;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.RoundEffect;
+import padwright.workup.words.Chance;
 
 /** What a service says of one key, aspect by aspect, in trade words; lengths in thou. */
 final class KeyAspects {
@@ -44,12 +46,9 @@ final class KeyAspects {
 		add("full shims", then.stackText(), now.stackText(), by(then.stackSum(), now.stackSum(), "more", "less"),
 				changes);
 		add("pieces", then.pieces(), now.pieces(), "", changes);
-		add("spread as found", text(then.spreadBefore()), text(now.spreadBefore()),
-				by(then.spreadBefore(), now.spreadBefore(), "more", "less"), changes);
-		add("spread predicted", text(then.spreadAfter()), text(now.spreadAfter()),
-				by(then.spreadAfter(), now.spreadAfter(), "more", "less"), changes);
-		add("spread as delivered", text(then.delivered()), text(now.delivered()),
-				by(then.delivered(), now.delivered(), "more", "less"), changes);
+		add("level as found", then.chance(then.found(false)), now.chance(now.found(false)), "", changes);
+		add("level after", then.chance(then.after()), now.chance(now.after()), "", changes);
+		add("level as delivered", then.chance(then.found(true)), now.chance(now.found(true)), "", changes);
 		return changes;
 	}
 
@@ -94,22 +93,31 @@ final class KeyAspects {
 		if (work.job().lastRound().isEmpty()) {
 			return NOT_SAID;
 		}
-		String words = Stream.concat(work.earlierPieces().stream(), work.pieces().stream()).map(PartialShim::toString)
+		String words = new FilmInCup(work.earlierPieces(), Length.ZERO)
+				.after(work.takenOut(), work.pieces(), Length.ZERO).pieces().stream().map(PartialShim::toString)
 				.collect(Collectors.joining(", "));
 		return words.isEmpty() ? "none" : words;
 	}
 
-	private Optional<Length> spreadBefore() {
-		return solution.level().map(answer -> answer.solution().spreadBefore());
+	/** What the last readings before any answer, or those as delivered, tell. */
+	private Optional<Double> found(boolean delivered) {
+		Optional<Round> round = delivered ? Optional.ofNullable(work.job().service().getDelivered())
+				: work.job().lastRound();
+		return round.flatMap(felt -> RoundEffect.of(work.job(), felt)).map(effect -> effect.felt().chance());
 	}
 
-	private Optional<Length> spreadAfter() {
-		return solution.level().map(answer -> answer.solution().spreadAfter());
+	/** With the noted answer, or else the solved one. */
+	private Optional<Double> after() {
+		if (work.piecesNoted()) {
+			return work.job().lastRound().flatMap(round -> RoundEffect.of(work.job(), round))
+					.map(effect -> effect.last().chance());
+		}
+		return solution.level().map(answer -> answer.seat().chance());
 	}
 
-	private Optional<Length> delivered() {
-		return Optional.ofNullable(work.job().service().getDelivered())
-				.flatMap(felt -> RoundEffect.of(work.job(), felt)).map(RoundEffect::before);
+	/** How likely it is level; known to ten per cent at best. */
+	private String chance(Optional<Double> share) {
+		return share.map(Chance::of).orElse(NOT_SAID);
 	}
 
 	private static String text(Optional<Length> length) {

@@ -9,6 +9,7 @@ import padwright.model.plan.Player;
 import padwright.model.stock.Stock;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.solve.PadBelief;
 
 /**
  * What the way from the bench to the player's home does to the pads of a plan.
@@ -33,7 +34,7 @@ public record PlanDrift(ServicePlan plan, Climate bench, Climate home, List<KeyD
 		return new KeyDrift(job.name(),
 				Optional.of(cup.layers()).filter(layers -> !layers.isEmpty())
 						.map(layers -> Drift.of(layers, bench, home)),
-				cup.unknown());
+				cup.unknown(), PadBelief.of(job).model().hinge());
 	}
 
 	/**

@@ -13,7 +13,7 @@ import padwright.workup.forecast.PastService;
  * @param instrument its serial number, or its key system
  * @param player     whose it is
  * @param services   days of service, oldest first
- * @param keys       in the order of the key system
+ * @param keys       in the order of the key system, the pads of one key one after the other
  */
 public record InstrumentHistory(String instrument, String player, List<LocalDate> services, List<KeyHistory> keys) {
 
@@ -33,6 +33,6 @@ public record InstrumentHistory(String instrument, String player, List<LocalDate
 		}
 		return new InstrumentHistory(newest.instrument(), newest.player(),
 				services.stream().map(PastService::date).distinct().toList(),
-				stories.values().stream().map(KeyStory::told).filter(key -> key.services() > 0).toList());
+				stories.values().stream().flatMap(story -> story.told().stream()).toList());
 	}
 }

@@ -1,79 +1,70 @@
 package padwright.workup.history;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
-import padwright.engine.length.LengthUnit;
-import padwright.engine.rim.RimProfile;
+import padwright.workup.words.Chance;
+import padwright.workup.words.GapWords;
 
 /**
- * How the gap under one pad changed from one service to a later one, by the profiles that the readings of both tell of.
- * A model: the feeler decides.
+ * How the gap under one pad changed from one service to a later one, as far as the readings of both tell: a change is only
+ * told where it is likely. A model: the feeler decides.
  *
  * @param left  day on which the pad was left
  * @param found day on which it was found
- * @param mean  change of the mean gap; positive where it opened
- * @param most  the change that is greatest either way
- * @param hour  where that is
  * @param kind  in one word
+ * @param by    the likeliest change, above zero where the gap opened; nothing where none is told
+ * @param hour  where it is, for a change at some hours only; else where it is greatest
+ * @param chance that it is so, 0 to 1; 0 where no change is told
  */
-public record Movement(LocalDate left, LocalDate found, Length mean, Length most, ClockHour hour, Kind kind) {
+public record Movement(LocalDate left, LocalDate found, Kind kind, Length by, ClockHour hour, double chance) {
 
 	/** What became of a pad. */
 	public enum Kind {
-		/** No change that the finest feeler could tell. */
+		/** No change that the readings tell. */
 		HELD,
-		/** Sank, so that the gap opened all in all. */
-		SETTLED,
-		/** Rose, so that the gap closed all in all. */
-		SWELLED,
+		/** The gap opened all in all. */
+		OPENED,
+		/** The gap closed all in all. */
+		CLOSED,
 		/** Neither, but the gap changed at some hours. */
 		SHIFTED
 	}
 
 	/**
-	 * From profiles at both days.
+	 * From what the gap may have been on both days.
 	 *
-	 * @param finest the finest feeler; changes below it are none
+	 * @param finest the finest feeler; changes of less than half of it do not matter
 	 */
-	static Movement between(LocalDate left, RimProfile before, LocalDate found, RimProfile after, Length finest) {
-		int greatest = 0;
-		for (int station = 1; station < ClockHour.STATIONS; station++) {
-			if (Math.abs(change(before, after, station)) > Math.abs(change(before, after, greatest))) {
-				greatest = station;
-			}
+	static Movement between(PadGaps left, PadGaps found, Length finest) {
+		int count = Math.max(left.count(), found.count());
+		double least = finest.nanometres() / 2.0;
+		ClockHour most = IntStream.range(0, ClockHour.STATIONS).mapToObj(ClockHour::new)
+				.max(Comparator.comparingDouble(hour -> IntStream.range(0, count)
+						.mapToDouble(index -> Math.abs(found.at(index, hour) - left.at(index, hour))).sum()))
+				.orElseThrow();
+		Optional<LikelyChange> mean = LikelyChange.of(count, index -> found.mean(index) - left.mean(index), least / 2);
+		if (mean.isPresent()) {
+			Kind kind = mean.get().by().signum() > 0 ? Kind.OPENED : Kind.CLOSED;
+			return new Movement(left.date(), found.date(), kind, mean.get().by(), most, mean.get().chance());
 		}
-		Length mean = after.mean().minus(before.mean());
-		Length most = new Length(change(before, after, greatest));
-		return new Movement(left, found, mean, most, new ClockHour(greatest), kind(mean, most, finest));
+		return LikelyChange.of(count, index -> found.at(index, most) - left.at(index, most), least)
+				.map(change -> new Movement(left.date(), found.date(), Kind.SHIFTED, change.by(), most, change.chance()))
+				.orElseGet(() -> new Movement(left.date(), found.date(), Kind.HELD, Length.ZERO, most, 0));
 	}
 
-	private static long change(RimProfile before, RimProfile after, int station) {
-		return after.nanometresAt(station) - before.nanometresAt(station);
-	}
-
-	private static Kind kind(Length mean, Length most, Length finest) {
-		if (finest.isLongerThan(most.abs())) {
-			return Kind.HELD;
-		}
-		if (finest.isLongerThan(mean.abs())) {
-			return Kind.SHIFTED;
-		}
-		return mean.signum() > 0 ? Kind.SETTLED : Kind.SWELLED;
-	}
-
-	/** For example {@code settled by 0.8 thou, most at 3}. */
+	/** For example {@code opened by about 0.8 thou, most at 3 (94 %)}. */
 	public String words() {
+		String about = " by about " + GapWords.tenths(by.abs()) + " thou";
 		return switch (kind) {
-		case HELD -> "held";
-		case SHIFTED -> (most.signum() > 0 ? "opened by " : "closed by ") + thou(most) + " at " + hour;
-		default -> kind.name().toLowerCase(Locale.ROOT) + " by " + thou(mean) + ", most at " + hour;
+		case HELD -> "no change told";
+		case SHIFTED -> (by.signum() > 0 ? "opened" : "closed") + about + " at " + hour + " (" + Chance.of(chance) + ")";
+		default -> kind.name().toLowerCase(Locale.ROOT) + about + ", most at " + hour + " (" + Chance.of(chance) + ")";
 		};
-	}
-
-	private static String thou(Length length) {
-		return length.abs().in(LengthUnit.THOU, 1).toPlainString() + " thou";
 	}
 }

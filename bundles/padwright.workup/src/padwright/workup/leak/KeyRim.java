@@ -18,7 +18,7 @@ public record KeyRim(Length radius, Length width, boolean assumed) {
 	public static final Length USUAL_WIDTH = Length.millimetres("1");
 
 	/** The rim of a key from the outer diameter and width of its hole; nothing without a diameter above the width. */
-	static Optional<KeyRim> of(EffectiveKey key) {
+	public static Optional<KeyRim> of(EffectiveKey key) {
 		Length width = key.rimWidth().orElse(USUAL_WIDTH);
 		return key.holeDiameter().filter(outer -> width.signum() > 0 && outer.isLongerThan(width))
 				.map(outer -> new KeyRim(new Length(outer.minus(width).nanometres() / 2), width,

@@ -5,27 +5,35 @@ import java.util.Optional;
 
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
+import padwright.engine.seating.SeatAnswer;
 import padwright.model.plan.Round;
 import padwright.workup.service.KeyJob;
+import padwright.workup.solve.FilmInCup;
+import padwright.workup.solve.FullShims;
 import padwright.workup.solve.KeySolution;
+import padwright.workup.solve.LevelAnswer;
 import padwright.workup.solve.PlacedPieces;
 import padwright.workup.solve.PlanSolution;
 
 /**
  * The film of one row of a plan: what the row notes and, where it notes nothing yet, what was solved.
  *
- * @param stack the full shims
+ * @param stack the full shims, with all changes that the row notes
  * @param stackNoted whether the plan notes them
- * @param earlierPieces the partial shims of rounds before the last; always noted
+ * @param earlierPieces the partial shims that lay behind the pad at its last readings; always noted
+ * @param takenOut those of them that come out after the last readings
  * @param pieces the partial shims of the last round
- * @param piecesNoted whether the plan notes them, none included
+ * @param fullChange by what the full shims are changed after the last readings, below zero for less; part of the stack
+ *     where that is noted
+ * @param piecesNoted whether the plan notes what is done after the last readings, even that nothing is
  */
 public record RowWork(KeyJob job, List<Length> stack, boolean stackNoted, List<PartialShim> earlierPieces,
-		List<PartialShim> pieces, boolean piecesNoted) {
+		List<PartialShim> takenOut, List<PartialShim> pieces, Length fullChange, boolean piecesNoted) {
 
 	public RowWork {
 		stack = List.copyOf(stack);
 		earlierPieces = List.copyOf(earlierPieces);
+		takenOut = List.copyOf(takenOut);
 		pieces = List.copyOf(pieces);
 	}
 
@@ -37,24 +45,22 @@ public record RowWork(KeyJob job, List<Length> stack, boolean stackNoted, List<P
 	/** One solved row. */
 	public static RowWork of(KeySolution solution) {
 		KeyJob job = solution.job();
-		List<Length> noted = job.stack();
+		List<Length> noted = FullShims.now(job).shims();
 		List<Length> stack = noted.isEmpty()
 				? solution.height().map(answer -> answer.solution().pieces()).orElse(List.of()) : noted;
-		boolean piecesNoted = job.lastRound().filter(RowWork::isAnswered).isPresent();
-		List<PartialShim> pieces = piecesNoted ? job.lastRound().map(PlacedPieces::of).orElseThrow()
-				: solution.level().map(answer -> answer.solution().pieces()).orElse(List.of());
-		return new RowWork(job, stack, !noted.isEmpty(), earlierPieces(job), pieces, piecesNoted);
+		Optional<Round> answered = job.lastRound().filter(PlacedPieces::isAnswered);
+		Optional<SeatAnswer> seat = answered.isPresent() ? Optional.empty()
+				: solution.level().map(LevelAnswer::seat);
+		return new RowWork(job, stack, !noted.isEmpty(), earlierPieces(job),
+				answered.map(PlacedPieces::takenOut).or(() -> seat.map(SeatAnswer::takeOut)).orElse(List.of()),
+				answered.map(PlacedPieces::of).or(() -> seat.map(SeatAnswer::place)).orElse(List.of()),
+				answered.map(FullShims::change).or(() -> seat.map(SeatAnswer::fullShims)).orElse(Length.ZERO),
+				answered.isPresent());
 	}
 
-	private static boolean isAnswered(Round round) {
-		return round.isLevel() || !round.getPieces().isEmpty();
-	}
-
-	/** The partial shims of the rounds before the last. */
+	/** The partial shims that lay behind the pad at its last readings. */
 	public static List<PartialShim> earlierPieces(KeyJob job) {
-		List<Round> rounds = job.service().getRounds();
-		return rounds.stream().limit(Math.max(0, rounds.size() - 1)).flatMap(round -> PlacedPieces.of(round).stream())
-				.toList();
+		return job.lastRound().map(round -> FilmInCup.at(job, round).pieces()).orElse(List.of());
 	}
 
 	/** How wide the pad is that goes into the cup, if it is known. */

@@ -5,11 +5,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
 import padwright.model.plan.PadState;
 import padwright.model.stock.FilmSet;
 import padwright.workup.service.KeyJob;
+import padwright.workup.solve.FilmUse;
+import padwright.workup.solve.KeySolution;
+import padwright.workup.solve.LevelAnswer;
 import padwright.workup.solve.PlanSolution;
 
 /**
@@ -28,11 +30,12 @@ public record Take(Article article, KeyJob job, boolean noted) {
 	public static List<Take> of(PlanSolution solution) {
 		List<Take> takes = new ArrayList<>();
 		Set<String> padded = new HashSet<>();
-		for (RowWork row : RowWork.of(solution)) {
+		for (KeySolution key : solution.keys()) {
+			RowWork row = RowWork.of(key);
 			if (row.job().key().isPresent() && padded.add(row.job().name())) {
 				addPad(row, takes);
 			}
-			row.job().fitting().films().ifPresent(films -> addFilm(row, films, takes));
+			row.job().fitting().films().ifPresent(films -> addFilm(key, row, films, takes));
 		}
 		return takes;
 	}
@@ -51,17 +54,31 @@ public record Take(Article article, KeyJob job, boolean noted) {
 		return job.service().isSetFound() && job.service().getFound() == PadState.SOUND;
 	}
 
-	private static void addFilm(RowWork row, FilmSet films, List<Take> takes) {
-		addFilm(row, films, row.stack(), row.stackNoted(), takes);
-		addFilm(row, films, thicknesses(row.earlierPieces()), true, takes);
-		addFilm(row, films, thicknesses(row.pieces()), row.piecesNoted(), takes);
+	private static void addFilm(KeySolution solution, RowWork row, FilmSet films, List<Take> takes) {
+		FilmUse.in(row.job()).forEach(use -> addNoted(row.job(), use, takes));
+		if (!row.stackNoted()) {
+			addSolved(row, films, row.stack(), takes);
+		}
+		if (!row.piecesNoted()) {
+			addSolved(row, films, films(solution), takes);
+		}
 	}
 
-	private static List<Length> thicknesses(List<PartialShim> pieces) {
-		return pieces.stream().map(PartialShim::thickness).toList();
+	private static List<Length> films(KeySolution solution) {
+		return solution.level().map(LevelAnswer::films).orElse(List.of());
 	}
 
-	private static void addFilm(RowWork row, FilmSet films, List<Length> blanks, boolean noted, List<Take> takes) {
-		blanks.forEach(blank -> takes.add(new Take(Article.film(films, blank), row.job(), noted)));
+	/** A full shim that came back whole was not taken. */
+	private static void addNoted(KeyJob job, FilmUse use, List<Take> takes) {
+		Take take = new Take(Article.film(use.films(), use.thickness()), job, true);
+		if (use.back()) {
+			takes.remove(take);
+		} else {
+			takes.add(take);
+		}
+	}
+
+	private static void addSolved(RowWork row, FilmSet films, List<Length> blanks, List<Take> takes) {
+		blanks.forEach(blank -> takes.add(new Take(Article.film(films, blank), row.job(), false)));
 	}
 }

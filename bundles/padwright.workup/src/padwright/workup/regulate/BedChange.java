@@ -1,33 +1,40 @@
 package padwright.workup.regulate;
 
+import padwright.engine.evidence.FilmInPlace;
 import padwright.engine.length.Length;
+import padwright.workup.solve.FilmInCup;
 import padwright.workup.solve.HeightAnswer;
 import padwright.workup.solve.KeySolution;
-import padwright.workup.solve.NewPieces;
+import padwright.workup.solve.PadEvidence;
 
 /**
- * How much thicker the contents of a cup become by work that is still to be regulated.
+ * By how much sooner a key will meet its rim by work that is still to be regulated: the way of the middle of its cup, since a
+ * key turns on its hinge until the face first touches. Below zero where later.
  *
  * @param key name of the key
  * @param byStack by full shims, where the noted stack is off by more than the seat allows and the solved one takes its
  *     place; nothing where no stack is noted, since there is none to compare with
- * @param byPieces mean lift of the pieces placed since the last readings
+ * @param byFilm by what is done after the last readings: pieces, pieces taken out and a change of the full shims
  */
-public record BedChange(String key, Length byStack, Length byPieces) {
+public record BedChange(String key, Length byStack, Length byFilm) {
 
 	static BedChange of(KeySolution solution) {
-		Length noted = solution.job().stackSum();
-		Length byStack = solution.height().filter(answer -> isReplaced(solution, answer))
-				.map(answer -> answer.solution().sum().minus(noted)).orElse(Length.ZERO);
-		return new BedChange(solution.job().name(), byStack, NewPieces.of(solution).meanLift());
+		PadEvidence evidence = PadEvidence.of(solution.job(), unsaid -> {
+		}).orElseGet(() -> PadEvidence.unfelt(solution.job()));
+		FilmInPlace felt = evidence.film();
+		FilmInPlace after = FilmInCup.after(solution).inPlace();
+		Length more = solution.height().filter(answer -> isReplaced(solution, answer))
+				.map(answer -> answer.solution().sum().minus(solution.job().stackSum())).orElse(Length.ZERO);
+		FilmInPlace restacked = new FilmInPlace(after.pieces(), after.fullShims().plus(more));
+		return new BedChange(solution.job().name(), evidence.sooner(after, restacked), evidence.sooner(felt, after));
 	}
 
 	private static boolean isReplaced(KeySolution solution, HeightAnswer answer) {
 		return !solution.job().stack().isEmpty() && answer.work().isOff(solution.job().stack());
 	}
 
-	/** Both together; negative where they become thinner. */
+	/** Both together. */
 	public Length total() {
-		return byStack.plus(byPieces);
+		return byStack.plus(byFilm);
 	}
 }

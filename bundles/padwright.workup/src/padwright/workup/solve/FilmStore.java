@@ -10,6 +10,7 @@ import padwright.model.Lengths;
 import padwright.model.stock.Assortment;
 import padwright.model.stock.FilmSet;
 import padwright.model.stock.StockedSize;
+import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
 
 /** The blanks of one film set that are left while shims are taken from it. Changes; for one thread. */
@@ -34,10 +35,15 @@ public final class FilmStore {
 		return store;
 	}
 
+	/** The thicknesses of a row's film, thinnest first; none where no film set is named. */
+	public static List<Length> thicknesses(KeyJob job) {
+		return job.fitting().films().map(films -> of(films).thicknesses()).orElse(List.of());
+	}
+
 	/** What a plan has left of what the stock says there is. */
 	public static FilmStore leftBy(ServicePlan plan, FilmSet films) {
 		FilmStore store = of(films);
-		FilmUse.in(plan).stream().filter(use -> use.films() == films).forEach(use -> store.take(use.thickness()));
+		FilmUse.in(plan).stream().filter(use -> use.films() == films).forEach(use -> use.drawFrom(store));
 		return store;
 	}
 

@@ -24,12 +24,12 @@ final class FilmStores {
 
 	/** Takes what is noted in a plan, as far as there is enough. */
 	void take(List<FilmUse> noted) {
-		noted.stream().filter(use -> store(use.films()).take(use.thickness())).forEach(taken::add);
+		noted.stream().filter(use -> use.drawFrom(store(use.films()))).forEach(taken::add);
 	}
 
 	/** Puts back what is noted in a plan, as far as it was really taken. */
 	void giveBack(List<FilmUse> noted) {
-		noted.stream().filter(taken::remove).forEach(use -> store(use.films()).giveBack(use.thickness()));
+		noted.stream().filter(taken::remove).forEach(use -> use.undoIn(store(use.films())));
 	}
 
 	List<FilmSupply> supply(FilmSet films) {

@@ -3,7 +3,6 @@ package padwright.workup.solve;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
@@ -18,11 +17,13 @@ import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
 
 /**
- * One blank of film that a plan has taken, for a full shim or a partial one.
+ * One blank of film that a plan has taken, for a full shim or a partial one, or that came back whole with a change of the
+ * full shims. Pieces that were taken out are waste.
  *
+ * @param back whether it goes back into the stock
  * @param place where the plan says so
  */
-public record FilmUse(FilmSet films, Length thickness, Place place) {
+public record FilmUse(FilmSet films, Length thickness, boolean back, Place place) {
 
 	/** All the blanks that a plan has taken, in its order; rows without a film set are left out. */
 	public static List<FilmUse> in(ServicePlan service) {
@@ -34,8 +35,26 @@ public record FilmUse(FilmSet films, Length thickness, Place place) {
 	/** The blanks that one row has taken: for its stack, and for the pieces of each round. */
 	public static List<FilmUse> in(KeyJob job) {
 		List<FilmUse> uses = new ArrayList<>(ofStack(job));
-		job.service().getRounds().forEach(round -> uses.addAll(ofPieces(job, Optional.of(round))));
+		FullShims full = new FullShims(job.stack());
+		for (Round round : job.service().getRounds()) {
+			uses.addAll(ofRound(job, round, full));
+			full = full.after(round, FilmStore.thicknesses(job));
+		}
 		return uses;
+	}
+
+	/** Takes the blank or puts it back; false where none was left to take. */
+	public boolean drawFrom(FilmStore store) {
+		if (back) {
+			store.giveBack(thickness);
+			return true;
+		}
+		return store.take(thickness);
+	}
+
+	/** The contrary of {@link #drawFrom}. */
+	void undoIn(FilmStore store) {
+		new FilmUse(films, thickness, !back, place).drawFrom(store);
 	}
 
 	/** The blanks in the stack of a row. */
@@ -45,16 +64,31 @@ public record FilmUse(FilmSet films, Length thickness, Place place) {
 		return uses;
 	}
 
-	/** The blanks that the pieces of a row's last round are cut from. */
-	static List<FilmUse> ofLastPieces(KeyJob job) {
-		return ofPieces(job, job.lastRound());
+	/** The blanks that what was done after a row's last readings took and gave back. */
+	static List<FilmUse> ofLastRound(KeyJob job) {
+		FullShims full = new FullShims(job.stack());
+		List<FilmUse> uses = List.of();
+		for (Round round : job.service().getRounds()) {
+			uses = ofRound(job, round, full);
+			full = full.after(round, FilmStore.thicknesses(job));
+		}
+		return uses;
 	}
 
-	private static List<FilmUse> ofPieces(KeyJob job, Optional<Round> round) {
+	private static List<FilmUse> ofRound(KeyJob job, Round round, FullShims full) {
 		List<FilmUse> uses = new ArrayList<>();
-		job.fitting().films().ifPresent(films -> round.map(Round::getPieces).stream().flatMap(List<Piece>::stream)
-				.forEach(piece -> addPiece(piece, films, uses)));
+		job.fitting().films().ifPresent(films -> {
+			full.swap(FullShims.change(round), FilmStore.thicknesses(job))
+					.ifPresent(swap -> addSwap(round, swap, films, uses));
+			round.getPieces().forEach(piece -> addPiece(piece, films, uses));
+		});
 		return uses;
+	}
+
+	private static void addSwap(Round round, FullShims.Swap swap, FilmSet films, List<FilmUse> uses) {
+		Place place = Place.of(round, PlanPackage.Literals.ROUND__FULL);
+		swap.out().forEach(shim -> uses.add(new FilmUse(films, shim, true, place)));
+		swap.in().forEach(film -> uses.add(new FilmUse(films, film, false, place)));
 	}
 
 	private static void addStack(ThicknessRow stack, FilmSet films, List<FilmUse> uses) {
@@ -66,13 +100,13 @@ public record FilmUse(FilmSet films, Length thickness, Place place) {
 		for (int index = 0; index < values.size(); index++) {
 			Place place = new Place(stack, PlanPackage.Literals.THICKNESS_ROW__VALUES, index);
 			Lengths.exact(values.get(index), unit)
-					.ifPresent(thickness -> uses.add(new FilmUse(films, thickness, place)));
+					.ifPresent(thickness -> uses.add(new FilmUse(films, thickness, false, place)));
 		}
 	}
 
 	private static void addPiece(Piece piece, FilmSet films, List<FilmUse> uses) {
 		Place place = Place.of(piece, PlanPackage.Literals.PIECE__THICKNESS);
 		Lengths.of(piece.getThickness(), piece)
-				.ifPresent(thickness -> uses.add(new FilmUse(films, thickness, place)));
+				.ifPresent(thickness -> uses.add(new FilmUse(films, thickness, false, place)));
 	}
 }

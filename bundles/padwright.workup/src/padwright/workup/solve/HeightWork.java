@@ -2,18 +2,21 @@ package padwright.workup.solve;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import padwright.engine.film.FilmSupply;
 import padwright.engine.height.FlushPad;
 import padwright.engine.height.HeightEquation;
 import padwright.engine.height.HeightSolution;
 import padwright.engine.height.HeightSolver;
+import padwright.engine.height.HeightTolerance;
 import padwright.engine.length.Length;
 import padwright.model.Lengths;
 import padwright.model.stock.Pad;
 import padwright.model.stock.Stabiliser;
 import padwright.workup.checks.Severity;
 import padwright.workup.service.KeyJob;
+import padwright.workup.words.GapWords;
 import padwright.workup.words.Messages;
 
 /**
@@ -45,13 +48,19 @@ public final class HeightWork {
 
 	private static Optional<HeightEquation> equation(KeyJob job, Length gap) {
 		Optional<Pad> pad = job.fitting().pad();
-		Optional<Length> thickness = pad.flatMap(article -> Lengths.of(article.getThickness(), article))
+		Optional<Length> thickness = measured(job)
+				.or(() -> pad.flatMap(article -> Lengths.of(article.getThickness(), article)))
 				.filter(length -> length.signum() > 0);
 		Length seat = pad.flatMap(article -> Lengths.of(article.getSinks(), article)).orElse(Length.ZERO);
 		Length stabiliser = job.fitting().stabiliser().flatMap(disc -> Lengths.of(disc.getThickness(), disc))
 				.orElse(Length.ZERO);
 		return job.key().flatMap(key -> key.cupDepth()).filter(length -> length.signum() > 0).flatMap(
 				depth -> thickness.map(pads -> new HeightEquation(depth, gap, seat, stabiliser, pads)));
+	}
+
+	/** The thickness of the pad that went in, where it was measured. */
+	private static Optional<Length> measured(KeyJob job) {
+		return Lengths.of(job.service().getMeasured(), job.service()).filter(length -> length.signum() > 0);
 	}
 
 	/** What the full shims have to sum to; below zero where pad and stabiliser are too much for the cup. */
@@ -76,7 +85,7 @@ public final class HeightWork {
 
 	/** An error where no pad or stabiliser within its own tolerance could make up for the stack; else a warning. */
 	public Severity severity(List<Length> stack) {
-		Length worst = job.plan().tolerance().plus(articleTolerances());
+		Length worst = job.plan().tolerance().plus(tolerance().worstCase());
 		return error(stack).isLongerThan(worst) ? Severity.ERROR : Severity.WARNING;
 	}
 
@@ -84,12 +93,30 @@ public final class HeightWork {
 		return stack.stream().reduce(Length.ZERO, Length::plus).minus(target).abs();
 	}
 
-	private Length articleTolerances() {
-		Length pad = job.fitting().pad().flatMap((Pad article) -> Lengths.of(article.getTolerance(), article))
-				.orElse(Length.ZERO);
-		Length disc = job.fitting().stabiliser()
-				.flatMap((Stabiliser article) -> Lengths.of(article.getTolerance(), article)).orElse(Length.ZERO);
-		return pad.plus(disc);
+	/**
+	 * How far the sum may be off by what the articles are allowed to be off: the disc, and the pad unless it was measured.
+	 */
+	public HeightTolerance tolerance() {
+		Optional<Length> pad = measured(job).isPresent() ? Optional.empty()
+				: job.fitting().pad().flatMap((Pad article) -> Lengths.of(article.getTolerance(), article));
+		Optional<Length> disc = job.fitting().stabiliser()
+				.flatMap((Stabiliser article) -> Lengths.of(article.getTolerance(), article));
+		return HeightTolerance.ofParts(Stream.of(pad, disc).flatMap(Optional::stream).toList());
+	}
+
+	/** The tolerance in words, as in {@code ± 1.3 thou at worst, ± 1 likely}; nothing where there is none. */
+	public Optional<String> toleranceWords() {
+		HeightTolerance off = tolerance();
+		return off.worstCase().signum() == 0 ? Optional.empty()
+				: Optional.of(off.worstCase().equals(off.rootSumSquare())
+						? Messages.of("height.tolerance.one", GapWords.tenths(off.worstCase()))
+						: Messages.of("height.tolerance", GapWords.tenths(off.worstCase()),
+								GapWords.tenths(off.rootSumSquare())));
+	}
+
+	/** Whether the pad's own thickness was measured. */
+	public boolean isMeasured() {
+		return equation.isPresent() && measured(job).isPresent();
 	}
 
 	/** The best stack from all that the film set holds; without pieces where there is no film. */

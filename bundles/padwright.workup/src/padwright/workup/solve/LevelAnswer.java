@@ -1,25 +1,25 @@
 package padwright.workup.solve;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
-import padwright.engine.levelling.LevellingProblem;
-import padwright.engine.levelling.LevellingSolution;
-import padwright.engine.rim.RimEstimate;
+import padwright.engine.seating.SeatAnswer;
+import padwright.engine.seating.SeatProblem;
 
 /**
- * The partial shims that level a pad.
+ * What brings a pad to its seat.
  *
- * @param rim the gap around the rim that the readings tell of
+ * @param pad what was known of it before it was felt
  * @param problem as it was solved, with the film that was left
- * @param assumedStiffness whether the stock gave no stiffness for the pad
+ * @param seat what to do, and how sure it is to help
+ * @param swap how the full shims are changed; nothing out and in where they are not
  */
-public record LevelAnswer(RimEstimate rim, LevellingProblem problem, LevellingSolution solution,
-		boolean assumedStiffness) {
+public record LevelAnswer(PadBelief pad, SeatProblem problem, SeatAnswer seat, FullShims.Swap swap) {
 
-	/** The film that each piece takes. */
+	/** The film that it takes. */
 	public List<Length> films() {
-		return solution.pieces().stream().map(PartialShim::thickness).toList();
+		return Stream.concat(seat.place().stream().map(PartialShim::thickness), swap.in().stream()).toList();
 	}
 }

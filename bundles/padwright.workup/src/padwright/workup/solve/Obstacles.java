@@ -21,7 +21,8 @@ import padwright.workup.words.Messages;
 final class Obstacles {
 
 	private static final Set<String> CODES = Set.of(IssueCodes.UNIT_SUSPECT, IssueCodes.TOO_FINE,
-			IssueCodes.READING_COUNT, IssueCodes.READING_UNKNOWN_LEAF, IssueCodes.HOURS_MISSING,
+			IssueCodes.READING_COUNT, IssueCodes.DASH_NOT_GRADED, IssueCodes.OUT_NOT_IN_PLACE,
+			IssueCodes.READING_UNKNOWN_LEAF, IssueCodes.HOURS_MISSING,
 			IssueCodes.HOUR_TWICE, IssueCodes.STABILISER_MISSING, IssueCodes.PAD_DEPTH,
 			IssueCodes.DUPLICATE_SERVICE);
 

@@ -20,6 +20,17 @@ public final class PlacedPieces {
 		return round.getPieces().stream().flatMap(piece -> of(piece).stream()).toList();
 	}
 
+	/** The pieces of earlier rounds that were taken out after the readings of a round, likewise. */
+	public static List<PartialShim> takenOut(Round round) {
+		return round.getRemoved().stream().flatMap(piece -> of(piece).stream()).toList();
+	}
+
+	/** Whether a round says what was done after its readings, if only that nothing had to be. */
+	public static boolean isAnswered(Round round) {
+		return round.isLevel() || !round.getPieces().isEmpty() || !round.getRemoved().isEmpty()
+				|| round.getFull() != null;
+	}
+
 	/** A piece, unless its arc is empty or it has no thickness. */
 	public static Optional<PartialShim> of(Piece piece) {
 		boolean isArc = piece.getFrom() != null && piece.getTo() != null && !piece.getFrom().equals(piece.getTo());

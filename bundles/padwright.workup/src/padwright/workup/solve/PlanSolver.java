@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 import padwright.engine.length.Length;
-import padwright.engine.levelling.Budget;
+import padwright.engine.seating.WhyNothing;
 import padwright.model.stock.FilmSet;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
@@ -21,30 +21,35 @@ public final class PlanSolver {
 	private final FilmStores films;
 	private final Obstacles obstacles;
 	private final WrittenAnswers written;
-	private final Budget budget;
 
-	private PlanSolver(ServicePlan plan, WrittenAnswers written, Budget budget) {
+	private PlanSolver(ServicePlan plan, WrittenAnswers written) {
 		this.films = new FilmStores(plan);
 		this.obstacles = new Obstacles(plan);
 		this.written = written;
-		this.budget = budget;
 	}
 
 	/**
 	 * The answers for all rows.
 	 *
-	 * @param budget how long each levelling may search
 	 * @param progress told each row before it is solved
 	 */
-	public static PlanSolution solve(ServicePlan plan, WrittenAnswers written, Budget budget,
-			Consumer<KeyJob> progress) {
-		PlanSolver solver = new PlanSolver(plan, written, budget);
+	public static PlanSolution solve(ServicePlan plan, WrittenAnswers written, Consumer<KeyJob> progress) {
+		PlanSolver solver = new PlanSolver(plan, written);
 		List<KeySolution> keys = new ArrayList<>();
 		for (KeyJob job : plan.jobs()) {
 			progress.accept(job);
-			keys.add(solver.solve(job));
+			keys.add(solver.solved(job));
 		}
 		return new PlanSolution(plan, keys);
+	}
+
+	/** One row that makes no sense stops no other: it is told with its name. */
+	private KeySolution solved(KeyJob job) {
+		try {
+			return solve(job);
+		} catch (IllegalArgumentException | ArithmeticException senseless) {
+			return unsolved(job, List.of(Messages.of("unsolved.senseless", senseless.getMessage())));
+		}
 	}
 
 	private KeySolution solve(KeyJob job) {
@@ -70,17 +75,25 @@ public final class PlanSolver {
 		Optional<HeightAnswer> height = height(job, film, unsolved);
 		settle(film, stack, job.service().getStack() != null, height.map(answer -> answer.solution().pieces()));
 
-		List<FilmUse> pieces = FilmUse.ofLastPieces(job);
+		List<FilmUse> pieces = FilmUse.ofLastRound(job);
 		films.giveBack(pieces);
-		Optional<LevelAnswer> level = new LevelWork(job, budget).answer(films.supply(film), unsolved);
+		Optional<LevelAnswer> level = level(job, film, height, unsolved);
 		settle(film, pieces, isLevelled(job), level.map(LevelAnswer::films));
-		level.map(answer -> answer.solution().excess()).filter(excess -> excess.signum() > 0)
-				.ifPresent(excess -> unsolved.add(Messages.of("unsolved.notLevel", excess)));
 		return new KeySolution(job, height, level, unsolved);
 	}
 
+	private Optional<LevelAnswer> level(KeyJob job, FilmSet film, Optional<HeightAnswer> height,
+			List<String> unsolved) {
+		FullShims full = FullShims.atLastRound(job,
+				height.map(answer -> answer.solution().pieces()).orElse(List.of()));
+		Optional<LevelAnswer> level = new LevelWork(job, full).answer(films.supply(film), unsolved);
+		level.flatMap(answer -> answer.seat().whyNothing()).filter(WhyNothing.NO_FILM::equals)
+				.ifPresent(none -> unsolved.add(Messages.of("unsolved.filmOut", film.getName())));
+		return level;
+	}
+
 	private static boolean isLevelled(KeyJob job) {
-		return job.lastRound().filter(round -> round.isLevel() || !round.getPieces().isEmpty()).isPresent();
+		return job.lastRound().filter(PlacedPieces::isAnswered).isPresent();
 	}
 
 	/** What is noted stays where it is kept, or where nothing was found to take its place. */
@@ -106,6 +119,8 @@ public final class PlanSolver {
 				.map(solution -> new HeightAnswer(work.get(), solution));
 		if (answer.isEmpty()) {
 			unsolved.add(Messages.of("unsolved.beyond", work.get().target()));
+		} else if (films.supply(film).stream().allMatch(supply -> supply.pieces() == 0)) {
+			unsolved.add(Messages.of("unsolved.filmOutHeight", film.getName()));
 		} else if (!answer.get().reachesHeight()) {
 			unsolved.add(Messages.of("unsolved.notToHeight", answer.get().solution().error().abs(),
 					work.get().target()));

@@ -3,41 +3,38 @@ package padwright.workup.solve;
 import java.util.List;
 import java.util.Optional;
 
-import padwright.engine.film.PartialShim;
-import padwright.engine.length.Length;
-import padwright.engine.rim.RimEstimate;
-import padwright.engine.rim.RimFit;
-import padwright.engine.rim.RimProfile;
+import padwright.engine.evidence.FeltRound;
+import padwright.engine.evidence.FilmInPlace;
 import padwright.model.plan.Round;
 import padwright.workup.service.KeyJob;
 
 /**
- * What one round of a plan tells: the gap that was felt, and what the pieces noted after it are predicted to leave. A
- * model: the feeler decides.
+ * What one round of a plan tells, with all that were felt before it: the gap as it was felt, and what becomes of it by what
+ * was done after. A model: the feeler decides.
  *
- * @param rim the gap that the readings tell of
- * @param predicted the gap with the pieces in place; empty where none are noted
+ * @param felt as the readings found it
+ * @param after with what was done; empty where nothing is noted
  */
-public record RoundEffect(RimEstimate rim, Optional<RimProfile> predicted) {
+public record RoundEffect(PadGap felt, Optional<PadGap> after) {
 
 	/** Nothing where the readings cannot be used. */
 	public static Optional<RoundEffect> of(KeyJob job, Round round) {
-		return RoundReadings.of(job, round, why -> {
-		}).map(readings -> of(job, RimFit.fit(readings), PlacedPieces.of(round)));
+		return FeltRounds.upTo(job, round).map(rounds -> of(job, round, rounds));
 	}
 
-	private static RoundEffect of(KeyJob job, RimEstimate rim, List<PartialShim> pieces) {
-		return new RoundEffect(rim, pieces.isEmpty() ? Optional.empty()
-				: Optional.of(new NewPieces(pieces).residual(rim.profile(), PadStiffness.of(job).stiffness())));
+	private static RoundEffect of(KeyJob job, Round round, List<FeltRound> rounds) {
+		FilmInCup found = FilmInCup.at(job, round);
+		FilmInCup left = found.after(round);
+		return new RoundEffect(gap(job, rounds, found.inPlace()),
+				left.equals(found) ? Optional.empty() : Optional.of(gap(job, rounds, left.inPlace())));
 	}
 
-	/** Widest less narrowest gap as felt. */
-	public Length before() {
-		return rim.profile().spread();
+	private static PadGap gap(KeyJob job, List<FeltRound> rounds, FilmInPlace film) {
+		return PadGap.of(PadBelief.of(job).model(), rounds, film, job.plan().tolerance());
 	}
 
-	/** Widest less narrowest gap with the pieces in place; empty where none are noted. */
-	public Optional<Length> after() {
-		return predicted.map(RimProfile::spread);
+	/** As the pad was left. */
+	public PadGap last() {
+		return after.orElse(felt);
 	}
 }

@@ -6,17 +6,17 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 import padwright.engine.clock.ClockHour;
+import padwright.engine.evidence.FeltReading;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
 import padwright.engine.rim.FeelerSet;
 import padwright.engine.rim.RimReading;
-import padwright.model.FeelerReading;
 import padwright.model.Lengths;
 import padwright.model.plan.Round;
 import padwright.workup.service.KeyJob;
 import padwright.workup.words.Messages;
 
-/** A round of a plan as the intervals that its readings tell of. */
+/** A round of a plan as what its readings tell of the gap. */
 public final class RoundReadings {
 
 	private final KeyJob job;
@@ -30,15 +30,21 @@ public final class RoundReadings {
 	}
 
 	/**
-	 * The readings of a round, in its order.
+	 * The readings of a round as evidence, in its order.
 	 *
 	 * @param why told the reason where there is no answer
 	 */
-	public static Optional<List<RimReading>> of(KeyJob job, Round round, Consumer<String> why) {
+	public static Optional<List<FeltReading>> felt(KeyJob job, Round round, Consumer<String> why) {
 		return new RoundReadings(job, round, why).readings();
 	}
 
-	private Optional<List<RimReading>> readings() {
+	/** As {@link #felt}, but as intervals of the gap. */
+	public static Optional<List<RimReading>> of(KeyJob job, Round round, Consumer<String> why) {
+		return felt(job, round, why).map(readings -> readings.stream()
+				.map(felt -> new RimReading(felt.hour(), felt.above(), felt.below())).toList());
+	}
+
+	private Optional<List<FeltReading>> readings() {
 		List<Length> leaves = job.plan().feelers();
 		List<ClockHour> hours = job.hours(round);
 		if (leaves.isEmpty()) {
@@ -46,31 +52,31 @@ public final class RoundReadings {
 		} else if (hours.isEmpty() || hours.size() != round.getReadings().size()) {
 			why.accept(Messages.of("readings.count", round.getReadings().size(), hours.size()));
 		} else {
-			return readings(hours, new FeelerSet(leaves));
+			return readings(hours, leaves);
 		}
 		return Optional.empty();
 	}
 
-	private Optional<List<RimReading>> readings(List<ClockHour> hours, FeelerSet feelers) {
+	private Optional<List<FeltReading>> readings(List<ClockHour> hours, List<Length> leaves) {
 		LengthUnit unit = Lengths.unit(round.getUnit(), round);
-		List<RimReading> readings = new ArrayList<>();
-		for (int index = 0; index < hours.size(); index++) {
-			Optional<RimReading> reading = reading(hours.get(index), round.getReadings().get(index), unit, feelers);
-			if (reading.isEmpty()) {
-				why.accept(Messages.of("readings.noLeaf", hours.get(index)));
-				return Optional.empty();
+		try {
+			FeelerSet feelers = new FeelerSet(leaves);
+			List<FeltReading> readings = new ArrayList<>();
+			for (int index = 0; index < hours.size(); index++) {
+				ClockHour hour = hours.get(index);
+				Optional<FeltReading> reading = LeafReading.of(round.getReadings().get(index), unit)
+						.filter(said -> said.slides().filter(leaf -> !leaves.contains(leaf)).isEmpty())
+						.map(said -> said.felt(hour, feelers, job.plan().plan().isGraded()));
+				if (reading.isEmpty()) {
+					why.accept(Messages.of("readings.noLeaf", hour));
+					return Optional.empty();
+				}
+				readings.add(reading.get());
 			}
-			readings.add(reading.get());
+			return Optional.of(readings);
+		} catch (IllegalArgumentException noFeelers) {
+			why.accept(Messages.of("readings.badFeelers"));
+			return Optional.empty();
 		}
-		return Optional.of(readings);
-	}
-
-	private static Optional<RimReading> reading(ClockHour hour, FeelerReading reading, LengthUnit unit,
-			FeelerSet feelers) {
-		if (reading.free().isEmpty()) {
-			return Optional.of(feelers.drags(hour));
-		}
-		return Lengths.exact(reading.free().get(), unit).filter(feelers.leaves()::contains)
-				.map(leaf -> feelers.free(hour, leaf));
 	}
 }

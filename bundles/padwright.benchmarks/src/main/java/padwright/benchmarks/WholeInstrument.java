@@ -24,7 +24,7 @@ import padwright.engine.forecast.TearRate;
 import padwright.engine.height.HeightSolver;
 import padwright.engine.leak.Air;
 import padwright.engine.leak.InstrumentLeak;
-import padwright.engine.leak.SeatedPad;
+import padwright.engine.leak.LikelyPad;
 import padwright.engine.leak.Tester;
 import padwright.engine.length.Length;
 import padwright.engine.levelling.Levelling;
@@ -77,8 +77,8 @@ final class WholeInstrument {
 	}
 
 	private static void leak(List<RimProfile> gaps) {
-		List<SeatedPad> seated = IntStream.range(0, gaps.size()).mapToObj(pad -> new SeatedPad(name(pad),
-				Length.millimetres("7.2"), Length.millimetres("1"), resting(gaps.get(pad)))).toList();
+		List<LikelyPad> seated = IntStream.range(0, gaps.size()).mapToObj(pad -> new LikelyPad(name(pad),
+				Length.millimetres("7.2"), Length.millimetres("1"), List.of(resting(gaps.get(pad))))).toList();
 		InstrumentLeak.of(seated, new Tester(1000, Air.at(20))).ranked();
 	}
 

@@ -78,6 +78,8 @@ class CompletionTest {
 			key A felt       ; key B stack |\\n key A felt        ; 0.5, 2
 			key A felt       ; key B felt |\\n key A felt         ; ., 0.5, 1
 			key A felt       ; key B felt . . . .|\\n key A felt  ; ''
+			read at 12 3 6 9 ; read at 12 3 6 9 graded\\n key B felt | ; ., -, 0.5, 1
+			8 to 10          ; 8 to 10 felt . . . . out |         ; 0.5 from 2 to 4, 1 from 8 to 10
 			read at 12 3 6 9 ; read at 12 3 6 |                  ; 1, 2, 4, 5, 7, 8, 9, 10, 11
 			read at 12 3 6 9 ; read at 12 3 6 9 key B regulate | ; B
 			key A felt       ; key B regulate B > |              ; A

@@ -106,11 +106,12 @@ class HoverTest {
 		Range all = new Range(new Position(0, 0), new Position(99, 0));
 		List<InlayHint> hints = editor.get(editor.server().getTextDocumentService()
 				.inlayHint(new InlayHintParams(Connection.document(plan), all)));
-		assertEquals(List.of(3, 4), hints.stream().map(hint -> hint.getPosition().getLine()).toList());
-		String row = hints.get(0).getLabel().getLeft();
+		assertEquals(List.of(2, 3, 4), hints.stream().map(hint -> hint.getPosition().getLine()).toList());
+		assertEquals("4 hours: a saddle open at 1.5 reads flat", hints.get(0).getLabel().getLeft());
+		String row = hints.get(1).getLabel().getLeft();
 		assertTrue(row.startsWith("Σ 7.5 thou, 8.04 thou too low, spread ") && row.contains(" → "), row);
-		assertEquals("spread 0 thou", hints.get(1).getLabel().getLeft());
-		assertEquals(Texts.end(PLAN, "from 8 to 10"), hints.get(0).getPosition());
+		assertEquals("spread 0 thou", hints.get(2).getLabel().getLeft());
+		assertEquals(Texts.end(PLAN, "from 8 to 10"), hints.get(1).getPosition());
 	}
 
 	@Test

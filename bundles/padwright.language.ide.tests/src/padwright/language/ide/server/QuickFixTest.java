@@ -88,6 +88,10 @@ class QuickFixTest {
 			film-not-stocked | key A | key A felt . shim 0.7 from 2 to 4 | Use 0.5 thou | key A felt . shim 0.5 from 2 to 4
 			stack-height | key A | key A empty 15 stack 5 | Use 7.5 7.5 0.5 | key A empty 15 stack 7.5 7.5 0.5
 			reading-unknown-leaf | key A | key A felt . 0.7 . . | Use 1 thou | key A felt . 1 . .
+			dash-not-graded | 9 | 9 key A felt . . - . | Change to . | 9 key A felt . . . .
+			dash-not-graded | 9 | 9 key A felt . . - . | Grade the readings of this plan | 9 graded key A felt . . - .
+			out-not-in-place | key A | key A felt . 1 . . shim 1 from 2 to 4 felt . . . . out 0.5 from 2 to 5 | \
+			Take out 1 from 2 to 4 | key A felt . 1 . . shim 1 from 2 to 4 felt . . . . out 1 from 2 to 4
 			stabiliser-missing | key A | key A fit Hard | Put it on Disc | key A fit Hard on Disc
 			pad-diameter | key A | key A fit Big | Fit Soft | key A fit Soft
 			""")

@@ -42,7 +42,7 @@ public final class TokenColours implements ISemanticHighlightingCalculator {
 			"STRING", SemanticTokenTypes.String, "SL_COMMENT", SemanticTokenTypes.Comment);
 	private static final Set<String> NAMES = Set.of("ID", "MaterialName", "PropertyWord", "ValueName");
 	private static final Set<String> UNITS = Set.of("thou", "mm", "um", "ppm/K", "%/%RH", "%RH", "°C", "degC",
-			"years", "grams");
+			"years", "grams", "%");
 
 	@Inject
 	private OperationCanceledManager cancellation;

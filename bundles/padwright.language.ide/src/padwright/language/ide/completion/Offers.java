@@ -19,7 +19,8 @@ final class Offers {
 
 	private static final Map<String, Function<ContentAssistContext, List<Offer>>> BY_PLACE = Map.ofEntries(
 			Map.entry("ThicknessRow.values", PlanOffers::stackedFilms),
-			Map.entry("Piece.thickness", PlanOffers::films),
+			Map.entry("Piece.thickness", PlanOffers::placedFilms),
+			Map.entry("Round.removed", PlanOffers::piecesInPlace),
 			Map.entry("Piece.from", PlanOffers::hours),
 			Map.entry("Piece.to", PlanOffers::hours),
 			Map.entry("Plan.hours", PlanOffers::unreadHours),

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 
 import org.eclipse.xtext.EcoreUtil2;
 import org.eclipse.xtext.ide.editor.contentassist.ContentAssistContext;
+import org.eclipse.xtext.nodemodel.ILeafNode;
 
 import padwright.engine.clock.ClockHour;
 import padwright.engine.film.FilmSupply;
@@ -15,6 +16,7 @@ import padwright.engine.length.LengthUnit;
 import padwright.language.ide.facts.Figures;
 import padwright.language.ide.facts.Rows;
 import padwright.language.ide.words.Messages;
+import padwright.model.FeelerReading;
 import padwright.model.LengthText;
 import padwright.model.Lengths;
 import padwright.model.plan.Plan;
@@ -22,10 +24,14 @@ import padwright.model.plan.PlanPackage;
 import padwright.model.plan.Round;
 import padwright.model.plan.ThicknessRow;
 import padwright.workup.service.KeyJob;
+import padwright.workup.solve.FilmInCup;
 import padwright.workup.solve.FilmStore;
 
 /** The numbers that can stand in the rows of a plan. */
 final class PlanOffers {
+
+	private static final String SHIM = "shim";
+	private static final String OUT = "out";
 
 	private PlanOffers() {
 	}
@@ -37,6 +43,18 @@ final class PlanOffers {
 				.filter(film -> film.pieces() > 0)
 				.flatMap(film -> LengthText.number(film.thickness(), unit(context))
 						.map(number -> Offer.of(number, left(film))).stream()).toList();
+	}
+
+	/** As {@link #films}; no offer where pieces are taken out. */
+	static List<Offer> placedFilms(ContentAssistContext context) {
+		String clause = "";
+		for (ILeafNode leaf : context.getRootNode().getLeafNodes()) {
+			if (leaf.getOffset() >= context.getOffset()) {
+				break;
+			}
+			clause = leaf.getText().equals(SHIM) || leaf.getText().equals(OUT) ? leaf.getText() : clause;
+		}
+		return clause.equals(OUT) ? List.of() : films(context);
 	}
 
 	/** As {@link #films}, in a stack; no offer where gaps are written, which only measuring tells. */
@@ -83,6 +101,23 @@ final class PlanOffers {
 		return Rows.around(context.getCurrentModel()).map(job -> readings(job, context)).orElse(List.of());
 	}
 
+	/** How the finest feeler can drag: in two ways where the plan grades its readings. */
+	private static Stream<Offer> drags(KeyJob job, ClockHour hour) {
+		return job.plan().plan().isGraded()
+				? Stream.of(Offer.of(FeelerReading.DRAGS.toString(), Messages.of("offer.dragsFirmly", hour)),
+						Offer.of(FeelerReading.DRAGS_LIGHTLY.toString(), Messages.of("offer.dragsLightly", hour)))
+				: Stream.of(Offer.of(FeelerReading.DRAGS.toString(), Messages.of("offer.drags", hour)));
+	}
+
+	/** The pieces behind the pad, which can be taken out. */
+	static List<Offer> piecesInPlace(ContentAssistContext context) {
+		Round round = EcoreUtil2.getContainerOfType(context.getCurrentModel(), Round.class);
+		return Rows.around(round).stream().flatMap(job -> FilmInCup.at(job, round).pieces().stream())
+				.map(piece -> Offer.of(LengthText.measure(piece.thickness(), round) + " " + piece.arc(),
+						Messages.of("offer.inPlace")))
+				.toList();
+	}
+
 	private static List<Offer> readings(KeyJob job, ContentAssistContext context) {
 		Round round = context.getCurrentModel() instanceof Round current ? current : null;
 		List<ClockHour> hours = round == null ? job.plan().plan().getHours() : job.hours(round);
@@ -92,7 +127,7 @@ final class PlanOffers {
 		}
 		ClockHour hour = hours.get(next);
 		LengthUnit unit = round == null ? Lengths.documentUnit(job.service()) : Lengths.unit(round.getUnit(), round);
-		return Stream.concat(Stream.of(Offer.of(".", Messages.of("offer.drags", hour))),
+		return Stream.concat(drags(job, hour),
 				job.plan().feelers().stream().flatMap(leaf -> LengthText.number(leaf, unit)
 						.map(number -> Offer.of(number, Messages.of("offer.free", Figures.thou(leaf), hour))).stream()))
 				.toList();

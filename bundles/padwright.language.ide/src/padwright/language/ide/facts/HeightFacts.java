@@ -18,7 +18,7 @@ public final class HeightFacts {
 	/** For example {@code Full shims = depth 116.14 + gap 15 + sinks 2 − stabiliser 20 − pad 98 = 15.14 thou}. */
 	public static List<String> of(KeyJob job) {
 		Optional<HeightWork> work = HeightWork.of(job);
-		return work.map(known -> List.of(target(known), sum(job, known)))
+		return work.map(known -> List.of(target(known), tolerance(known), measured(known), sum(job, known)))
 				.orElseGet(() -> List.of(Messages.of("height.unknown")))
 				.stream().filter(line -> !line.isEmpty()).toList();
 	}
@@ -26,6 +26,14 @@ public final class HeightFacts {
 	private static String target(HeightWork work) {
 		return work.equation().map(HeightFacts::equation)
 				.orElseGet(() -> Messages.of("height.target", Figures.thou(work.target()), work.basis()));
+	}
+
+	private static String tolerance(HeightWork work) {
+		return work.toleranceWords().map(words -> Messages.of("height.tolerance", words)).orElse("");
+	}
+
+	private static String measured(HeightWork work) {
+		return work.isMeasured() ? Messages.of("height.measured") : "";
 	}
 
 	private static String equation(HeightEquation parts) {

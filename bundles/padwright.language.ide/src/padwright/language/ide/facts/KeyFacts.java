@@ -32,6 +32,7 @@ public final class KeyFacts {
 		key.cupDiameter().ifPresent(cup -> parts.add(key.cupDepth()
 				.map(depth -> Messages.of("key.deepCup", Figures.millimetres(cup), Figures.millimetres(depth)))
 				.orElseGet(() -> Messages.of("key.cup", Figures.millimetres(cup)))));
+		key.arm().ifPresent(arm -> parts.add(Messages.of("key.arm", Figures.millimetres(arm))));
 		return String.join(", ", parts);
 	}
 }

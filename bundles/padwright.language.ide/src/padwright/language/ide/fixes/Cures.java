@@ -24,6 +24,8 @@ public final class Cures {
 			Map.entry(IssueCodes.FILM_NOT_STOCKED, LengthCures::film),
 			Map.entry(IssueCodes.READING_UNKNOWN_LEAF, LengthCures::leaf),
 			Map.entry(IssueCodes.STACK_HEIGHT, LengthCures::stack),
+			Map.entry(IssueCodes.DASH_NOT_GRADED, RoundCures::grade),
+			Map.entry(IssueCodes.OUT_NOT_IN_PLACE, RoundCures::takeOut),
 			Map.entry(IssueCodes.DUPLICATE_SERVICE, RowCures::merge),
 			Map.entry(IssueCodes.DRIVEN_KEY_MISSING, RowCures::remove),
 			Map.entry(IssueCodes.PAD_DIAMETER, RowCures::otherPads),

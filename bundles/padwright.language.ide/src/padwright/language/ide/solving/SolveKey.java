@@ -12,7 +12,6 @@ import org.eclipse.xtext.util.CancelIndicator;
 
 import com.google.inject.Inject;
 
-import padwright.engine.levelling.Budget;
 import padwright.language.edit.SolutionEdits;
 import padwright.language.edit.TextEdit;
 import padwright.model.plan.KeyService;
@@ -55,7 +54,7 @@ public final class SolveKey {
 	}
 
 	private Answer solve(Plan plan, KeyService row, CancelIndicator cancelled) {
-		PlanSolution solution = PlanSolver.solve(new ServicePlan(plan), WrittenAnswers.KEEP, Budget.unlimited(),
+		PlanSolution solution = PlanSolver.solve(new ServicePlan(plan), WrittenAnswers.KEEP,
 				job -> cancellation.checkCanceled(cancelled));
 		List<KeySolution> own = solution.keys().stream().filter(key -> key.job().service() == row).toList();
 		return new Answer(

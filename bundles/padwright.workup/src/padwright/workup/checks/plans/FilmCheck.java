@@ -28,12 +28,12 @@ public final class FilmCheck extends Check<ServicePlan> {
 		Map<FilmSet, FilmStore> stores = new HashMap<>();
 		for (FilmUse use : FilmUse.in(service)) {
 			FilmStore store = stores.computeIfAbsent(use.films(), FilmStore::of);
-			if (!store.stocks(use.thickness())) {
+			if (!use.back() && !store.stocks(use.thickness())) {
 				String nearest = nearest(use.thickness(), store.thicknesses());
 				findings.error(IssueCodes.FILM_NOT_STOCKED, use.place(),
 						Advice.of(IssueCodes.FILM_NOT_STOCKED, use.films().getName(), use.thickness(), nearest),
 						nearest);
-			} else if (!store.take(use.thickness())) {
+			} else if (!use.drawFrom(store)) {
 				findings.error(IssueCodes.FILM_SHORT, use.place(),
 						Advice.of(IssueCodes.FILM_SHORT, use.thickness(), use.films().getName()));
 			}

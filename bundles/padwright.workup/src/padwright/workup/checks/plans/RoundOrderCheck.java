@@ -11,7 +11,7 @@ import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
 import padwright.workup.service.KeyJob;
 
-/** Something is placed between two rounds of readings. */
+/** After a round that was level nothing is left to feel. */
 public final class RoundOrderCheck extends Check<KeyJob> {
 
 	public RoundOrderCheck() {
@@ -22,14 +22,10 @@ public final class RoundOrderCheck extends Check<KeyJob> {
 	protected void check(KeyJob job, Findings findings) {
 		List<Round> rounds = job.service().getRounds();
 		for (int index = 1; index < rounds.size(); index++) {
-			Round before = rounds.get(index - 1);
-			Place place = Place.of(rounds.get(index), PlanPackage.Literals.ROUND__READINGS);
-			if (before.isLevel()) {
-				findings.warning(IssueCodes.ROUND_AFTER_LEVEL, place,
+			if (rounds.get(index - 1).isLevel()) {
+				findings.warning(IssueCodes.ROUND_AFTER_LEVEL,
+						Place.of(rounds.get(index), PlanPackage.Literals.ROUND__READINGS),
 						Advice.of(IssueCodes.ROUND_AFTER_LEVEL));
-			} else if (before.getPieces().isEmpty()) {
-				findings.warning(IssueCodes.ROUND_WITHOUT_SHIM, place,
-						Advice.of(IssueCodes.ROUND_WITHOUT_SHIM));
 			}
 		}
 	}

@@ -11,6 +11,7 @@ import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
 import padwright.model.Lengths;
 import padwright.model.Measure;
+import padwright.model.SignedMeasure;
 import padwright.workup.checks.Advice;
 import padwright.workup.checks.AttributesOf;
 import padwright.workup.checks.Check;
@@ -23,6 +24,7 @@ import padwright.workup.words.Messages;
 public final class MeasureCheck extends Check<EObject> {
 
 	private static final AttributesOf MEASURES = new AttributesOf(Measure.class);
+	private static final AttributesOf CHANGES = new AttributesOf(SignedMeasure.class);
 
 	public MeasureCheck() {
 		super(EObject.class);
@@ -32,10 +34,19 @@ public final class MeasureCheck extends Check<EObject> {
 	protected void check(EObject element, Findings findings) {
 		for (EAttribute attribute : MEASURES.in(element.eClass())) {
 			if (element.eGet(attribute) instanceof Measure measure) {
-				LengthUnit unit = Lengths.unit(measure.unit(), element);
-				judge(measure.number(), unit, PlausibleLengths.of(attribute), Place.of(element, attribute), findings);
+				judge(measure, element, attribute, findings);
 			}
 		}
+		for (EAttribute attribute : CHANGES.in(element.eClass())) {
+			if (element.eGet(attribute) instanceof SignedMeasure change) {
+				judge(change.measure(), element, attribute, findings);
+			}
+		}
+	}
+
+	private static void judge(Measure measure, EObject element, EAttribute attribute, Findings findings) {
+		LengthUnit unit = Lengths.unit(measure.unit(), element);
+		judge(measure.number(), unit, PlausibleLengths.of(attribute), Place.of(element, attribute), findings);
 	}
 
 	static void judge(BigDecimal number, LengthUnit unit, Optional<Plausible> plausible, Place place,

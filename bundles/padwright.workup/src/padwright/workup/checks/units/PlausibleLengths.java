@@ -17,6 +17,7 @@ final class PlausibleLengths {
 
 	private static final Plausible FILM = Plausible.thou("film", "0.1", "20");
 	private static final Plausible PLAY = Plausible.thou("play", "0.1", "60");
+	private static final Plausible PAD = Plausible.millimetres("padThickness", "0.4", "8");
 	private static final Plausible DISC = Plausible.millimetres("disc", "4", "60");
 
 	private static final Map<EStructuralFeature, Plausible> MEASURES = new HashMap<>();
@@ -30,7 +31,9 @@ final class PlausibleLengths {
 		MEASURES.put(KeySystemPackage.Literals.ADJUSTER__PITCH, Plausible.millimetres("pitch", "0.05", "2"));
 		MEASURES.put(KeySystemPackage.Literals.KEY_FEATURES__POSITION,
 				Plausible.millimetres("position", "3", "1500"));
-		MEASURES.put(StockPackage.Literals.PAD__THICKNESS, Plausible.millimetres("padThickness", "0.4", "8"));
+		MEASURES.put(KeySystemPackage.Literals.KEY_FEATURES__ARM, Plausible.millimetres("arm", "3", "60"));
+		MEASURES.put(StockPackage.Literals.LEVELLING__FEEL, Plausible.thou("feel", "0.01", "2"));
+		MEASURES.put(StockPackage.Literals.PAD__THICKNESS, PAD);
 		MEASURES.put(StockPackage.Literals.PAD__TOLERANCE, Plausible.thou("padTolerance", "0.01", "20"));
 		MEASURES.put(StockPackage.Literals.PAD__SINKS, Plausible.thou("sinking", "0.01", "20"));
 		MEASURES.put(StockPackage.Literals.LAYER__THICKNESS, Plausible.thou("layer", "0.2", "250"));
@@ -41,6 +44,8 @@ final class PlausibleLengths {
 		MEASURES.put(StockPackage.Literals.ADHESIVE__FILLS, Plausible.thou("gluedGap", "0.1", "100"));
 		MEASURES.put(PlanPackage.Literals.PLAN__TOLERANCE, Plausible.thou("seatTolerance", "0.05", "10"));
 		MEASURES.put(PlanPackage.Literals.PIECE__THICKNESS, FILM);
+		MEASURES.put(PlanPackage.Literals.ROUND__FULL, FILM);
+		MEASURES.put(PlanPackage.Literals.KEY_SERVICE__MEASURED, PAD);
 		MEASURES.put(PlanPackage.Literals.REGULATION__LIGHT, Plausible.thou("light", "0.05", "60"));
 		MEASURES.put(PlanPackage.Literals.KEY_SERVICE__PLAY, PLAY);
 		MEASURES.put(PlanPackage.Literals.INSPECTION__PLAY, PLAY);
