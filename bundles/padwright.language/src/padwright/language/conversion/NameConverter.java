@@ -7,7 +7,10 @@ import java.util.regex.Pattern;
 import org.eclipse.xtext.Grammar;
 import org.eclipse.xtext.GrammarUtil;
 import org.eclipse.xtext.conversion.IValueConverter;
+import org.eclipse.xtext.conversion.ValueConverterException;
 import org.eclipse.xtext.nodemodel.INode;
+
+import padwright.language.messages.Messages;
 
 /**
  * Converts a rule that is a name: one word, or any text in quotation marks; what it may hold a check says. Names that
@@ -18,6 +21,8 @@ final class NameConverter implements IValueConverter<String> {
 	private static final String QUOTE = "\"";
 	private static final String ESCAPE = "^";
 	private static final Pattern WORD = Pattern.compile("[\\p{L}_♭♯&&[^×÷]][\\p{L}_♭♯0-9&&[^×÷]]*");
+
+	private static final Pattern UNWRITABLE = Pattern.compile("[\"\\\\\\v]");
 
 	private final Set<String> quoted;
 
@@ -36,6 +41,9 @@ final class NameConverter implements IValueConverter<String> {
 
 	@Override
 	public String toString(String name) {
+		if (UNWRITABLE.matcher(name).find()) {
+			throw new ValueConverterException(Messages.of("no.name", name), null, null);
+		}
 		return WORD.matcher(name).matches() && !quoted.contains(name) ? name : QUOTE + name + QUOTE;
 	}
 }
