@@ -1,0 +1,57 @@
+package padwright.engine.mechanism;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.List;
+
+import org.junit.jupiter.api.Test;
+
+import padwright.engine.mechanism.FingeringReview.Alike;
+
+class FingeringReviewTest {
+
+	private static final Mechanism THREE = new Mechanism(
+			List.of(new MovingKey("A", Rest.OPEN), new MovingKey("B", Rest.OPEN), new MovingKey("V", Rest.CLOSED)),
+			List.of(CoveredHole.under("A"), CoveredHole.under("B"), CoveredHole.under("V")),
+			List.of(FingerTouch.moving("1", "A"), FingerTouch.moving("2", "B"), FingerTouch.moving("side", "A"),
+					FingerTouch.moving("vent", "V")),
+			List.of(KeyLink.holds("B", "V")));
+
+	@Test
+	void whatNoFingeringUsesIsFound() {
+		FingeringReview review = FingeringReview.of(THREE, List.of(note("D4", 6200, "1")));
+		assertEquals(List.of("B", "V"), review.unusedKeys());
+		assertEquals(List.of("2", "side", "vent"), review.unusedTouches());
+		assertEquals(List.of("A"), List.copyOf(review.states().get("D4").moved().keySet()));
+	}
+
+	/** The note with all fingers off is none of them. */
+	@Test
+	void notesThatMoveNothingAreFound() {
+		Mechanism held = new Mechanism(List.of(new MovingKey("V", Rest.CLOSED), new MovingKey("W", Rest.CLOSED)),
+				List.of(CoveredHole.under("V")),
+				List.of(FingerTouch.moving("v", "V"), FingerTouch.moving("w", "W")),
+				List.of(KeyLink.holds("V", "W"), KeyLink.holds("W", "V")));
+		assertEquals(List.of("A4"), FingeringReview.of(held,
+				List.of(note("C5", 7200), note("A4", 6900, "v", "w"), note("B4", 7100, "v"))).idle());
+	}
+
+	@Test
+	void notesLessThanAWholeToneApartNeedOtherHoles() {
+		FingeringReview review = FingeringReview.of(THREE, List.of(note("D4", 6200, "1"), note("D4 +50", 6250, "side"),
+				note("D5", 7400, "1"), note("E4", 6400, "1"), note("D♯4", 6300, "2"), note("D4/2", 6200, "side")));
+		assertEquals(List.of(new Alike("D4", "D4 +50"), new Alike("D4 +50", "E4"), new Alike("D4 +50", "D4/2")),
+				review.alike());
+	}
+
+	@Test
+	void oneNameForTwoFingeringsIsRefused() {
+		assertThrows(IllegalArgumentException.class,
+				() -> FingeringReview.of(THREE, List.of(note("D4", 6200, "1"), note("D4", 6200, "2"))));
+	}
+
+	private static TriedFingering note(String name, int cents, String... touches) {
+		return new TriedFingering(name, cents, Pressing.of(touches));
+	}
+}
