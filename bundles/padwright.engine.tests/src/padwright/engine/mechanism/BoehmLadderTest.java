@@ -11,8 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The lowest notes of a flute with closed G♯ and B foot, fingered as public charts have them: whatever hole is open first
- * from the head must speak the note that is played (common practice, no source).
+ * The lowest notes of a flute with closed G♯ and B foot, fingered as public charts have them: whatever hole is open
+ * first from the head must speak the note that is played (common practice, no source).
  */
 class BoehmLadderTest {
 
@@ -20,7 +20,8 @@ class BoehmLadderTest {
 			"F", "E", "D", "Ds", "LowCs", "LowC", "LowB");
 	private static final Set<String> CLOSED = Set.of("Tr2", "Tr1", "Gs", "Ds");
 	private static final Mechanism FLUTE = new Mechanism(
-			FROM_THE_HEAD.stream().map(key -> new MovingKey(key, CLOSED.contains(key) ? Rest.CLOSED : Rest.OPEN)).toList(),
+			FROM_THE_HEAD.stream().map(key -> new MovingKey(key, CLOSED.contains(key) ? Rest.CLOSED : Rest.OPEN))
+					.toList(),
 			FROM_THE_HEAD.stream().map(CoveredHole::under).toList(),
 			List.of(FingerTouch.moving("T", "C"), FingerTouch.moving("TBb", "C", "As"), FingerTouch.moving("L1", "Cs"),
 					FingerTouch.moving("L2", "A"), FingerTouch.moving("L3", "G"), FingerTouch.moving("L4", "Gs"),

@@ -50,18 +50,20 @@ final class ExhaustiveMechanism {
 	}
 
 	private boolean moves(MovingKey key, Set<String> moved, Set<String> guess) {
-		boolean pressedOrClosed = pressed.contains(key.name()) || acts(key, Effect.CLOSES, moved);
+		boolean isPressed = pressed.contains(key.name());
 		if (key.rest() == Rest.OPEN) {
-			return acts(key, Effect.HOLDS, moved) || pressedOrClosed && !acts(key, Effect.OPENS, guess);
+			return acts(key, Effect.HOLDS, moved, guess)
+					|| (isPressed || acts(key, Effect.CLOSES, moved, guess)) && !acts(key, Effect.OPENS, guess, guess);
 		}
-		return (pressed.contains(key.name()) || acts(key, Effect.OPENS, moved))
-				&& !acts(key, Effect.CLOSES, guess) && !acts(key, Effect.HOLDS, guess);
+		return (isPressed || acts(key, Effect.OPENS, moved, guess))
+				&& !acts(key, Effect.CLOSES, guess, guess) && !acts(key, Effect.HOLDS, guess, guess);
 	}
 
-	private boolean acts(MovingKey key, Effect effect, Set<String> moved) {
+	private boolean acts(MovingKey key, Effect effect, Set<String> moved, Set<String> guess) {
 		for (KeyLink link : mechanism.links()) {
 			if (link.driven().equals(key.name()) && link.effect() == effect && moved.contains(link.driver())
-					&& (link.when().isEmpty() || moved.contains(link.when().get()))) {
+					&& (link.when().isEmpty() || (link.when().get().isMoved() ? moved.contains(link.when().get().key())
+							: !guess.contains(link.when().get().key())))) {
 				return true;
 			}
 		}

@@ -113,6 +113,15 @@ class MechanismTest {
 	}
 
 	@Test
+	void aConditionMayBeThatAKeyIsNotPressed() {
+		Mechanism mechanism = with(KeyLink.opens("A", "D").unless("B"));
+		assertEquals(Set.of("B", "C", "D"), mechanism.state(Pressing.of("TA")).holes(HoleState.OPEN));
+		assertEquals(Set.of("C"), mechanism.state(Pressing.of("TA", "TB")).holes(HoleState.OPEN));
+		MechanismState itself = with(KeyLink.opens("A", "D").unless("D")).state(Pressing.of("TA"));
+		assertEquals("D: A opens D unless D", itself.conflicts().get(0).toString());
+	}
+
+	@Test
 	void fingersCoverHolesAndTheOpeningsOfCups() {
 		Mechanism mechanism = new Mechanism(List.of(open("Plate"), open("Ring"), open("Pad")),
 				List.of(new CoveredHole("top", List.of(HoleCup.perforated("Plate"))), CoveredHole.fingerHole("low"),
@@ -121,7 +130,8 @@ class MechanismTest {
 						new FingerTouch("R1", List.of("Ring"), List.of("low")), FingerTouch.moving("side", "Plate")),
 				List.of(KeyLink.closes("Ring", "Pad")));
 		assertEquals("{top=OPEN, low=OPEN, Pad=OPEN}", mechanism.state(Pressing.of()).holes().toString());
-		assertEquals("{top=CLOSED, low=CLOSED, Pad=CLOSED}", mechanism.state(Pressing.of("L1", "R1")).holes().toString());
+		assertEquals("{top=CLOSED, low=CLOSED, Pad=CLOSED}",
+				mechanism.state(Pressing.of("L1", "R1")).holes().toString());
 		assertEquals("{top=HALF, low=HALF, Pad=CLOSED}",
 				mechanism.state(Pressing.of().withHalf("L1", "R1")).holes().toString());
 		assertEquals("{top=HALF, low=OPEN, Pad=OPEN}", mechanism.state(Pressing.of("side")).holes().toString());

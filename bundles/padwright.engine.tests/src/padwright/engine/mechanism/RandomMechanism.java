@@ -29,11 +29,16 @@ final class RandomMechanism {
 			KeyLink link = driver == driven ? null
 					: new KeyLink(name(driver), name(driven), Effect.values()[random.nextInt(3)]);
 			if (link != null) {
-				link = random.nextInt(4) == 0 ? link.when(name(random.nextInt(onlyDown ? driven : keys))) : link;
+				link = conditional(link, name(random.nextInt(onlyDown ? driven : keys)));
 				all.put(link.toString(), link);
 			}
 		}
 		return mechanism(List.copyOf(all.values()), random.nextInt(1 << keys));
+	}
+
+	private KeyLink conditional(KeyLink link, String key) {
+		int kind = random.nextInt(6);
+		return kind == 0 ? link.when(key) : kind == 1 ? link.unless(key) : link;
 	}
 
 	/** Keys that all stand open and only close each other. */

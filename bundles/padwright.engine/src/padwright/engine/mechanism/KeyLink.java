@@ -12,11 +12,11 @@ import padwright.engine.length.Length;
  * @param driver the key that acts
  * @param driven the key that it acts on
  * @param effect what it does to it
- * @param when the key that must be away from its rest too; none if it always acts
+ * @param when on which other key it depends whether it acts; none if it always does
  * @param ratio travel at the pad of the driven key over travel at the pad of the driver, more than 0
  * @param play how far the pad of the driver travels before the driven key follows, 0 or more
  */
-public record KeyLink(String driver, String driven, Effect effect, Optional<String> when, BigDecimal ratio,
+public record KeyLink(String driver, String driven, Effect effect, Optional<Condition> when, BigDecimal ratio,
 		Length play) {
 
 	/** @throws IllegalArgumentException if a key acts on itself, the ratio is not positive or the play is negative */
@@ -47,9 +47,27 @@ public record KeyLink(String driver, String driven, Effect effect, Optional<Stri
 		return new KeyLink(driver, driven, Effect.HOLDS);
 	}
 
+	/**
+	 * On which other key a link depends.
+	 *
+	 * @param key the other key
+	 * @param isMoved whether it must be away from its rest; else it must be at rest
+	 */
+	public record Condition(String key, boolean isMoved) {
+	}
+
 	/** The same link that acts only while another key is away from its rest. */
 	public KeyLink when(String key) {
-		return new KeyLink(driver, driven, effect, Optional.of(key), ratio, play);
+		return on(new Condition(key, true));
+	}
+
+	/** The same link that acts only while another key is at rest. */
+	public KeyLink unless(String key) {
+		return on(new Condition(key, false));
+	}
+
+	private KeyLink on(Condition condition) {
+		return new KeyLink(driver, driven, effect, Optional.of(condition), ratio, play);
 	}
 
 	/** The same link with a ratio and play. */
@@ -57,10 +75,10 @@ public record KeyLink(String driver, String driven, Effect effect, Optional<Stri
 		return new KeyLink(driver, driven, effect, when, newRatio, newPlay);
 	}
 
-	/** As in {@code Oct opens Neck when G}. */
+	/** As in {@code Oct opens Body when G} or {@code Oct opens Neck unless G}. */
 	@Override
 	public String toString() {
 		return driver + " " + effect.name().toLowerCase(Locale.ROOT) + " " + driven
-				+ when.map(key -> " when " + key).orElse("");
+				+ when.map(on -> (on.isMoved() ? " when " : " unless ") + on.key()).orElse("");
 	}
 }

@@ -43,11 +43,11 @@ public record Mechanism(List<MovingKey> keys, List<CoveredHole> holes, List<Fing
 	 * What the keys and holes do.
 	 *
 	 * <p>
-	 * A key leaves its rest if a finger or a link whose driver has left its rest moves it, unless a link brings it back;
-	 * {@link Effect#HOLDS} is stronger than anything that opens. Where keys depend on each other in a circle, the answer
-	 * is the well-founded one: what does not follow from the fingers does not move, and what would move only if it did
-	 * not is a conflict. After A. Van Gelder, K. A. Ross and J. S. Schlipf, "The well-founded semantics for general
-	 * logic programs", Journal of the ACM 38 (1991) 620-650.
+	 * A key leaves its rest if a finger or a link whose driver has left its rest moves it, unless a link brings it
+	 * back; {@link Effect#HOLDS} is stronger than anything that opens. Where keys depend on each other in a circle, the
+	 * answer is the well-founded one: what does not follow from the fingers does not move, and what would move only if
+	 * it did not is a conflict. After A. Van Gelder, K. A. Ross and J. S. Schlipf, "The well-founded semantics for
+	 * general logic programs", Journal of the ACM 38 (1991) 620-650.
 	 *
 	 * @throws IllegalArgumentException if a touch or a key is unknown
 	 */
@@ -99,7 +99,7 @@ public record Mechanism(List<MovingKey> keys, List<CoveredHole> holes, List<Fing
 	}
 
 	private static Stream<String> keysOf(KeyLink link) {
-		return Stream.concat(Stream.of(link.driver(), link.driven()), link.when().stream());
+		return Stream.concat(Stream.of(link.driver(), link.driven()), link.when().map(KeyLink.Condition::key).stream());
 	}
 
 	private static <T> Set<String> names(List<T> things, Function<T, String> name) {

@@ -11,8 +11,8 @@ import java.util.Set;
  * A mechanism while some touches are pressed. All in the order of the mechanism.
  *
  * @param moved the keys away from their rest, each with what moves it, from the finger on
- * @param held the keys that something would open while another keeps them shut, each with what keeps it, from the finger
- *     on
+ * @param held the keys that something would open while another keeps them shut, each with what keeps it, from the
+ *     finger on
  * @param holes every hole; under a key of which a conflict tells, as at its rest
  * @param conflicts what the mechanism cannot do
  */

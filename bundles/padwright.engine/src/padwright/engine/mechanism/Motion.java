@@ -1,8 +1,6 @@
 package padwright.engine.mechanism;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,41 +14,43 @@ final class Motion {
 	private final Mechanism mechanism;
 	private final Pressing pressing;
 	private final Map<String, List<KeyLink>> onto;
-	private final Map<String, List<Cause>> moved;
+	private final Guess certain;
+	private final Guess possible;
 	private final Set<String> undecided;
 
 	Motion(Mechanism mechanism, Pressing pressing) {
 		this.mechanism = mechanism;
 		this.pressing = pressing;
 		onto = mechanism.linksByDriven();
-		Map<String, List<Cause>> certain = movedIf(movedIf(Set.of()).keySet());
-		Map<String, List<Cause>> possible = movedIf(certain.keySet());
+		Guess least = grown(grown(Guess.nothing()));
+		Guess most = grown(least);
 		int before = -1;
-		while (certain.size() > before) {
-			before = certain.size();
-			certain = movedIf(possible.keySet());
-			possible = movedIf(certain.keySet());
+		while (least.moved().size() > before) {
+			before = least.moved().size();
+			least = grown(most);
+			most = grown(least);
 		}
-		moved = inOrder(certain);
-		undecided = new LinkedHashSet<>(inOrder(possible).keySet());
-		undecided.removeAll(moved.keySet());
+		certain = least;
+		possible = most;
+		undecided = new LinkedHashSet<>(inOrder(possible.moved()).keySet());
+		undecided.removeAll(certain.moved().keySet());
 	}
 
 	Map<String, List<Cause>> movedKeys() {
-		return moved;
+		return inOrder(certain.moved());
 	}
 
 	/** A key of which nothing is decided counts as at rest. */
 	boolean isClosed(String key) {
-		return (mechanism.rest(key) == Rest.CLOSED) != moved.containsKey(key);
+		return (mechanism.rest(key) == Rest.CLOSED) != isMoved(key);
 	}
 
 	/** Keys at rest that would move but for a {@link Effect#HOLDS}. */
 	Map<String, List<Cause>> heldKeys() {
 		Map<String, List<Cause>> held = new LinkedHashMap<>();
 		mechanism.keys().stream().map(MovingKey::name)
-				.filter(key -> !moved.containsKey(key) && !undecided.contains(key) && mover(key, moved).isPresent())
-				.forEach(key -> holder(key).ifPresent(link -> held.put(key, chain(new Driven(link), moved))));
+				.filter(key -> !isMoved(key) && !undecided.contains(key) && mover(key, certain).isPresent())
+				.forEach(key -> holder(key).ifPresent(link -> held.put(key, chain(new Driven(link), certain))));
 		return held;
 	}
 
@@ -61,41 +61,48 @@ final class Motion {
 				opposition(key.name()).ifPresent(conflicts::add);
 			}
 		}
-		circle().ifPresent(conflicts::add);
+		if (!undecided.isEmpty()) {
+			conflicts.add(circle());
+		}
 		return conflicts;
 	}
 
-	/**
-	 * The least set of keys that move if exactly {@code opponents} take part in bringing keys back; each with what moves
-	 * it on a shortest way from the fingers.
-	 */
-	private Map<String, List<Cause>> movedIf(Set<String> opponents) {
-		Map<String, List<Cause>> found = new LinkedHashMap<>();
-		Map<String, List<Cause>> next = step(found, opponents);
-		while (!next.isEmpty()) {
-			found.putAll(next);
-			next = step(found, opponents);
-		}
-		return found;
+	private boolean isMoved(String key) {
+		return certain.moved().containsKey(key);
 	}
 
-	private Map<String, List<Cause>> step(Map<String, List<Cause>> found, Set<String> opponents) {
+	/**
+	 * The least set of keys that move if what the earlier guess moves, and no more, stands against it; each with what
+	 * moves it on a shortest way from the fingers.
+	 */
+	private Guess grown(Guess earlier) {
+		Guess guess = Guess.after(earlier);
+		Map<String, List<Cause>> next = next(guess, earlier);
+		while (!next.isEmpty()) {
+			guess.moved().putAll(next);
+			next = next(guess, earlier);
+		}
+		return guess;
+	}
+
+	private Map<String, List<Cause>> next(Guess guess, Guess earlier) {
 		Map<String, List<Cause>> next = new LinkedHashMap<>();
 		for (MovingKey key : mechanism.keys()) {
-			if (!found.containsKey(key.name())) {
-				mover(key.name(), found).filter(cause -> isStrong(cause) || !isBroughtBack(key.name(), opponents))
-						.ifPresent(cause -> next.put(key.name(), chain(cause, found)));
+			if (!guess.moved().containsKey(key.name())) {
+				mover(key.name(), guess).filter(cause -> isStrong(cause) || opponents(key.name(), earlier).isEmpty())
+						.ifPresent(cause -> next.put(key.name(), chain(cause, guess)));
 			}
 		}
 		return next;
 	}
 
 	/** The strongest thing that moves a key from its rest: what holds an open key shut, a finger, another key. */
-	private Optional<Cause> mover(String key, Map<String, List<Cause>> acting) {
+	private Optional<Cause> mover(String key, Guess guess) {
 		List<KeyLink> links = onto.get(key).stream()
-				.filter(link -> mechanism.leavesRest(link) && acts(link, acting.keySet())).toList();
-		Optional<Cause> held = links.stream().filter(link -> link.effect() == Effect.HOLDS).findFirst().map(Driven::new);
-		return held.or(() -> mechanism.push(key, pressing))
+				.filter(link -> mechanism.leavesRest(link) && guess.acts(link)).toList();
+		Optional<Cause> holding =
+				links.stream().filter(link -> link.effect() == Effect.HOLDS).findFirst().map(Driven::new);
+		return holding.or(() -> mechanism.push(key, pressing))
 				.or(() -> links.stream().findFirst().map(Driven::new));
 	}
 
@@ -103,69 +110,57 @@ final class Motion {
 		return cause instanceof Driven driven && driven.link().effect() == Effect.HOLDS;
 	}
 
-	private boolean isBroughtBack(String key, Set<String> acting) {
-		return onto.get(key).stream().anyMatch(link -> !mechanism.leavesRest(link) && acts(link, acting));
+	/** What brings a key back to its rest. */
+	private List<KeyLink> opponents(String key, Guess guess) {
+		return onto.get(key).stream().filter(link -> !mechanism.leavesRest(link) && guess.acts(link)).toList();
 	}
 
-	private static boolean acts(KeyLink link, Set<String> acting) {
-		return acting.contains(link.driver()) && link.when().filter(key -> !acting.contains(key)).isEmpty();
-	}
-
-	private static List<Cause> chain(Cause last, Map<String, List<Cause>> found) {
+	private static List<Cause> chain(Cause last, Guess guess) {
 		List<Cause> chain = new ArrayList<>();
 		if (last instanceof Driven driven) {
-			chain.addAll(found.get(driven.link().driver()));
+			chain.addAll(guess.moved().get(driven.link().driver()));
 		}
 		chain.add(last);
 		return chain;
 	}
 
 	private Optional<KeyLink> holder(String key) {
-		return opponents(key).stream().filter(link -> link.effect() == Effect.HOLDS).findFirst();
-	}
-
-	private List<KeyLink> opponents(String key) {
-		return onto.get(key).stream()
-				.filter(link -> !mechanism.leavesRest(link) && acts(link, moved.keySet())).toList();
+		return opponents(key, certain).stream().filter(link -> link.effect() == Effect.HOLDS).findFirst();
 	}
 
 	/** What holds wins quietly over a key that opens, but not over a finger, which cannot be told to give way. */
 	private Optional<Conflict> opposition(String key) {
-		Optional<Cause> mover = mover(key, moved).filter(cause -> !isStrong(cause));
-		Optional<KeyLink> rigid = opponents(key).stream().filter(link -> link.effect() != Effect.HOLDS).findFirst();
-		Optional<KeyLink> holder = holder(key).filter(link -> mover.filter(Pushed.class::isInstance).isPresent());
+		Optional<Cause> mover = mover(key, certain).filter(cause -> !isStrong(cause));
 		if (mover.isEmpty()) {
 			return Optional.empty();
 		}
-		List<Cause> moving = chain(mover.get(), moved);
-		return rigid.map(link -> new Conflict(Conflict.Kind.OPPOSED, key, moving, chain(new Driven(link), moved)))
-				.or(() -> holder.map(link -> new Conflict(Conflict.Kind.HELD, key, moving,
-						chain(new Driven(link), moved))));
+		List<Cause> moving = chain(mover.get(), certain);
+		Optional<Conflict> opposed = opponents(key, certain).stream().filter(link -> link.effect() != Effect.HOLDS)
+				.findFirst().map(link -> conflict(Conflict.Kind.OPPOSED, key, moving, link));
+		return opposed.or(() -> holder(key).filter(link -> mover.get() instanceof Pushed)
+				.map(link -> conflict(Conflict.Kind.HELD, key, moving, link)));
+	}
+
+	private Conflict conflict(Conflict.Kind kind, String key, List<Cause> moving, KeyLink opposing) {
+		return new Conflict(kind, key, moving, chain(new Driven(opposing), certain));
 	}
 
 	/** Every undecided key depends on another such one: following them comes back to one already met. */
-	private Optional<Conflict> circle() {
-		if (undecided.isEmpty()) {
-			return Optional.empty();
-		}
+	private Conflict circle() {
 		List<String> path = new ArrayList<>();
 		List<Cause> links = new ArrayList<>();
 		String key = undecided.iterator().next();
 		while (!path.contains(key)) {
 			path.add(key);
 			KeyLink link = undecidedLink(key);
-			links.add(new Driven(link));
-			key = undecided.contains(link.driver()) ? link.driver() : link.when().orElseThrow();
+			links.add(0, new Driven(link));
+			key = undecided.contains(link.driver()) ? link.driver() : link.when().orElseThrow().key();
 		}
-		List<Cause> circle = new ArrayList<>(links.subList(path.indexOf(key), links.size()));
-		Collections.reverse(circle);
-		return Optional.of(new Conflict(Conflict.Kind.CIRCULAR, key, circle, List.of()));
+		return new Conflict(Conflict.Kind.CIRCULAR, key, links.subList(0, links.size() - path.indexOf(key)), List.of());
 	}
 
 	private KeyLink undecidedLink(String key) {
-		Set<String> perhaps = new HashSet<>(moved.keySet());
-		perhaps.addAll(undecided);
-		return onto.get(key).stream().filter(link -> acts(link, perhaps) && !acts(link, moved.keySet())).findFirst()
+		return onto.get(key).stream().filter(link -> possible.acts(link) && !certain.acts(link)).findFirst()
 				.orElseThrow();
 	}
 

@@ -20,7 +20,8 @@ record Way(String first, List<KeyLink> links) {
 	static List<Way> from(String first, Mechanism mechanism, Set<String> moved) {
 		List<KeyLink> acting = mechanism.links().stream()
 				.filter(link -> mechanism.leavesRest(link) && moved.contains(link.driver())
-						&& moved.contains(link.driven()) && link.when().filter(key -> !moved.contains(key)).isEmpty())
+						&& moved.contains(link.driven())
+						&& link.when().filter(on -> moved.contains(on.key()) != on.isMoved()).isEmpty())
 				.toList();
 		List<Way> ways = new ArrayList<>(List.of(new Way(first, List.of())));
 		for (int i = 0; i < ways.size(); i++) {
