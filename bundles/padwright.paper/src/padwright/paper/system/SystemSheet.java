@@ -19,8 +19,10 @@ import padwright.model.keysystem.Fingering;
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.Posture;
+import padwright.model.keysystem.Touch;
 import padwright.model.plan.Plan;
 import padwright.model.plan.PlanFactory;
+import padwright.model.systems.EffectiveJoint;
 import padwright.model.systems.EffectiveKey;
 import padwright.paper.page.HeadText;
 import padwright.paper.page.PageFact;
@@ -77,9 +79,14 @@ public final class SystemSheet {
 	}
 
 	private static SheetKey key(EffectiveKey key) {
-		return new SheetKey(key.name(), key.label(), key.posture() == Posture.CLOSED, word(key.touch()),
+		return new SheetKey(key.name(), key.label(), key.posture() == Posture.CLOSED, touches(key),
 				key.holeDiameter(), key.rimWidth(), word(key.holeMake()), key.cupDiameter(), key.cupDepth(),
-				word(key.cupStyle()), word(key.hinge()), key.joint().getLiteral(), key.position());
+				word(key.cupStyle()), word(key.hinge()), key.joint().map(EffectiveJoint::label).orElse(""), key.position());
+	}
+
+	private static String touches(EffectiveKey key) {
+		return key.touches().stream().flatMap(touch -> Present.of(touch).stream()).map(Touch::getName)
+				.collect(Collectors.joining(", "));
 	}
 
 	private static String word(Optional<? extends Enumerator> value) {
@@ -89,10 +96,10 @@ public final class SystemSheet {
 	private List<SheetCoupling> couplings() {
 		List<SheetCoupling> couplings = new ArrayList<>();
 		for (int driver = 0; driver < keys.size(); driver++) {
-			for (Coupling coupling : keys.get(driver).couplings()) {
+			for (Coupling coupling : keys.get(driver).closes()) {
 				int driven = index(coupling.getDriven());
 				if (driven >= 0) {
-					couplings.add(new SheetCoupling(driver, driven, adjuster(coupling.getAdjuster())));
+					couplings.add(new SheetCoupling(driver, driven, adjuster(coupling)));
 				}
 			}
 		}
@@ -105,15 +112,17 @@ public final class SystemSheet {
 				.orElse(-1);
 	}
 
-	private static String adjuster(Adjuster adjuster) {
-		if (adjuster == null) {
-			return "";
-		}
+	private static String adjuster(Coupling coupling) {
+		List<String> words = new ArrayList<>();
+		Optional.ofNullable(coupling.getAdjuster()).ifPresent(adjuster -> words.add(words(adjuster)));
+		Optional.ofNullable(coupling.getRatio()).ifPresent(ratio -> words.add("ratio " + ratio.toPlainString()));
+		return String.join(", ", words);
+	}
+
+	private static String words(Adjuster adjuster) {
 		StringBuilder words = new StringBuilder(adjuster.getKind().getLiteral());
 		Optional.ofNullable(adjuster.getThread()).ifPresent(thread -> words.append(' ').append(thread));
 		Optional.ofNullable(adjuster.getPitch()).ifPresent(pitch -> words.append(" of pitch ").append(pitch));
-		Optional.ofNullable(adjuster.getRatio())
-				.ifPresent(ratio -> words.append(", ratio ").append(ratio.toPlainString()));
 		return words.toString();
 	}
 
@@ -137,12 +146,8 @@ public final class SystemSheet {
 	}
 
 	private SheetNote note(String name, Fingering fingering, Map<String, Set<String>> closed) {
-		Set<String> touches = fingering.getTouches().stream().map(Enumerator::getLiteral).collect(Collectors.toSet());
-		List<String> pressed = fingering.getKeys().stream().map(this::label).toList();
-		return new SheetNote(name, touches, pressed, Optional.ofNullable(closed.get(name)));
-	}
-
-	private String label(Key key) {
-		return index(key) < 0 ? "?" : keys.get(index(key)).label();
+		Set<String> touches = fingering.getPresses().stream().flatMap(press -> Present.of(press.getTouch()).stream())
+				.map(Touch::getName).collect(Collectors.toSet());
+		return new SheetNote(name, touches, List.of(), Optional.ofNullable(closed.get(name)));
 	}
 }

@@ -9,11 +9,12 @@ public final class IssueCodes {
 	// key systems
 	public static final String SYSTEM_CYCLE = "system-cycle";
 	public static final String DUPLICATE_KEY = "duplicate-key";
-	public static final String KEY_NOT_INHERITED = "key-not-inherited";
+	public static final String NOT_INHERITED = "not-inherited";
 	public static final String DRIVEN_KEY_MISSING = "driven-key-missing";
 	public static final String COUPLING_CYCLE = "coupling-cycle";
 	public static final String CLOSED_KEY_COUPLED = "closed-key-coupled";
-	public static final String TOUCH_AMBIGUOUS = "touch-ambiguous";
+	public static final String TOUCH_REMOVED = "touch-removed";
+	public static final String TOUCH_IDLE = "touch-idle";
 	public static final String ADJUSTER_THREAD = "adjuster-thread";
 	public static final String HOLE_WIDER_THAN_CUP = "hole-wider-than-cup";
 	/** Data: the measure as it was probably meant. */

@@ -7,15 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 import padwright.engine.diagnosis.NoteFingering;
 import padwright.engine.fingering.KeyAction;
 import padwright.engine.fingering.RestPosture;
 import padwright.model.Present;
 import padwright.model.keysystem.Fingering;
-import padwright.model.keysystem.Key;
 import padwright.model.keysystem.Posture;
+import padwright.model.keysystem.Press;
 import padwright.model.keysystem.Touch;
 import padwright.model.systems.EffectiveKey;
 import padwright.model.systems.EffectiveSystem;
@@ -58,20 +57,12 @@ final class Fingers {
 
 	private Set<String> pressed(Fingering fingering, List<String> obstacles) {
 		Set<String> pressed = new LinkedHashSet<>();
-		for (Touch touch : fingering.getTouches()) {
-			List<String> operated = system.keys().stream().filter(key -> key.touch().filter(touch::equals).isPresent())
-					.map(EffectiveKey::name).toList();
-			if (operated.size() == 1) {
-				pressed.addAll(operated);
-			} else {
-				obstacles.add(touch + " operates "
-						+ (operated.isEmpty() ? "no key" : operated.stream().collect(Collectors.joining(" and "))));
-			}
-		}
-		for (Key key : fingering.getKeys()) {
-			Present.of(key).flatMap(system::key).map(EffectiveKey::name).ifPresentOrElse(pressed::add,
+		for (Press press : fingering.getPresses()) {
+			Present.of(press.getTouch()).filter(touch -> system.touch(touch).isPresent()).ifPresentOrElse(
+					touch -> system.keys().stream().filter(key -> key.touches().contains(touch)).map(EffectiveKey::name)
+							.forEach(pressed::add),
 					() -> obstacles.add("the key system lacks "
-							+ Present.of(key).map(Key::getName).orElse("a key that it presses")));
+							+ Present.of(press.getTouch()).map(Touch::getName).orElse("a touch that it presses")));
 		}
 		return pressed;
 	}

@@ -18,7 +18,6 @@ public final class Cures {
 			Map.entry(IssueCodes.HOUR_TWICE, NameCures::remove),
 			Map.entry(IssueCodes.NOT_COUPLED, NameCures::coupled),
 			Map.entry(IssueCodes.DUPLICATE_KEY, NameCures::inherited),
-			Map.entry(IssueCodes.TOUCH_AMBIGUOUS, NameCures::touched),
 			Map.entry(IssueCodes.UNIT_SUSPECT, LengthCures::unit),
 			Map.entry(IssueCodes.TOO_FINE, LengthCures::round),
 			Map.entry(IssueCodes.FILM_NOT_STOCKED, LengthCures::film),

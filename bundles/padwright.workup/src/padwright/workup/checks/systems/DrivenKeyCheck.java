@@ -27,7 +27,7 @@ public final class DrivenKeyCheck extends Check<KeySystem> {
 	protected void check(KeySystem system, Findings findings) {
 		EffectiveSystem effective = EffectiveSystem.of(system);
 		for (EffectiveKey driver : effective.keys()) {
-			for (Coupling coupling : driver.couplings()) {
+			for (Coupling coupling : driver.closes()) {
 				check(system, effective, driver, coupling, findings);
 			}
 		}

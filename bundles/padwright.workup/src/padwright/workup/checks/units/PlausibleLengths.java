@@ -28,7 +28,7 @@ final class PlausibleLengths {
 		MEASURES.put(KeySystemPackage.Literals.PAD_CUP__DIAMETER, Plausible.millimetres("cup", "4", "60"));
 		MEASURES.put(KeySystemPackage.Literals.PAD_CUP__DEPTH, Plausible.millimetres("cupDepth", "0.5", "12"));
 		MEASURES.put(KeySystemPackage.Literals.ADJUSTER__PITCH, Plausible.millimetres("pitch", "0.05", "2"));
-		MEASURES.put(KeySystemPackage.Literals.KEY_FEATURES__POSITION,
+		MEASURES.put(KeySystemPackage.Literals.PLACED__POSITION,
 				Plausible.millimetres("position", "3", "1500"));
 		MEASURES.put(StockPackage.Literals.PAD__THICKNESS, Plausible.millimetres("padThickness", "0.4", "8"));
 		MEASURES.put(StockPackage.Literals.PAD__TOLERANCE, Plausible.thou("padTolerance", "0.01", "20"));
