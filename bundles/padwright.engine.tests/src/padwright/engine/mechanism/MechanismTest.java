@@ -9,7 +9,7 @@ import java.util.Set;
 
 import org.junit.jupiter.api.Test;
 
-import padwright.engine.mechanism.Conflict.Kind;
+import padwright.engine.mechanism.Clash.Kind;
 
 class MechanismTest {
 
@@ -25,7 +25,7 @@ class MechanismTest {
 		MechanismState state = with(KeyLink.closes("A", "B"), KeyLink.closes("B", "C")).state(Pressing.of("TA"));
 		assertEquals(Set.of("A", "B", "C", "D"), state.holes(HoleState.CLOSED));
 		assertEquals("[TA presses A, A closes B, B closes C]", state.moved().get("C").toString());
-		assertEquals(List.of(), state.conflicts());
+		assertEquals(List.of(), state.contradictions());
 	}
 
 	@Test
@@ -40,8 +40,8 @@ class MechanismTest {
 		Mechanism mechanism = with(KeyLink.opens("A", "D"), KeyLink.holds("B", "D"), KeyLink.closes("D", "C"));
 		MechanismState state = mechanism.state(Pressing.of("TA", "TB"));
 		assertEquals(Set.of("C"), state.holes(HoleState.OPEN));
-		assertEquals("{D=[TB presses B, B holds D]}", state.held().toString());
-		assertEquals(List.of(), state.conflicts());
+		assertEquals("[D: TA presses A, A opens D; but TB presses B, B holds D]", state.held().toString());
+		assertEquals(List.of(), state.contradictions());
 	}
 
 	@Test
@@ -50,31 +50,39 @@ class MechanismTest {
 		assertEquals(Set.of("C"), mechanism.state(Pressing.of("TA")).holes(HoleState.OPEN));
 		MechanismState both = mechanism.state(Pressing.of("TA", "TC"));
 		assertEquals(Set.of(), both.holes(HoleState.OPEN));
-		assertEquals(List.of(), both.conflicts());
+		assertEquals(List.of(), both.contradictions());
 	}
 
 	@Test
-	void aFingerOnAKeyThatIsHeldIsAContradiction() {
+	void aFingerDoesNotOpenWhatIsHeld() {
 		MechanismState state = with(KeyLink.holds("A", "D")).state(Pressing.of("TA", "TD"));
-		assertEquals(Kind.HELD, state.conflicts().get(0).kind());
-		assertEquals("D: TD presses D; but TA presses A, A holds D", state.conflicts().get(0).toString());
+		assertEquals("[D: TD presses D; but TA presses A, A holds D]", state.held().toString());
+		assertEquals(List.of(), state.contradictions());
 		assertEquals(Set.of("A", "D"), state.holes(HoleState.CLOSED));
+	}
+
+	@Test
+	void whatHoldsSettlesADispute() {
+		MechanismState state = with(KeyLink.opens("A", "D"), KeyLink.closes("B", "D"), KeyLink.holds("C", "D"))
+				.state(Pressing.of("TA", "TB", "TC"));
+		assertEquals("[D: TA presses A, A opens D; but TC presses C, C holds D]", state.held().toString());
+		assertEquals(List.of(), state.contradictions());
 	}
 
 	@Test
 	void openingWhatAnotherClosesIsAContradiction() {
 		MechanismState state = with(KeyLink.opens("A", "D"), KeyLink.closes("B", "D")).state(Pressing.of("TA", "TB"));
-		assertEquals(Kind.OPPOSED, state.conflicts().get(0).kind());
-		assertEquals("D: TA presses A, A opens D; but TB presses B, B closes D", state.conflicts().get(0).toString());
+		assertEquals(Kind.OPPOSED, state.contradictions().get(0).kind());
+		assertEquals("D: TA presses A, A opens D; but TB presses B, B closes D", state.contradictions().get(0).toString());
 		MechanismState onOpen = with(KeyLink.opens("A", "B")).state(Pressing.of("TA", "TB"));
-		assertEquals("B: TB presses B; but TA presses A, A opens B", onOpen.conflicts().get(0).toString());
+		assertEquals("B: TB presses B; but TA presses A, A opens B", onOpen.contradictions().get(0).toString());
 	}
 
 	@Test
 	void closingWhatStandsClosedDoesNothing() {
 		MechanismState state = with(KeyLink.closes("A", "D")).state(Pressing.of("TA"));
 		assertEquals(Set.of("A"), state.moved().keySet());
-		assertEquals(List.of(), state.conflicts());
+		assertEquals(List.of(), state.contradictions());
 	}
 
 	/** Of two keys that keep each other shut, the one pressed first would win. */
@@ -84,10 +92,10 @@ class MechanismTest {
 				List.of(CoveredHole.under("P"), CoveredHole.under("Q")),
 				List.of(FingerTouch.moving("TP", "P"), FingerTouch.moving("TQ", "Q")),
 				List.of(KeyLink.holds("P", "Q"), KeyLink.holds("Q", "P")));
-		assertEquals(List.of(), mechanism.state(Pressing.of("TP")).conflicts());
+		assertEquals(List.of(), mechanism.state(Pressing.of("TP")).contradictions());
 		MechanismState state = mechanism.state(Pressing.of("TP", "TQ"));
-		assertEquals(Kind.CIRCULAR, state.conflicts().get(0).kind());
-		assertEquals("P: P holds Q, Q holds P", state.conflicts().get(0).toString());
+		assertEquals(Kind.CIRCULAR, state.contradictions().get(0).kind());
+		assertEquals("P: P holds Q, Q holds P", state.contradictions().get(0).toString());
 		assertEquals(Set.of("P", "Q"), state.holes(HoleState.CLOSED));
 	}
 
@@ -118,7 +126,7 @@ class MechanismTest {
 		assertEquals(Set.of("B", "C", "D"), mechanism.state(Pressing.of("TA")).holes(HoleState.OPEN));
 		assertEquals(Set.of("C"), mechanism.state(Pressing.of("TA", "TB")).holes(HoleState.OPEN));
 		MechanismState itself = with(KeyLink.opens("A", "D").unless("D")).state(Pressing.of("TA"));
-		assertEquals("D: A opens D unless D", itself.conflicts().get(0).toString());
+		assertEquals("D: A opens D unless D", itself.contradictions().get(0).toString());
 	}
 
 	@Test

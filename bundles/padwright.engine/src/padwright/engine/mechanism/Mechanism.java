@@ -46,7 +46,7 @@ public record Mechanism(List<MovingKey> keys, List<CoveredHole> holes, List<Fing
 	 * A key leaves its rest if a finger or a link whose driver has left its rest moves it, unless a link brings it
 	 * back; {@link Effect#HOLDS} is stronger than anything that opens. Where keys depend on each other in a circle, the
 	 * answer is the well-founded one: what does not follow from the fingers does not move, and what would move only if
-	 * it did not is a conflict. After A. Van Gelder, K. A. Ross and J. S. Schlipf, "The well-founded semantics for
+	 * it did not is a contradiction. After A. Van Gelder, K. A. Ross and J. S. Schlipf, "The well-founded semantics for
 	 * general logic programs", Journal of the ACM 38 (1991) 620-650.
 	 *
 	 * @throws IllegalArgumentException if a touch or a key is unknown
@@ -56,8 +56,7 @@ public record Mechanism(List<MovingKey> keys, List<CoveredHole> holes, List<Fing
 		requireKnown("touch", names(touches, FingerTouch::name), pressing.half());
 		requireKnown("key", names(keys, MovingKey::name), pressing.keys());
 		Motion motion = new Motion(this, pressing);
-		return new MechanismState(motion.movedKeys(), motion.heldKeys(), HoleCovers.of(this, pressing, motion),
-				motion.conflicts());
+		return new MechanismState(motion.movedKeys(), HoleCovers.of(this, pressing, motion), motion.clashes());
 	}
 
 	/** The keys that no touch moves or could move through any link, conditions left aside. */

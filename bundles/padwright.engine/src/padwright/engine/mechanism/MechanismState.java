@@ -11,19 +11,25 @@ import java.util.Set;
  * A mechanism while some touches are pressed. All in the order of the mechanism.
  *
  * @param moved the keys away from their rest, each with what moves it, from the finger on
- * @param held the keys that something would open while another keeps them shut, each with what keeps it, from the
- *     finger on
- * @param holes every hole; under a key of which a conflict tells, as at its rest
- * @param conflicts what the mechanism cannot do
+ * @param holes every hole; under a key of which a contradiction tells, as at its rest
+ * @param clashes the keys that are wanted in both states
  */
-public record MechanismState(Map<String, List<Cause>> moved, Map<String, List<Cause>> held,
-		Map<String, HoleState> holes, List<Conflict> conflicts) {
+public record MechanismState(Map<String, List<Cause>> moved, Map<String, HoleState> holes, List<Clash> clashes) {
 
 	public MechanismState {
 		moved = Collections.unmodifiableMap(new LinkedHashMap<>(moved));
-		held = Collections.unmodifiableMap(new LinkedHashMap<>(held));
 		holes = Collections.unmodifiableMap(new LinkedHashMap<>(holes));
-		conflicts = List.copyOf(conflicts);
+		clashes = List.copyOf(clashes);
+	}
+
+	/** What the mechanism cannot do. */
+	public List<Clash> contradictions() {
+		return clashes.stream().filter(clash -> clash.kind() != Clash.Kind.HELD).toList();
+	}
+
+	/** The keys that something would open while another keeps them shut. */
+	public List<Clash> held() {
+		return clashes.stream().filter(clash -> clash.kind() == Clash.Kind.HELD).toList();
 	}
 
 	/** The holes in one state. */

@@ -1,6 +1,7 @@
 package padwright.engine.mechanism;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -45,26 +46,17 @@ final class Motion {
 		return (mechanism.rest(key) == Rest.CLOSED) != isMoved(key);
 	}
 
-	/** Keys at rest that would move but for a {@link Effect#HOLDS}. */
-	Map<String, List<Cause>> heldKeys() {
-		Map<String, List<Cause>> held = new LinkedHashMap<>();
-		mechanism.keys().stream().map(MovingKey::name)
-				.filter(key -> !isMoved(key) && !undecided.contains(key) && mover(key, certain).isPresent())
-				.forEach(key -> holder(key).ifPresent(link -> held.put(key, chain(new Driven(link), certain))));
-		return held;
-	}
-
-	List<Conflict> conflicts() {
-		List<Conflict> conflicts = new ArrayList<>();
+	List<Clash> clashes() {
+		List<Clash> clashes = new ArrayList<>();
 		for (MovingKey key : mechanism.keys()) {
 			if (!undecided.contains(key.name())) {
-				opposition(key.name()).ifPresent(conflicts::add);
+				clash(key.name()).ifPresent(clashes::add);
 			}
 		}
 		if (!undecided.isEmpty()) {
-			conflicts.add(circle());
+			clashes.add(circle());
 		}
-		return conflicts;
+		return clashes;
 	}
 
 	private boolean isMoved(String key) {
@@ -100,14 +92,13 @@ final class Motion {
 	private Optional<Cause> mover(String key, Guess guess) {
 		List<KeyLink> links = onto.get(key).stream()
 				.filter(link -> mechanism.leavesRest(link) && guess.acts(link)).toList();
-		Optional<Cause> holding =
-				links.stream().filter(link -> link.effect() == Effect.HOLDS).findFirst().map(Driven::new);
+		Optional<Cause> holding = links.stream().filter(Motion::isHolding).findFirst().map(Driven::new);
 		return holding.or(() -> mechanism.push(key, pressing))
 				.or(() -> links.stream().findFirst().map(Driven::new));
 	}
 
 	private static boolean isStrong(Cause cause) {
-		return cause instanceof Driven driven && driven.link().effect() == Effect.HOLDS;
+		return cause instanceof Driven driven && isHolding(driven.link());
 	}
 
 	/** What brings a key back to its rest. */
@@ -124,29 +115,20 @@ final class Motion {
 		return chain;
 	}
 
-	private Optional<KeyLink> holder(String key) {
-		return opponents(key, certain).stream().filter(link -> link.effect() == Effect.HOLDS).findFirst();
-	}
-
-	/** What holds wins quietly over a key that opens, but not over a finger, which cannot be told to give way. */
-	private Optional<Conflict> opposition(String key) {
+	/** What moves a key against what brings it back; if one of both is holding, that one wins. */
+	private Optional<Clash> clash(String key) {
 		Optional<Cause> mover = mover(key, certain).filter(cause -> !isStrong(cause));
-		if (mover.isEmpty()) {
-			return Optional.empty();
-		}
-		List<Cause> moving = chain(mover.get(), certain);
-		Optional<Conflict> opposed = opponents(key, certain).stream().filter(link -> link.effect() != Effect.HOLDS)
-				.findFirst().map(link -> conflict(Conflict.Kind.OPPOSED, key, moving, link));
-		return opposed.or(() -> holder(key).filter(link -> mover.get() instanceof Pushed)
-				.map(link -> conflict(Conflict.Kind.HELD, key, moving, link)));
+		return mover.flatMap(moving -> opponents(key, certain).stream().max(Comparator.comparing(Motion::isHolding))
+				.map(link -> new Clash(isHolding(link) ? Clash.Kind.HELD : Clash.Kind.OPPOSED, key,
+						chain(moving, certain), chain(new Driven(link), certain))));
 	}
 
-	private Conflict conflict(Conflict.Kind kind, String key, List<Cause> moving, KeyLink opposing) {
-		return new Conflict(kind, key, moving, chain(new Driven(opposing), certain));
+	private static boolean isHolding(KeyLink link) {
+		return link.effect() == Effect.HOLDS;
 	}
 
 	/** Every undecided key depends on another such one: following them comes back to one already met. */
-	private Conflict circle() {
+	private Clash circle() {
 		List<String> path = new ArrayList<>();
 		List<Cause> links = new ArrayList<>();
 		String key = undecided.iterator().next();
@@ -156,7 +138,7 @@ final class Motion {
 			links.add(0, new Driven(link));
 			key = undecided.contains(link.driver()) ? link.driver() : link.when().orElseThrow().key();
 		}
-		return new Conflict(Conflict.Kind.CIRCULAR, key, links.subList(0, links.size() - path.indexOf(key)), List.of());
+		return new Clash(Clash.Kind.CIRCULAR, key, links.subList(0, links.size() - path.indexOf(key)), List.of());
 	}
 
 	private KeyLink undecidedLink(String key) {

@@ -4,26 +4,26 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * What a mechanism cannot do.
+ * A key that is wanted in both states at once.
  *
- * @param kind what is wrong
- * @param key the key that it is wrong with
+ * @param kind how it ends
+ * @param key the key
  * @param moving what moves the key, from the finger on; in a circle each link of it
  * @param opposing what brings it back, from the finger on; empty in a circle
  */
-public record Conflict(Kind kind, String key, List<Cause> moving, List<Cause> opposing) {
+public record Clash(Kind kind, String key, List<Cause> moving, List<Cause> opposing) {
 
-	/** The ways in which it can go wrong. */
+	/** How it ends. */
 	public enum Kind {
-		/** One thing opens the key while another closes it. */
-		OPPOSED,
-		/** A finger presses a key that another keeps shut. */
+		/** The key stays shut, since another holds it: nothing is wrong. */
 		HELD,
-		/** Whether the key moves depends on whether it is kept from moving by what it moves itself. */
+		/** A contradiction: the key is opened and closed, and nothing tells which is stronger. */
+		OPPOSED,
+		/** A contradiction: the key moves only if it does not move. */
 		CIRCULAR
 	}
 
-	public Conflict {
+	public Clash {
 		moving = List.copyOf(moving);
 		opposing = List.copyOf(opposing);
 	}
