@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
+import java.util.OptionalInt;
 
 import org.junit.jupiter.api.Test;
 
@@ -46,12 +47,18 @@ class FingeringReviewTest {
 	}
 
 	@Test
+	void notesOfUnknownPitchAreNotCompared() {
+		TriedFingering unknown = new TriedFingering("?", OptionalInt.empty(), Pressing.of("1"));
+		assertEquals(List.of(), FingeringReview.of(THREE, List.of(note("D4", 6200, "1"), unknown)).alike());
+	}
+
+	@Test
 	void oneNameForTwoFingeringsIsRefused() {
 		assertThrows(IllegalArgumentException.class,
 				() -> FingeringReview.of(THREE, List.of(note("D4", 6200, "1"), note("D4", 6200, "2"))));
 	}
 
 	private static TriedFingering note(String name, int cents, String... touches) {
-		return new TriedFingering(name, cents, Pressing.of(touches));
+		return new TriedFingering(name, OptionalInt.of(cents), Pressing.of(touches));
 	}
 }

@@ -73,14 +73,21 @@ public record FingeringReview(Map<String, MechanismState> states, List<String> u
 		List<Alike> alike = new ArrayList<>();
 		for (TriedFingering second : fingerings) {
 			for (TriedFingering first : before(second, fingerings)) {
-				int apart = Math.abs(first.cents() - second.cents());
-				if (apart > 0 && apart < WHOLE_TONE
+				if (areNear(first, second)
 						&& states.get(first.name()).holes().equals(states.get(second.name()).holes())) {
 					alike.add(new Alike(first.name(), second.name()));
 				}
 			}
 		}
 		return alike;
+	}
+
+	private static boolean areNear(TriedFingering first, TriedFingering second) {
+		if (first.cents().isEmpty() || second.cents().isEmpty()) {
+			return false;
+		}
+		int apart = Math.abs(first.cents().getAsInt() - second.cents().getAsInt());
+		return apart > 0 && apart < WHOLE_TONE;
 	}
 
 	private static List<TriedFingering> before(TriedFingering fingering, List<TriedFingering> fingerings) {

@@ -13,6 +13,7 @@ public final class IssueCodes {
 	public static final String DRIVEN_KEY_MISSING = "driven-key-missing";
 	public static final String COUPLING_CYCLE = "coupling-cycle";
 	public static final String CLOSED_KEY_COUPLED = "closed-key-coupled";
+	public static final String OPEN_KEY_OPENED = "open-key-opened";
 	public static final String TOUCH_REMOVED = "touch-removed";
 	public static final String TOUCH_IDLE = "touch-idle";
 	public static final String ADJUSTER_THREAD = "adjuster-thread";
@@ -20,6 +21,12 @@ public final class IssueCodes {
 	/** Data: the measure as it was probably meant. */
 	public static final String UNIT_SUSPECT = "unit-suspect";
 	public static final String TOO_FINE = "too-fine";
+	public static final String FINGERING_CONTRADICTION = "fingering-contradiction";
+	public static final String KEY_UNREACHED = "key-unreached";
+	public static final String KEY_UNUSED = "key-unused";
+	public static final String TOUCH_UNUSED = "touch-unused";
+	public static final String NOTE_IDLE = "note-idle";
+	public static final String NOTES_ALIKE = "notes-alike";
 
 	// stock
 	public static final String DUPLICATE_ARTICLE = "duplicate-article";
