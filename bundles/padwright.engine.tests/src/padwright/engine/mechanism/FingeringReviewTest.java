@@ -27,15 +27,15 @@ class FingeringReviewTest {
 		assertEquals(List.of("A"), List.copyOf(review.states().get("D4").moved().keySet()));
 	}
 
-	/** The note with all fingers off is none of them. */
+	/** Between D4 and G♯4 nothing can be open yet; above both, as on a one-key flute, all may. */
 	@Test
-	void notesThatMoveNothingAreFound() {
-		Mechanism held = new Mechanism(List.of(new MovingKey("V", Rest.CLOSED), new MovingKey("W", Rest.CLOSED)),
-				List.of(CoveredHole.under("V")),
-				List.of(FingerTouch.moving("v", "V"), FingerTouch.moving("w", "W")),
-				List.of(KeyLink.holds("V", "W"), KeyLink.holds("W", "V")));
-		assertEquals(List.of("A4"), FingeringReview.of(held,
-				List.of(note("C5", 7200), note("A4", 6900, "v", "w"), note("B4", 7100, "v"))).idle());
+	void lowNotesThatMoveNothingAreFound() {
+		assertEquals(List.of("G4"), FingeringReview.of(THREE,
+				List.of(note("D4", 6200, "1"), note("G4", 6700), note("C♯5", 7300), note("G♯4", 6800, "2"))).idle());
+		assertEquals(List.of(), FingeringReview.of(THREE,
+				List.of(note("D4", 6200, "1"), note("C♯5", 7300), note("D5", 7400, "2"))).idle());
+		assertEquals(List.of(), FingeringReview.of(THREE, List.of(note("D4", 6200, "1"), note("E4", 6400))).idle());
+		assertEquals(List.of(), FingeringReview.of(THREE, List.of(note("G4", 6700))).idle());
 	}
 
 	@Test

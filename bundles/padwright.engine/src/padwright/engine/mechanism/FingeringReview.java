@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * What all fingerings of an instrument show about it.
@@ -14,7 +15,8 @@ import java.util.Set;
  * @param states by the name of each fingering what the mechanism does, as given
  * @param unusedKeys keys that no fingering moves, in the order of the mechanism
  * @param unusedTouches touches that no fingering presses, in the order of the mechanism
- * @param idle fingerings that press something but move no key and cover no hole, as given
+ * @param idle fingerings that move no key and cover no hole though a higher note less than a fifth above the lowest does,
+ *     as given
  * @param alike fingerings with the same open and half open holes though their notes differ by less than a whole tone;
  *     as given
  */
@@ -26,6 +28,9 @@ public record FingeringReview(Map<String, MechanismState> states, List<String> u
 	 * 231 cents (1200 · log2(8/7)): nearer notes must differ in their holes.
 	 */
 	public static final int WHOLE_TONE = 200;
+
+	/** A bound of ours, no source: on the instruments that ship the open note lies at least a major seventh up. */
+	private static final int FIFTH = 700;
 
 	/**
 	 * Two notes for which the same holes are open.
@@ -59,13 +64,18 @@ public record FingeringReview(Map<String, MechanismState> states, List<String> u
 				.filter(touch -> fingerings.stream().noneMatch(fingering -> fingering.pressing().has(touch))).toList();
 	}
 
-	/** A note for which nothing is pressed is no oversight: on many instruments one is played with all fingers off. */
+	/**
+	 * With all fingers off the column of air is about as short as it can be. Many instruments have a note for that, but it
+	 * lies high above the lowest one.
+	 */
 	private static List<String> idle(Mechanism mechanism, List<TriedFingering> fingerings,
 			Map<String, MechanismState> states) {
-		Map<String, HoleState> atRest = mechanism.state(Pressing.of()).holes();
-		return fingerings.stream().filter(fingering -> !fingering.pressing().isEmpty())
-				.filter(fingering -> states.get(fingering.name()).moved().isEmpty()
-						&& states.get(fingering.name()).holes().equals(atRest))
+		MechanismState atRest = mechanism.state(Pressing.of());
+		Predicate<TriedFingering> isIdle = fingering -> states.get(fingering.name()).equals(atRest);
+		List<Integer> others = fingerings.stream().filter(isIdle.negate()).flatMapToInt(each -> each.cents().stream())
+				.boxed().sorted().toList();
+		return fingerings.stream().filter(isIdle).filter(fingering -> others.stream()
+				.anyMatch(other -> other < others.get(0) + FIFTH && fingering.cents().orElse(other) < other))
 				.map(TriedFingering::name).toList();
 	}
 
