@@ -13,7 +13,6 @@ public final class IssueCodes {
 	public static final String DRIVEN_KEY_MISSING = "driven-key-missing";
 	public static final String COUPLING_CYCLE = "coupling-cycle";
 	public static final String CLOSED_KEY_COUPLED = "closed-key-coupled";
-	public static final String OPEN_KEY_OPENED = "open-key-opened";
 	public static final String TOUCH_REMOVED = "touch-removed";
 	public static final String TOUCH_IDLE = "touch-idle";
 	public static final String ADJUSTER_THREAD = "adjuster-thread";

@@ -1,12 +1,10 @@
 package padwright.workup.checks.systems;
 
-import java.util.Optional;
-import java.util.stream.Stream;
-
 import org.eclipse.emf.ecore.EObject;
 
 import padwright.model.Present;
 import padwright.model.keysystem.Coupling;
+import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemPackage;
 import padwright.model.keysystem.Posture;
@@ -18,7 +16,7 @@ import padwright.workup.checks.Findings;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
 
-/** A coupling leads to another key of the same system, and has something to do there. */
+/** A coupling leads from a key that is open at rest to another of the same system. */
 public final class DrivenKeyCheck extends Check<KeySystem> {
 
 	public DrivenKeyCheck() {
@@ -29,32 +27,32 @@ public final class DrivenKeyCheck extends Check<KeySystem> {
 	protected void check(KeySystem system, Findings findings) {
 		EffectiveSystem effective = EffectiveSystem.of(system);
 		for (EffectiveKey driver : effective.keys()) {
-			driver.closes().forEach(coupling -> {
+			for (Coupling coupling : driver.closes()) {
 				check(system, effective, driver, coupling, findings);
-				driven(effective, coupling).filter(driven -> driven.posture() == Posture.CLOSED)
-						.ifPresent(driven -> findings.error(IssueCodes.CLOSED_KEY_COUPLED, place(system, coupling),
-								Advice.of(IssueCodes.CLOSED_KEY_COUPLED, driver.name(), driven.name())));
-			});
-			driver.opens().forEach(coupling -> {
-				check(system, effective, driver, coupling, findings);
-				driven(effective, coupling).filter(driven -> driven.posture() == Posture.OPEN && !driven.isLever())
-						.ifPresent(driven -> findings.error(IssueCodes.OPEN_KEY_OPENED, place(system, coupling),
-								Advice.of(IssueCodes.OPEN_KEY_OPENED, driver.name(), driven.name())));
-			});
-			driver.holds().forEach(coupling -> check(system, effective, driver, coupling, findings));
+			}
 		}
-	}
-
-	private static Optional<EffectiveKey> driven(EffectiveSystem system, Coupling coupling) {
-		return Present.of(coupling.getDriven()).flatMap(system::key);
 	}
 
 	private static void check(KeySystem system, EffectiveSystem effective, EffectiveKey driver, Coupling coupling,
 			Findings findings) {
-		Stream.of(coupling.getDriven(), coupling.getCondition())
-				.flatMap(key -> Present.of(key).filter(present -> effective.key(present).isEmpty()).stream())
-				.forEach(missing -> findings.error(IssueCodes.DRIVEN_KEY_MISSING, place(system, coupling),
-						Advice.of(IssueCodes.DRIVEN_KEY_MISSING, driver.name(), missing.getName(), system.getName())));
+		Place place = place(system, coupling);
+		Key driven = Present.of(coupling.getDriven()).orElse(null);
+		if (driven == null) {
+			return;
+		}
+		EffectiveKey target = effective.key(driven).orElse(null);
+		if (target == null) {
+			findings.error(IssueCodes.DRIVEN_KEY_MISSING, place, Advice.of(IssueCodes.DRIVEN_KEY_MISSING,
+					driver.name(), driven.getName(), system.getName()));
+		} else if (driver.posture() == Posture.CLOSED || target.posture() == Posture.CLOSED) {
+			findings.error(IssueCodes.CLOSED_KEY_COUPLED, place, closedKey(driver, target));
+		}
+	}
+
+	private static Advice closedKey(EffectiveKey driver, EffectiveKey driven) {
+		return driver.posture() == Posture.CLOSED
+				? Advice.of("closed-key-coupled.driver", driver.name(), driven.name())
+				: Advice.of("closed-key-coupled.driven", driver.name(), driven.name());
 	}
 
 	/** At the coupling if the system says it itself, else at the system that made an inherited one wrong. */
