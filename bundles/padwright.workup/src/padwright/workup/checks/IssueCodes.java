@@ -22,6 +22,12 @@ public final class IssueCodes {
 	/** Data: the measure as it was probably meant. */
 	public static final String UNIT_SUSPECT = "unit-suspect";
 	public static final String TOO_FINE = "too-fine";
+	public static final String FINGERING_CONTRADICTION = "fingering-contradiction";
+	public static final String KEY_UNREACHED = "key-unreached";
+	public static final String KEY_UNUSED = "key-unused";
+	public static final String TOUCH_UNUSED = "touch-unused";
+	public static final String NOTE_IDLE = "note-idle";
+	public static final String NOTES_ALIKE = "notes-alike";
 
 	// stock
 	public static final String DUPLICATE_ARTICLE = "duplicate-article";
