@@ -69,7 +69,7 @@ class DiagnoseCommandTest {
 
 	@Test
 	void aCircleIsAFindingThatNamesItsKeys() {
-		CommandRun.write(folder, "round.keys", "system Round extends Duo { change Fs closes F }");
+		CommandRun.write(folder, "round.keys", "system Round based on Duo { change Fs closes F }");
 		Path round = CommandRun.write(folder, "Round.plan", "plan Round for Round { }");
 		CommandRun run = CommandRun.padwright("diagnose", round, "--bad", "E4");
 		assertEquals(ExitStatus.FINDINGS, run.status());

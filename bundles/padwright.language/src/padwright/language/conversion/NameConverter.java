@@ -13,7 +13,7 @@ import org.eclipse.xtext.nodemodel.INode;
 import padwright.language.messages.Messages;
 
 /**
- * Converts a rule that is a name: one word, or any text in quotation marks that has none and no point inside. Names that
+ * Converts a rule that is a name: one word, or any text in quotation marks; what it may hold a check says. Names that
  * are words of the language, or more than one word, are written in quotation marks.
  */
 final class NameConverter implements IValueConverter<String> {
@@ -21,7 +21,8 @@ final class NameConverter implements IValueConverter<String> {
 	private static final String QUOTE = "\"";
 	private static final String ESCAPE = "^";
 	private static final Pattern WORD = Pattern.compile("[\\p{L}_♭♯&&[^×÷]][\\p{L}_♭♯0-9&&[^×÷]]*");
-	private static final Pattern NEVER_INSIDE = Pattern.compile("[\"\\\\./\\v]|^\\s|\\s$|^$");
+
+	private static final Pattern UNWRITABLE = Pattern.compile("[\"\\\\\\v]");
 
 	private final Set<String> quoted;
 
@@ -35,15 +36,14 @@ final class NameConverter implements IValueConverter<String> {
 		if (text == null || !text.startsWith(QUOTE)) {
 			return text != null && text.startsWith(ESCAPE) ? text.substring(1) : text;
 		}
-		String name = text.substring(1, Math.max(1, text.length() - 1));
-		if (NEVER_INSIDE.matcher(name).find()) {
-			throw new ValueConverterException(Messages.of("no.name", text), node, null);
-		}
-		return name;
+		return text.substring(1, Math.max(1, text.length() - 1));
 	}
 
 	@Override
 	public String toString(String name) {
+		if (UNWRITABLE.matcher(name).find()) {
+			throw new ValueConverterException(Messages.of("no.name", name), null, null);
+		}
 		return WORD.matcher(name).matches() && !quoted.contains(name) ? name : QUOTE + name + QUOTE;
 	}
 }

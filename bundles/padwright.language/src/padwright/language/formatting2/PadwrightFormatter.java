@@ -150,7 +150,7 @@ public class PadwrightFormatter extends AbstractJavaFormatter {
 		// By name, since the text may have been read by other services of the language than these.
 		if (rule != null && rule.getName().equals(grammar.getMeasureRule().getName())) {
 			text.addReplacer(new WordLayout(region, " "));
-		} else if (rule instanceof ParserRule) {
+		} else if (rule instanceof ParserRule && !region.getText().contains("\"")) {
 			text.addReplacer(new WordLayout(region, ""));
 		}
 	}

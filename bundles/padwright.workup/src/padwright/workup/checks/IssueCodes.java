@@ -13,6 +13,8 @@ public final class IssueCodes {
 	public static final String DRIVEN_KEY_MISSING = "driven-key-missing";
 	public static final String COUPLING_CYCLE = "coupling-cycle";
 	public static final String CLOSED_KEY_COUPLED = "closed-key-coupled";
+	public static final String OPEN_KEY_COUPLED = "open-key-coupled";
+	public static final String NAME_SIGNS = "name-signs";
 	public static final String TOUCH_REMOVED = "touch-removed";
 	public static final String TOUCH_IDLE = "touch-idle";
 	public static final String ADJUSTER_THREAD = "adjuster-thread";

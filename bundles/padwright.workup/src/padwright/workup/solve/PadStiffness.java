@@ -21,8 +21,11 @@ public record PadStiffness(Stiffness stiffness, boolean assumed) {
 	/** Of the pad in a row or else its kind; as of a soft one where neither is known. */
 	public static PadStiffness of(KeyJob job) {
 		Optional<Pad> pad = job.fitting().pad();
-		Optional<Stiffness> figure = pad.flatMap(PadFigures::stiffness).map(BigDecimal::doubleValue)
-				.filter(lambda -> lambda <= 1).map(Stiffness::new);
-		return new PadStiffness(figure.orElse(SOFT), pad.map(Pad::getStiffness).isEmpty());
+		Optional<Stiffness> own = stiffness(pad.map(Pad::getStiffness));
+		return new PadStiffness(own.or(() -> stiffness(pad.flatMap(PadFigures::stiffness))).orElse(SOFT), own.isEmpty());
+	}
+
+	private static Optional<Stiffness> stiffness(Optional<BigDecimal> lambda) {
+		return lambda.map(BigDecimal::doubleValue).filter(known -> known <= 1).map(Stiffness::new);
 	}
 }

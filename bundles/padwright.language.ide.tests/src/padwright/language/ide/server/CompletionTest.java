@@ -37,7 +37,7 @@ class CompletionTest {
 				key B closes A cup 16 mm
 				key C
 			}
-			system Less extends Mini {
+			system Less based on Mini {
 				remove C
 			}
 			""";

@@ -22,7 +22,7 @@ class RenameTest {
 
 	private static final String SYSTEM = "system Mini { // a comment that stays\n\tkey  A\n\tkey B closes A\n"
 			+ "\tnote C4 : A\n}\n";
-	private static final String MORE = "system More extends Mini {\n\tchange A closed\n}\n";
+	private static final String MORE = "system More based on Mini {\n\tchange A closed\n}\n";
 	private static final String PLAN = "plan Work for More with Bench {\n\tfit Bench.Soft\n\tkey A\n\tkey B\n"
 			+ "\tregulate B > A : 1 thou light at driven\n}\n";
 	private static final String STOCK = "stock Bench {\n\tmaterial paper { }\n\tpad Soft { }\n"

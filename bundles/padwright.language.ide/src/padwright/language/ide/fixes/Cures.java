@@ -9,7 +9,8 @@ import padwright.workup.checks.IssueCodes;
 public final class Cures {
 
 	private static final Map<String, Cure> BY_CODE = Map.ofEntries(
-			Map.entry(IssueCodes.LINK, NameCures::nearest),
+			Map.entry(IssueCodes.LINK, WordCures::named),
+			Map.entry(IssueCodes.SYNTAX, WordCures::written),
 			Map.entry(IssueCodes.RULE_PROPERTY_UNKNOWN, NameCures::nearest),
 			Map.entry(IssueCodes.RULE_VALUE, NameCures::nearest),
 			Map.entry(IssueCodes.RULE_OPERATOR, NameCures::operator),
