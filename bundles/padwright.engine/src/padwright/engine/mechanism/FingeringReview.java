@@ -43,10 +43,11 @@ public record FingeringReview(Map<String, MechanismState> states, List<String> u
 
 	/** @throws IllegalArgumentException if two fingerings have one name, or one presses what is unknown */
 	public static FingeringReview of(Mechanism mechanism, List<TriedFingering> fingerings) {
+		List<MechanismState> solved = mechanism.states(fingerings.stream().map(TriedFingering::pressing).toList());
 		Map<String, MechanismState> states = new LinkedHashMap<>();
-		for (TriedFingering fingering : fingerings) {
-			if (states.put(fingering.name(), mechanism.state(fingering.pressing())) != null) {
-				throw new IllegalArgumentException("fingering " + fingering.name() + " stands twice");
+		for (int i = 0; i < fingerings.size(); i++) {
+			if (states.put(fingerings.get(i).name(), solved.get(i)) != null) {
+				throw new IllegalArgumentException("fingering " + fingerings.get(i).name() + " stands twice");
 			}
 		}
 		return new FingeringReview(states, unusedKeys(mechanism, states.values()),

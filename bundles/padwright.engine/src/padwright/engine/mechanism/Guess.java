@@ -1,32 +1,35 @@
 package padwright.engine.mechanism;
 
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
+import java.util.Arrays;
 
 /**
- * Which keys move if an earlier guess tells what stands against moving.
+ * Which keys move if an earlier guess tells what stands against moving. Keys and links by their number.
  *
- * @param moved each moved key with what moves it, from the finger on
- * @param before the keys that move in the earlier guess: links that act unless such a key moves do not act
+ * @param earlier the keys that move in the earlier guess: links that act unless such a key moves do not act
+ * @param causes what moves each key: the number of a link, {@link #FINGER}, or {@link #NOTHING}
  */
-record Guess(Map<String, List<Cause>> moved, Set<String> before) {
+record Guess(boolean[] earlier, boolean[] moved, int[] causes) {
 
-	static Guess nothing() {
-		return new Guess(Map.of(), Set.of());
+	static final int NOTHING = -1;
+	static final int FINGER = -2;
+
+	/** One in which nothing moves yet. */
+	static Guess after(boolean[] earlier) {
+		int[] causes = new int[earlier.length];
+		Arrays.fill(causes, NOTHING);
+		return new Guess(earlier, new boolean[earlier.length], causes);
 	}
 
-	/** One that keys will be added to. */
-	static Guess after(Guess earlier) {
-		return new Guess(new LinkedHashMap<>(), earlier.moved().keySet());
+	int count() {
+		int count = 0;
+		for (boolean isMoved : moved) {
+			count += isMoved ? 1 : 0;
+		}
+		return count;
 	}
 
-	boolean acts(KeyLink link) {
-		return moved.containsKey(link.driver()) && link.when().filter(on -> !isMet(on)).isEmpty();
-	}
-
-	private boolean isMet(KeyLink.Condition on) {
-		return on.isMoved() ? moved.containsKey(on.key()) : !before.contains(on.key());
+	boolean acts(NumberedLink link) {
+		return moved[link.driver()] && (link.condition() == NOTHING
+				|| (link.whenMoved() ? moved[link.condition()] : !earlier[link.condition()]));
 	}
 }

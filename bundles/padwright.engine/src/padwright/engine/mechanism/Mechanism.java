@@ -2,10 +2,7 @@ package padwright.engine.mechanism;
 
 import java.util.Collection;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -52,11 +49,20 @@ public record Mechanism(List<MovingKey> keys, List<CoveredHole> holes, List<Fing
 	 * @throws IllegalArgumentException if a touch or a key is unknown
 	 */
 	public MechanismState state(Pressing pressing) {
-		requireKnown("touch", names(touches, FingerTouch::name), pressing.touches());
-		requireKnown("touch", names(touches, FingerTouch::name), pressing.half());
-		requireKnown("key", names(keys, MovingKey::name), pressing.keys());
-		Motion motion = new Motion(this, pressing);
-		return new MechanismState(motion.movedKeys(), HoleCovers.of(this, pressing, motion), motion.clashes());
+		return states(List.of(pressing)).get(0);
+	}
+
+	/** As {@link #state}, for many at once, which is faster. */
+	public List<MechanismState> states(List<Pressing> pressings) {
+		Set<String> touchNames = names(touches, FingerTouch::name);
+		Set<String> keyNames = names(keys, MovingKey::name);
+		Solver solver = new Solver(this);
+		return pressings.stream().map(pressing -> {
+			requireKnown("touch", touchNames, pressing.touches());
+			requireKnown("touch", touchNames, pressing.half());
+			requireKnown("key", keyNames, pressing.keys());
+			return solver.state(pressing);
+		}).toList();
 	}
 
 	/** The keys that no touch moves or could move through any link, conditions left aside. */
@@ -78,23 +84,6 @@ public record Mechanism(List<MovingKey> keys, List<CoveredHole> holes, List<Fing
 
 	Rest rest(String key) {
 		return keys.stream().filter(each -> each.name().equals(key)).findFirst().orElseThrow().rest();
-	}
-
-	/** The links that act on each key, in their order. */
-	Map<String, List<KeyLink>> linksByDriven() {
-		Map<String, List<KeyLink>> onto = new LinkedHashMap<>();
-		keys.forEach(key -> onto.put(key.name(),
-				links.stream().filter(link -> link.driven().equals(key.name())).toList()));
-		return onto;
-	}
-
-	/** What directly pushes a key, if anything does; the touch that stands first. */
-	Optional<Pushed> push(String key, Pressing pressing) {
-		Optional<Pushed> byTouch = touches.stream()
-				.filter(touch -> pressing.has(touch.name()) && touch.keys().contains(key)).findFirst()
-				.map(touch -> new Pushed(key, Optional.of(touch.name())));
-		return byTouch.or(() -> pressing.keys().contains(key) ? Optional.of(new Pushed(key, Optional.empty()))
-				: Optional.empty());
 	}
 
 	private static Stream<String> keysOf(KeyLink link) {

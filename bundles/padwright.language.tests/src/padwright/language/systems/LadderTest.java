@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -117,6 +118,24 @@ class LadderTest {
 		}
 	}
 
+	@Test
+	void theQuarterToneFluteGivesTwentyFourNotesAnOctave() {
+		SystemMechanism flute = ShippedSystems.all().get("QuarterTone");
+		for (int octave = 4; octave < 6; octave++) {
+			Set<Set<String>> open = new HashSet<>();
+			for (int step = 0; step < 24; step++) {
+				int cents = 1200 * (octave + 1) + 50 * step;
+				open.add(flute.fingerings().stream().filter(fingering -> pitch(fingering) == cents).findFirst()
+						.map(fingering -> flute.state(fingering).holes(HoleState.OPEN)).orElseThrow());
+			}
+			assertEquals(24, open.size());
+		}
+	}
+
+	private static int pitch(SystemFingering fingering) {
+		return 100 * NoteName.parse(fingering.note()).midi() + fingering.cents().intValue();
+	}
+
 	/** In mm. */
 	private static double wave(Ladder ladder, int rung) {
 		double midi = ladder.lowest + 1 + rung + ladder.mechanism().system().transposition().doubleValue();
@@ -138,7 +157,7 @@ class LadderTest {
 	}
 
 	private static boolean isNote(SystemFingering fingering, int midi) {
-		return fingering.cents().signum() == 0 && NoteName.parse(fingering.note()).midi() == midi;
+		return pitch(fingering) == 100 * midi;
 	}
 
 	private static Optional<String> first(MechanismState state) {

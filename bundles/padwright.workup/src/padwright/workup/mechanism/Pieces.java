@@ -21,15 +21,15 @@ import padwright.model.systems.EffectiveSystem;
  */
 final class Pieces {
 
-	private final EffectiveSystem system;
+	private final List<EffectiveKey> keys;
 	private final Map<Key, EffectiveKey> wholes = new LinkedHashMap<>();
 
 	Pieces(EffectiveSystem system) {
-		this.system = system;
 		Set<String> names = new HashSet<>();
 		system.keys().stream().filter(key -> isName(key.name()) && names.add(key.name()))
 				.forEach(key -> wholes.put(key.definition(), whole(key)));
 		wholes.values().removeIf(whole -> !wholes.containsKey(whole.definition()));
+		keys = system.keys().stream().filter(key -> wholes.containsKey(key.definition())).toList();
 	}
 
 	static boolean isName(String name) {
@@ -51,7 +51,7 @@ final class Pieces {
 
 	/** All keys that are part of a piece, in the order of the system. */
 	Stream<EffectiveKey> keys() {
-		return wholes.keySet().stream().map(key -> system.key(key).orElseThrow());
+		return keys.stream();
 	}
 
 	/** The name of the piece that a key is part of; nothing for a key that the system lacks. */
