@@ -1,8 +1,11 @@
 package padwright.language.ide.coloring;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
@@ -23,6 +26,7 @@ import org.eclipse.xtext.util.CancelIndicator;
 
 import com.google.inject.Inject;
 
+import padwright.engine.length.LengthUnit;
 import padwright.model.keysystem.KeySystemPackage;
 import padwright.model.keysystem.Titled;
 import padwright.model.plan.PlanPackage;
@@ -43,8 +47,10 @@ public final class TokenColours implements ISemanticHighlightingCalculator {
 	private static final Set<String> NAMES = Set.of("ID", "Name", "JointName", "MaterialName", "PropertyWord", "ValueName");
 	/** A word in a name in a qualified name. */
 	private static final int DEEPEST_NAME = 3;
-	private static final Set<String> UNITS = Set.of("thou", "mm", "um", "ppm/K", "%/%RH", "%RH", "°C", "degC",
-			"years", "grams");
+	private static final Set<String> UNITS = Stream.concat(
+			Arrays.stream(LengthUnit.values()).map(LengthUnit::symbol),
+			Stream.of("ppm/K", "%/%RH", "%RH", "°C", "degC", "years", "grams", "Hz", "semitones", "cents"))
+			.collect(Collectors.toUnmodifiableSet());
 
 	@Inject
 	private OperationCanceledManager cancellation;
