@@ -36,7 +36,8 @@ public final class DemoLayout {
 				List.of(List.of("body joint", "350")));
 		return new LayoutSheet(new HeadText("Invented flute", "revision C", "Key layout", List.of()), "Key layout",
 				"hinge", keys, couplings, List.of(new SheetJoint("body joint", length("350"), length("19"))),
-				List.of(new SheetRod("body joint", Length.millimetres("5"), Length.millimetres("200"), 60)), List.of(bores),
+				List.of(new SheetRod("body joint", Length.millimetres("5"), Length.millimetres("200"), 60)),
+				List.of(new SheetFingerHole("H1", "body joint", Length.millimetres("60"), -60, length("8"))), List.of(bores),
 				List.of("T", "L2", "R1", "LowC"), List.of(new SheetHole("K1", "2"), new SheetHole("K2", "3")), notes);
 	}
 

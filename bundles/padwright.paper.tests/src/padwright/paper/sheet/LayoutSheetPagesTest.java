@@ -67,7 +67,7 @@ class LayoutSheetPagesTest {
 		}
 		for (String expected : List.of("revision C", "Drawing scale 1 : 2", "body joint", "1 key 1 K0 open R1 14 1 drawn "
 				+ "17.5 2.95 perforated 6 near body joint 10", "30°", "not said", "1 1 key 1 closes 2 key 2 screw UNM 1.00, ratio 1.5", "holds", "body joint 350", "trill", "D4",
-				"LowC", "12 o'clock looks at: hinge", "50 mm")) {
+				"LowC", "H1", "12 o'clock looks at: hinge", "50 mm")) {
 			assertTrue(text.contains(expected), expected + " in " + text);
 		}
 	}
@@ -85,6 +85,6 @@ class LayoutSheetPagesTest {
 	void aLayoutWithoutKeysIsRefused() {
 		LayoutSheet sheet = DemoLayout.sheet();
 		assertThrows(IllegalArgumentException.class, () -> new LayoutSheet(sheet.head(), sheet.title(), "hinge",
-				List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()));
+				List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()));
 	}
 }

@@ -40,6 +40,7 @@ final class JointMap {
 	private static final double TICKS_EVERY = 50;
 	private static final double ROD = 0.5;
 	private static final double POST = 1.6;
+	private static final Length USUAL_FINGER_HOLE = Length.millimetres("7");
 	/** The bore of a flute, where none is said (common practice, no source). */
 	private static final Length USUAL_BORE = Length.millimetres("19");
 
@@ -72,12 +73,13 @@ final class JointMap {
 	}
 
 	boolean isEmpty() {
-		return keys.isEmpty();
+		return keys.isEmpty() && fingerHoles().findAny().isEmpty();
 	}
 
 	/** What reaches furthest down the joint, mm on paper. */
 	double height() {
-		double lowest = keys.stream().mapToDouble(key -> y(key) + diameter(key) / 2).max().orElse(TOP);
+		double lowest = Math.max(keys.stream().mapToDouble(key -> y(key) + diameter(key) / 2).max().orElse(TOP),
+				fingerHoles().mapToDouble(hole -> y(hole) + GAP).max().orElse(TOP));
 		List<Double> labels = labelPlaces();
 		return Math.max(lowest, labels.isEmpty() ? 0 : labels.get(labels.size() - 1) + LABEL) + GAP;
 	}
@@ -87,7 +89,8 @@ final class JointMap {
 	}
 
 	private double nearX() {
-		double furthestLeft = keys.stream().mapToDouble(key -> arc(sheet.keys().get(key).around())).min().orElse(0);
+		double furthestLeft = Stream.concat(keys.stream().map(key -> sheet.keys().get(key).around()),
+				fingerHoles().map(SheetFingerHole::around)).mapToDouble(this::arc).min().orElse(0);
 		return RULE_WIDTH + (lanes.stream().mapToInt(lane -> lane + 1).max().orElse(0) + 1) * LANE + widestCup / 2
 				- Math.min(0, furthestLeft);
 	}
@@ -133,9 +136,26 @@ final class JointMap {
 			elements.addAll(coupling(index));
 		}
 		rods().forEach(rod -> elements.addAll(rod(rod)));
+		fingerHoles().forEach(hole -> elements.addAll(fingerHole(hole)));
 		elements.addAll(labels());
 		keys.forEach(key -> elements.addAll(cup(key)));
 		return elements;
+	}
+
+	private Stream<SheetFingerHole> fingerHoles() {
+		return sheet.fingerHoles().stream().filter(hole -> hole.joint().equals(joint.name()));
+	}
+
+	/** With its name inside. */
+	private List<Element> fingerHole(SheetFingerHole hole) {
+		double x = nearX() + arc(hole.around());
+		double radius = scale.onPaper(Millimetres.value(hole.diameter().orElse(USUAL_FINGER_HOLE))) / 2;
+		return List.of(new Drawn(new Circle(x, y(hole), radius), Style.of(new SolidFill(Ink.WHITE), Stroke.of(Ink.BLACK, 0.3))),
+				Text.centred(hole.label(), x, y(hole), Face.CONDENSED, Math.min(2.4, 3.4 * radius / hole.label().length())));
+	}
+
+	private double y(SheetFingerHole hole) {
+		return TOP + scale.onPaper(Millimetres.value(hole.position()));
 	}
 
 	private Stream<SheetRod> rods() {
@@ -156,7 +176,8 @@ final class JointMap {
 
 	/** Distances from the upper end. */
 	private List<Element> rule() {
-		double end = keys.stream().mapToDouble(this::y).max().orElse(TOP);
+		double end = Math.max(keys.stream().mapToDouble(this::y).max().orElse(TOP),
+				fingerHoles().mapToDouble(this::y).max().orElse(TOP));
 		List<Element> elements = new ArrayList<>();
 		elements.add(line(RULE_WIDTH - 3, TOP, RULE_WIDTH - 3, end, 0.2));
 		for (double mm = 0; TOP + scale.onPaper(mm) <= end; mm += TICKS_EVERY) {

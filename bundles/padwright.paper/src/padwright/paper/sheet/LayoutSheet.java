@@ -19,8 +19,9 @@ import padwright.paper.page.HeadText;
  * @param notes in the order of the system
  */
 public record LayoutSheet(HeadText head, String title, String twelveLooksAt, List<SheetKey> keys,
-		List<SheetCoupling> couplings, List<SheetJoint> joints, List<SheetRod> rods, List<SheetList> tables,
-		List<String> touches, List<SheetHole> holes, List<SheetNote> notes) {
+		List<SheetCoupling> couplings, List<SheetJoint> joints, List<SheetRod> rods,
+		List<SheetFingerHole> fingerHoles, List<SheetList> tables, List<String> touches,
+		List<SheetHole> holes, List<SheetNote> notes) {
 
 	/** @throws IllegalArgumentException if there is no key */
 	public LayoutSheet {
@@ -28,6 +29,7 @@ public record LayoutSheet(HeadText head, String title, String twelveLooksAt, Lis
 		couplings = List.copyOf(couplings);
 		joints = List.copyOf(joints);
 		rods = List.copyOf(rods);
+		fingerHoles = List.copyOf(fingerHoles);
 		tables = List.copyOf(tables);
 		touches = List.copyOf(touches);
 		holes = List.copyOf(holes);

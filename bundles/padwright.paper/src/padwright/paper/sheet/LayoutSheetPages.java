@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 import padwright.drawing.font.DejaVuMetrics;
 import padwright.drawing.scene.Bounds;
@@ -65,8 +66,8 @@ public final class LayoutSheetPages {
 	}
 
 	private DrawingScale scale() {
-		double longest = sheet.keys().stream().flatMap(key -> key.position().stream()).mapToDouble(Millimetres::value)
-				.max().orElse(1);
+		double longest = Stream.concat(sheet.keys().stream().flatMap(key -> key.position().stream()),
+				sheet.fingerHoles().stream().map(SheetFingerHole::position)).mapToDouble(Millimetres::value).max().orElse(1);
 		return DrawingScale.fitting(longest, series(new DrawingScale(1)).firstBodyHeight() - AROUND_MAP);
 	}
 

@@ -19,6 +19,7 @@ import padwright.model.systems.EffectiveKey;
 import padwright.model.systems.EffectiveRod;
 import padwright.model.systems.EffectiveSystem;
 import padwright.model.systems.EffectiveTouch;
+import padwright.paper.sheet.SheetFingerHole;
 import padwright.paper.sheet.SheetJoint;
 import padwright.paper.sheet.SheetList;
 import padwright.paper.sheet.SheetRod;
@@ -42,6 +43,14 @@ final class SheetTables {
 		return system.rods().stream().flatMap(rod -> rod.from().flatMap(from -> rod.to()
 				.map(to -> new SheetRod(joint(rod.joint()), from, to, rod.around().map(Number::doubleValue).orElse(0.0))))
 				.stream()).toList();
+	}
+
+	/** Those with a place that no key is over. */
+	List<SheetFingerHole> fingerHoles() {
+		return system.holes().stream().filter(hole -> system.keys().stream().flatMap(key -> key.over().stream())
+				.noneMatch(covered -> covered.definition() == hole.definition()))
+				.flatMap(hole -> hole.position().map(at -> new SheetFingerHole(hole.label(), joint(hole.joint()), at,
+						hole.around().doubleValue(), hole.diameter())).stream()).toList();
 	}
 
 	List<SheetList> all() {

@@ -65,7 +65,8 @@ public final class SystemSheet {
 		SheetFingerings fingerings = new SheetFingerings(plan.system());
 		SheetTables tables = new SheetTables(plan.system());
 		return new LayoutSheet(head, TITLE + ", " + Labels.of(system), ClockWords.twelveLooksAt(system),
-				keys.stream().map(SystemSheet::key).toList(), couplings(), tables.joints(), tables.rods(), tables.all(),
+				keys.stream().map(SystemSheet::key).toList(), couplings(), tables.joints(), tables.rods(), tables.fingerHoles(),
+				tables.all(),
 				fingerings.touches(), fingerings.holes(), fingerings.notes());
 	}
 
