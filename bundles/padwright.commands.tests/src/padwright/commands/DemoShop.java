@@ -14,7 +14,7 @@ final class DemoShop {
 				key Fs "F♯" open by Side hole 13 mm rim 1 mm cup 17.5 mm
 				key F open by R1 closes Fs through screw "UNM 1.00" hole 13 mm rim 1 mm cup 17.5 mm
 				key E open by R2 closes Fs through cork hole 13 mm cup 17.5 mm
-				key Ds "D♯" closed by R4 hole 13 mm
+				key Ds "D♯" closed by R4 cup 17.5 mm
 				note E4 : R1 R2 R4
 				note F4 : R1 R4
 				note F♯4 : R2

@@ -105,7 +105,7 @@ class SnippetTest {
 			CompletionItem row = named(editor, PLAN.replace("|", "k|"), "key with empty cup and feelers");
 			assertEquals(InsertTextFormat.Snippet, row.getInsertTextFormat());
 			assertEquals(InsertTextMode.AdjustIndentation, row.getInsertTextMode());
-			assertEquals("key ${1|B,^head|} empty ${2:15} ${3:15} ${4:15} ${5:15} felt ${6:.} ${7:.} ${8:.} ${9:.}",
+			assertEquals("key ${1|B,\"head\"|} empty ${2:15} ${3:15} ${4:15} ${5:15} felt ${6:.} ${7:.} ${8:.} ${9:.}",
 					row.getTextEdit().getLeft().getNewText());
 			assertEquals("key B empty 15 15 15 15 felt . . . .", row.getDocumentation().getLeft());
 		}

@@ -40,7 +40,9 @@ public final class TokenColours implements ISemanticHighlightingCalculator {
 	private static final Map<String, String> TERMINALS = Map.of("NUMBER", SemanticTokenTypes.Number,
 			"FROM_TO", SemanticTokenTypes.Number, "DAY", SemanticTokenTypes.Number,
 			"STRING", SemanticTokenTypes.String, "SL_COMMENT", SemanticTokenTypes.Comment);
-	private static final Set<String> NAMES = Set.of("ID", "MaterialName", "PropertyWord", "ValueName");
+	private static final Set<String> NAMES = Set.of("ID", "Name", "JointName", "MaterialName", "PropertyWord", "ValueName");
+	/** A word in a name in a qualified name. */
+	private static final int DEEPEST_NAME = 3;
 	private static final Set<String> UNITS = Set.of("thou", "mm", "um", "ppm/K", "%/%RH", "%RH", "°C", "degC",
 			"years", "grams");
 
@@ -80,14 +82,19 @@ public final class TokenColours implements ISemanticHighlightingCalculator {
 
 	/** The reference or rule that a name belongs to, even where the name is one of several tokens; or null. */
 	private static EObject wholeName(ILeafNode leaf) {
-		for (INode node : List.of(leaf, leaf.getParent())) {
+		EObject name = null;
+		INode node = leaf;
+		for (int depth = 0; depth < DEEPEST_NAME && node != null; depth++) {
 			EObject grammar = node.getGrammarElement();
-			if (grammar instanceof CrossReference
-					|| grammar instanceof RuleCall call && NAMES.contains(call.getRule().getName())) {
+			if (grammar instanceof CrossReference) {
 				return grammar;
 			}
+			if (grammar instanceof RuleCall call && NAMES.contains(call.getRule().getName())) {
+				name = grammar;
+			}
+			node = node.getParent();
 		}
-		return null;
+		return name;
 	}
 
 	private static List<String> name(EObject element) {
