@@ -47,6 +47,13 @@ class FingeringReviewTest {
 	}
 
 	@Test
+	void notesAreNotComparedWhereNoHoleIsKnown() {
+		Mechanism keysAlone = new Mechanism(THREE.keys(), List.of(), THREE.touches(), THREE.links());
+		assertEquals(List.of(), FingeringReview.of(keysAlone, List.of(note("D4", 6200, "1"), note("E♭4", 6300, "2")))
+				.alike());
+	}
+
+	@Test
 	void notesOfUnknownPitchAreNotCompared() {
 		TriedFingering unknown = new TriedFingering("?", OptionalInt.empty(), Pressing.of("1"));
 		assertEquals(List.of(), FingeringReview.of(THREE, List.of(note("D4", 6200, "1"), unknown)).alike());

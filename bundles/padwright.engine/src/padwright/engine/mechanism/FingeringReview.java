@@ -15,10 +15,10 @@ import java.util.function.Predicate;
  * @param states by the name of each fingering what the mechanism does, as given
  * @param unusedKeys keys that no fingering moves, in the order of the mechanism
  * @param unusedTouches touches that no fingering presses, in the order of the mechanism
- * @param idle fingerings that move no key and cover no hole though a higher note less than a fifth above the lowest does,
- *     as given
+ * @param idle fingerings that move no key and cover no hole though a higher note less than a fifth above the lowest
+ *     does, as given
  * @param alike fingerings with the same open and half open holes though their notes differ by less than a whole tone;
- *     as given
+ *     as given; none where no hole is known
  */
 public record FingeringReview(Map<String, MechanismState> states, List<String> unusedKeys, List<String> unusedTouches,
 		List<String> idle, List<Alike> alike) {
@@ -51,7 +51,8 @@ public record FingeringReview(Map<String, MechanismState> states, List<String> u
 			}
 		}
 		return new FingeringReview(states, unusedKeys(mechanism, states.values()),
-				unusedTouches(mechanism, fingerings), idle(mechanism, fingerings, states), alike(fingerings, states));
+				unusedTouches(mechanism, fingerings), idle(mechanism, fingerings, states),
+				mechanism.holes().isEmpty() ? List.of() : alike(fingerings, states));
 	}
 
 	private static List<String> unusedKeys(Mechanism mechanism, Collection<MechanismState> states) {
@@ -66,8 +67,8 @@ public record FingeringReview(Map<String, MechanismState> states, List<String> u
 	}
 
 	/**
-	 * With all fingers off the column of air is about as short as it can be. Many instruments have a note for that, but it
-	 * lies high above the lowest one.
+	 * With all fingers off the column of air is about as short as it can be. Many instruments have a note for that, but
+	 * it lies high above the lowest one.
 	 */
 	private static List<String> idle(Mechanism mechanism, List<TriedFingering> fingerings,
 			Map<String, MechanismState> states) {

@@ -78,6 +78,7 @@ public class PadwrightFormatter extends AbstractJavaFormatter {
 
 	protected void format(KeySystem system, IFormattableDocument text) {
 		block(system, text);
+		statements(system, text, "pitch", "sounds");
 		system.eContents().forEach(member -> text.prepend(member, this::startsLine));
 	}
 

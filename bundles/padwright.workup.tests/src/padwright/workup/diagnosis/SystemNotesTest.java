@@ -90,6 +90,15 @@ class SystemNotesTest {
 	}
 
 	@Test
+	void leversAreNoPads() {
+		Key lever = demo.key("Lever");
+		lever.setHole(null);
+		demo.couple(lever, fs, demo.adjuster(AdjusterKind.CORK));
+		demo.note("G4", null, lever);
+		assertEquals(new NoteFingering("G4", Set.of("Fs", "Ds")), notes().find("G4"));
+	}
+
+	@Test
 	void aNoteWhoseNameCouldNotBeReadIsLeftOut() {
 		demo.note(null, null, e);
 		assertEquals(4, notes().all().size());

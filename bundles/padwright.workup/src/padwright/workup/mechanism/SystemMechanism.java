@@ -116,8 +116,8 @@ public final class SystemMechanism {
 	/** Without touches that neither press a key nor cover a hole. */
 	private List<FingerTouch> touches() {
 		Set<String> names = new HashSet<>();
-		return system.touches().stream().filter(touch -> Pieces.isName(touch.name()) && names.add(touch.name()))
-				.flatMap(this::touch).toList();
+		return system.touches().stream().filter(touch -> Pieces.isName(touch.name())).flatMap(this::touch)
+				.filter(touch -> names.add(touch.name())).toList();
 	}
 
 	private Stream<FingerTouch> touch(EffectiveTouch touch) {

@@ -47,6 +47,9 @@ public final class DrivenKeyCheck extends Check<KeySystem> {
 			findings.error(IssueCodes.DRIVEN_KEY_MISSING, place(system, coupling), Advice.of(
 					IssueCodes.DRIVEN_KEY_MISSING, driver.name(), driven.get().getName(), system.getName()));
 		}
+		Present.of(coupling.getCondition()).filter(key -> effective.key(key).isEmpty())
+				.ifPresent(key -> findings.error(IssueCodes.DRIVEN_KEY_MISSING, place(system, coupling),
+						Advice.of("driven-key-missing.condition", driver.name(), key.getName(), system.getName())));
 		return target;
 	}
 
