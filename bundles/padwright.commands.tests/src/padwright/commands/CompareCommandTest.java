@@ -40,6 +40,34 @@ class CompareCommandTest {
 	}
 
 	@Test
+	void systemsDifferInTheirPartsWithAllThatTheyInherit() {
+		Path base = folder.resolve("duo.keys");
+		Path wide = CommandRun.write(folder, "wide.keys", "system Wide based on Duo { change F closes nothing hole 13.5 mm "
+				+ "remove Ds touch R3 remove note F4 note G4 : R4 R3 key Low by R3 cup 9 mm }");
+		CommandRun run = CommandRun.padwright("compare", base, wide);
+		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
+		assertEquals("""
+				--- Duo
+				+++ Wide
+				@@ key F @@
+				- hole 13 mm
+				+ hole 13.5 mm
+				@@ note G4 @@
+				- fingerings R4
+				+ fingerings R4 R3
+				- key Ds
+				- note F4
+				+ touch R3
+				+ key Low
+				""", run.out().replace("\r", "").replaceAll("(?s)- closes.*?not said\n", ""));
+		assertTrue(run.out().contains("- closes Fs\n+ closes not said"), run.out());
+		JsonObject json = JsonParser.parseString(CommandRun.padwright("compare", "--json", base, wide).out())
+				.getAsJsonObject();
+		assertEquals("[\"touch R3\",\"key Low\"]", json.get("onlyNew").toString());
+		assertTrue(json.get("unchanged").toString().contains("key Fs"));
+	}
+
+	@Test
 	void aPlanDoesNotDifferFromItsCopy() {
 		assertEquals("--- Old\n+++ New\nunchanged: F♯, F\n", compare(FS + F, FS + F).out().replace("\r", ""));
 	}

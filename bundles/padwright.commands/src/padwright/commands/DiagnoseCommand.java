@@ -2,7 +2,6 @@ package padwright.commands;
 
 import java.util.List;
 
-import padwright.engine.coupling.CircularCouplingException;
 import padwright.workup.diagnosis.PlanDiagnosis;
 import padwright.workup.service.ServicePlan;
 import picocli.CommandLine.Command;
@@ -34,8 +33,6 @@ final class DiagnoseCommand extends PlanReport {
 			PlanDiagnosis found = PlanDiagnosis.of(plan, written(bad), written(good));
 			print(DiagnosisJson.of(found), out -> DiagnosisTable.print(out, found));
 			return found.diagnosis().contradictions().isEmpty() ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
-		} catch (CircularCouplingException circle) {
-			return CircleReport.print(this, plan, circle);
 		} catch (IllegalArgumentException unusable) {
 			throw new InputException(unusable.getMessage());
 		}

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.antlr.runtime.MismatchedTokenException;
 import org.antlr.runtime.RecognitionException;
 import org.antlr.runtime.Token;
+import org.antlr.runtime.TokenStream;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.xtext.nodemodel.SyntaxErrorMessage;
 import org.eclipse.xtext.parser.antlr.SyntaxErrorMessageProvider;
@@ -27,10 +28,21 @@ public class SyntaxMessages extends SyntaxErrorMessageProvider {
 		if (problem == null && context.getDefaultMessage() != null) {
 			return new SyntaxErrorMessage(context.getDefaultMessage(), IssueCodes.SYNTAX);
 		}
+		Optional<String> explained = problem == null || problem.token == null ? Optional.empty() : explained(problem);
+		if (explained.isPresent()) {
+			return new SyntaxErrorMessage(explained.get(), IssueCodes.SYNTAX);
+		}
 		String found = problem == null ? Messages.of("syntax.this") : quoted(problem.token);
 		String wrong = expected(context, problem).map(expected -> Messages.of("syntax.expected", found, expected))
 				.orElseGet(() -> Messages.of("syntax.misplaced", found));
 		return new SyntaxErrorMessage(wrong + " " + order(context.getCurrentContext()), IssueCodes.SYNTAX);
+	}
+
+	private static Optional<String> explained(RecognitionException problem) {
+		String word = String.valueOf(problem.token.getText()).strip();
+		String before = problem.input instanceof TokenStream tokens && tokens.LT(-1) != null ? tokens.LT(-1).getText() : "";
+		return Wording.ofFormer(word).map(now -> Messages.of("syntax.former", word, now))
+				.or(() -> Wording.asName(before, word).map(name -> Messages.of("syntax.asName", word, name)));
 	}
 
 	@Override

@@ -63,6 +63,21 @@ class RegulationWorkTest {
 	}
 
 	@Test
+	void aLeverIsRegulatedAfterItsKeysButHasNoPadThatStaysOpen() {
+		Key lever = demo.key("Lever");
+		lever.setHole(null);
+		demo.couple(lever, e, demo.adjuster(AdjusterKind.CORK));
+		assertEquals(List.of("F > Fs", "E > F", "Lever > E"), work().steps().stream().map(RegulationStep::coupling)
+				.map(Coupling::toString).toList());
+		demo.felt(demo.row(fs), ". . 1 .");
+		PlanSolution solution = demo.solved();
+		Length lift = solution.keys().get(0).level().orElseThrow().solution().meanLift();
+		List<Upset> underLever = RegulationWork.of(solution).upsets().stream()
+				.filter(upset -> upset.driver().equals("Lever")).toList();
+		assertEquals(List.of(new Upset("Lever", "E", lift), new Upset("Lever", "F", lift)), underLever);
+	}
+
+	@Test
 	void solvedPiecesUnderADrivenKeyHoldEveryDriverUp() {
 		demo.felt(demo.row(fs), ". . 1 .");
 		RegulationWork work = work();

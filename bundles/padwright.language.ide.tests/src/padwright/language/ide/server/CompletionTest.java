@@ -33,11 +33,14 @@ class CompletionTest {
 			""";
 	private static final String SYSTEM = """
 			system Mini {
+				touch L1
+				touch L2
+				touch "left thumb"
 				key A "first key" cup 16 mm
 				key B closes A cup 16 mm
 				key C
 			}
-			system Less extends Mini {
+			system Less based on Mini {
 				remove C
 			}
 			""";
@@ -113,7 +116,8 @@ class CompletionTest {
 	@CsvSource(delimiter = ';', textBlock = """
 			remove C         ; remove |                    ; A, B, C
 			closes A         ; closes |                    ; A, C
-			key C            ; key C open by L|            ; L1, L2, L3, L4
+			key C            ; key C open by L|            ; L1, L2
+			key C            ; note D4 : |                ; L1, L2, "left thumb"
 			closes A         ; closes A through screw "UNM 1.0| ; "UNM 1.0"
 			""")
 	void inASystemKnowsTheModel(String from, String typed, String offered) throws Exception {
@@ -135,9 +139,9 @@ class CompletionTest {
 	}
 
 	@Test
-	void nameThatIsAWordOfTheLanguageComesWithItsHat() throws Exception {
+	void nameThatIsAWordOfTheLanguageComesInQuotationMarks() throws Exception {
 		List<CompletionItem> items = offered("mini.keys", "system Hats { key ^head key B closes | }");
-		assertEquals("^head", named(items, "^head").getTextEdit().getLeft().getNewText());
+		assertEquals("\"head\"", named(items, "\"head\"").getTextEdit().getLeft().getNewText());
 	}
 
 	@Test

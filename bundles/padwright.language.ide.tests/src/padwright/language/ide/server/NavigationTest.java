@@ -29,7 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
 class NavigationTest {
 
 	private static final String SYSTEM = "// One.\n// Two.\nsystem Mini {\n\tkey A \"a label\"\n\tkey B closes A\n"
-			+ "\tnote C4 : A\n}\n";
+			+ "\tkey C holds A\n}\n";
 	private static final String PLAN = "plan Work for Mini {\n\tkey A\n\tkey B\n"
 			+ "\tregulate B > A : 1 thou light at driven\n}\n";
 

@@ -9,7 +9,8 @@ import padwright.workup.checks.IssueCodes;
 public final class Cures {
 
 	private static final Map<String, Cure> BY_CODE = Map.ofEntries(
-			Map.entry(IssueCodes.LINK, NameCures::nearest),
+			Map.entry(IssueCodes.LINK, WordCures::named),
+			Map.entry(IssueCodes.SYNTAX, WordCures::written),
 			Map.entry(IssueCodes.RULE_PROPERTY_UNKNOWN, NameCures::nearest),
 			Map.entry(IssueCodes.RULE_VALUE, NameCures::nearest),
 			Map.entry(IssueCodes.RULE_OPERATOR, NameCures::operator),
@@ -18,7 +19,6 @@ public final class Cures {
 			Map.entry(IssueCodes.HOUR_TWICE, NameCures::remove),
 			Map.entry(IssueCodes.NOT_COUPLED, NameCures::coupled),
 			Map.entry(IssueCodes.DUPLICATE_KEY, NameCures::inherited),
-			Map.entry(IssueCodes.TOUCH_AMBIGUOUS, NameCures::touched),
 			Map.entry(IssueCodes.UNIT_SUSPECT, LengthCures::unit),
 			Map.entry(IssueCodes.TOO_FINE, LengthCures::round),
 			Map.entry(IssueCodes.FILM_NOT_STOCKED, LengthCures::film),
