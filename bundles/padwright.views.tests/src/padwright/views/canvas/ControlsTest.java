@@ -53,21 +53,26 @@ class ControlsTest {
 	void keysAreChosenWithKeyboardAlone() {
 		Bench bench = new Bench(ROWS);
 		List<List<String>> chosen = new ArrayList<>();
+		List<String> opened = new ArrayList<>();
 		List<String> jumps = new ArrayList<>();
 		OnDisplay.run(shell -> {
 			KeyMap map = new KeyMap(shell, Palette.light());
 			map.onSelect(chosen::add);
+			map.onOpen(opened::add);
 			map.onJump(jumps::add);
 			map.show(KeyMapState.of(bench.plan(), bench.findings()), Set.of());
 			OnDisplay.open(shell);
 			traverse(map.canvas(), SWT.TRAVERSE_TAB_NEXT);
 			OnDisplay.press(map.canvas(), SWT.CR, '\r', 0);
 			OnDisplay.press(map.canvas(), SWT.CR, '\r', 0);
+			assertEquals(List.of(), jumps, "what is typed next must not fall into the text");
+			OnDisplay.press(map.canvas(), SWT.F3, '\0', 0);
 			OnDisplay.press(map.canvas(), SWT.ARROW_RIGHT, '\0', 0);
 			OnDisplay.press(map.canvas(), SWT.CR, '\r', SWT.MOD1);
 			OnDisplay.press(map.canvas(), SWT.ESC, '\u001b', 0);
 		});
 		assertEquals(List.of(List.of("A"), List.of("A", "B"), List.of()), chosen);
+		assertEquals(List.of("A"), opened);
 		assertEquals(List.of("A"), jumps);
 	}
 

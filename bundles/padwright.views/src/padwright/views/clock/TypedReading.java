@@ -13,8 +13,9 @@ import padwright.views.Figures;
  *
  * @param leaf the thickest feeler that slides free; nothing where the finest drags
  * @param asTyped whether it says what was typed; if not, it is the thickest leaf of the stock that is not thicker
+ * @param isBeyond whether more was typed than the thickest leaf of the stock, which no feeler can have told
  */
-public record TypedReading(Optional<Length> leaf, boolean asTyped) {
+public record TypedReading(Optional<Length> leaf, boolean asTyped, boolean isBeyond) {
 
 	private static final Set<String> DRAGS = Set.of(".", ",");
 
@@ -25,13 +26,14 @@ public record TypedReading(Optional<Length> leaf, boolean asTyped) {
 	 * @return nothing for what is no number, or cannot be a length
 	 */
 	public static Optional<TypedReading> of(String typed, List<Length> leaves) {
-		return DRAGS.contains(typed) ? Optional.of(new TypedReading(Optional.empty(), true))
+		return DRAGS.contains(typed) ? Optional.of(new TypedReading(Optional.empty(), true, false))
 				: Figures.read(typed).map(gap -> of(gap, leaves));
 	}
 
 	private static TypedReading of(Length gap, List<Length> leaves) {
 		Optional<Length> leaf = leaves.isEmpty() ? Optional.of(gap).filter(length -> length.signum() > 0)
 				: leaves.stream().filter(each -> !each.isLongerThan(gap)).max(Comparator.naturalOrder());
-		return new TypedReading(leaf, leaf.orElse(Length.ZERO).equals(gap));
+		return new TypedReading(leaf, leaf.orElse(Length.ZERO).equals(gap),
+				leaves.stream().max(Comparator.naturalOrder()).filter(gap::isLongerThan).isPresent());
 	}
 }

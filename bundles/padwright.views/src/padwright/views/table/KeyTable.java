@@ -25,6 +25,7 @@ import padwright.views.Palette;
 import padwright.views.canvas.Bar;
 import padwright.views.canvas.Colours;
 import padwright.views.canvas.MarkImages;
+import padwright.views.clock.ReadingEntry;
 import padwright.views.rows.KeyColumn;
 import padwright.views.rows.KeyRow;
 import padwright.views.rows.KeyRows;
@@ -70,8 +71,6 @@ public final class KeyTable extends Composite {
 		table.addListener(SWT.SetData, this::fillShown);
 		table.addListener(SWT.Selection, event -> selected().stream().findFirst()
 				.ifPresent(row -> onSelect.accept(row.name())));
-		table.addListener(SWT.DefaultSelection, event -> selected().stream().findFirst()
-				.ifPresent(row -> onJump.accept(row.name())));
 		table.addListener(SWT.KeyDown, this::pressed);
 		status = new Label(this, SWT.NONE);
 		GridData line = new GridData(SWT.FILL, SWT.BOTTOM, true, false);
@@ -110,7 +109,7 @@ public final class KeyTable extends Composite {
 		onSelect = listener;
 	}
 
-	/** Told the name of a key that is double-clicked or entered. */
+	/** Told the name of a key whose text is to be gone to: only by a key that says so (F3). */
 	public void onJump(Consumer<String> listener) {
 		onJump = listener;
 	}
@@ -192,9 +191,14 @@ public final class KeyTable extends Composite {
 			copy();
 		} else if (control && event.keyCode == 'f') {
 			filter.setFocus();
-		} else if (event.keyCode == SWT.F2) {
+		} else if (event.keyCode == SWT.F2 || event.keyCode == SWT.CR || event.keyCode == SWT.KEYPAD_CR) {
 			boolean shims = (event.stateMask & SWT.MOD2) != 0;
 			editing.begin(table.getSelectionIndex(), (shims ? KeyColumn.SHIMS : KeyColumn.READINGS).ordinal());
+		} else if (event.keyCode == SWT.F3) {
+			selected().stream().findFirst().ifPresent(row -> onJump.accept(row.name()));
+		} else if (!control && ReadingEntry.takes(event.character)) {
+			editing.begin(table.getSelectionIndex(), KeyColumn.READINGS.ordinal(), String.valueOf(event.character));
+			event.doit = false;
 		}
 	}
 
