@@ -29,6 +29,7 @@ public final class PlanEditor extends ExtensionBasedTextEditor {
 		text.setLayout(new FillLayout());
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(text);
 		super.createPartControl(text);
+		ListsByThemselves.watch(getSourceViewer());
 		IFile file = getEditorInput().getAdapter(IFile.class);
 		if (file != null) {
 			Documents.path(file).ifPresent(
