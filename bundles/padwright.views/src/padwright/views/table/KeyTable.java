@@ -139,6 +139,11 @@ public final class KeyTable extends Composite {
 		clipboard.dispose();
 	}
 
+	/** For a menu. */
+	public Table table() {
+		return table;
+	}
+
 	@Override
 	public boolean setFocus() {
 		return table.setFocus();

@@ -12,6 +12,8 @@ import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.handlers.HandlerUtil;
 
+import padwright.workbench.Messages;
+
 /** Writes the document in the editor for other programs; the form is that of the name the user gives. */
 public final class ExportHandler extends AbstractHandler {
 
@@ -23,6 +25,7 @@ public final class ExportHandler extends AbstractHandler {
 		Optional<Path> document = SavedDocument.in(page);
 		if (document.isPresent()) {
 			FileDialog dialog = new FileDialog(HandlerUtil.getActiveShell(event), SWT.SAVE);
+			dialog.setText(Messages.get("export.title"));
 			dialog.setFilterExtensions(FORMS);
 			dialog.setFileName(document.get().getFileName() + ".json");
 			dialog.setOverwrite(true);

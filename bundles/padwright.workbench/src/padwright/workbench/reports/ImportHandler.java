@@ -13,6 +13,8 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.handlers.HandlerUtil;
 
+import padwright.workbench.Messages;
+
 /**
  * Takes over what another program wrote: a document beside the one in the editor, or the readings of a digital indicator
  * into the plan in the editor.
@@ -31,17 +33,18 @@ public final class ImportHandler extends AbstractHandler {
 			return null;
 		}
 		boolean readings = READINGS.equals(event.getParameter(WHAT));
-		Optional<String> file = ask(shell, SWT.OPEN, readings ? new String[] {"*.csv"} : ExportHandler.FORMS);
+		Optional<String> file = ask(shell, SWT.OPEN, readings ? "import.readings.title" : "import.title", readings ? new String[] {"*.csv"} : ExportHandler.FORMS);
 		Optional<String> target = readings || file.isEmpty() ? open.map(Path::toString)
-				: ask(shell, SWT.SAVE, new String[] {"*.plan", "*.stock", "*.keys"});
+				: ask(shell, SWT.SAVE, "import.target.title", new String[] {"*.plan", "*.stock", "*.keys"});
 		if (file.isPresent() && target.isPresent()) {
 			Report.show("import", Path.of(file.get()), List.of(readings ? "--into" : "-o", target.get()), page);
 		}
 		return null;
 	}
 
-	private static Optional<String> ask(Shell shell, int way, String[] forms) {
+	private static Optional<String> ask(Shell shell, int way, String title, String[] forms) {
 		FileDialog dialog = new FileDialog(shell, way);
+		dialog.setText(Messages.get(title));
 		dialog.setFilterExtensions(forms);
 		return Optional.ofNullable(dialog.open());
 	}

@@ -28,6 +28,7 @@ public final class KeyMapView extends BenchView<KeyMap> {
 		});
 		map.onOpen(this::feel);
 		map.onJump(bench::open);
+		keyMenuOn(map.canvas());
 		return map;
 	}
 
