@@ -14,7 +14,7 @@ final class ComparisonText {
 	}
 
 	static void print(PrintWriter out, PlanComparison comparison) {
-		ComparisonReport.of(comparison).tables().forEach(table -> TextTable.print(out, table));
+		TextTable.print(out, ComparisonReport.of(comparison));
 	}
 
 	static Map<String, Object> json(PlanComparison comparison) {

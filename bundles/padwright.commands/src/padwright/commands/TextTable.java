@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
+import padwright.workup.report.Report;
 import padwright.workup.report.ReportTable;
 
 /** A table of text whose columns are as wide as they need to be. The last column is not padded. */
@@ -18,8 +19,20 @@ final class TextTable {
 		row(heads);
 	}
 
-	/** A table of a report, its notes below it. */
-	static void print(PrintWriter out, ReportTable table) {
+	/** A report: its leading sentences, then its tables, each with its notes below it. */
+	static void print(PrintWriter out, Report report) {
+		report.leads().forEach(out::println);
+		boolean first = report.leads().isEmpty();
+		for (ReportTable table : report.tables()) {
+			if (!first) {
+				out.println();
+			}
+			print(out, table);
+			first = false;
+		}
+	}
+
+	private static void print(PrintWriter out, ReportTable table) {
 		if (!table.title().isEmpty()) {
 			out.println(table.title());
 		}

@@ -27,7 +27,7 @@ public final class ComparisonReport {
 		note(table, comparison.onlyThen(), "compare.onlyThen");
 		note(table, comparison.onlyNow(), "compare.onlyNow");
 		return new Report(Messages.of("compare.title", named(comparison.then().plan()), named(comparison.now().plan())),
-				List.of(table.table()));
+				List.of(), List.of(table.table()));
 	}
 
 	private static void note(ReportTable.Maker table, List<String> keys, String words) {

@@ -6,15 +6,12 @@ import java.util.List;
  * What is told about a plan or a shop, in the language in which the program speaks.
  *
  * @param title as in {@code Leak of First}
+ * @param leads sentences that belong above its tables
  */
-public record Report(String title, List<ReportTable> tables) {
+public record Report(String title, List<String> leads, List<ReportTable> tables) {
 
 	public Report {
+		leads = List.copyOf(leads);
 		tables = List.copyOf(tables);
-	}
-
-	/** Whether there is nothing to tell. */
-	public boolean isEmpty() {
-		return tables.stream().allMatch(table -> table.rows().isEmpty() && table.notes().isEmpty());
 	}
 }

@@ -69,9 +69,14 @@ public final class Texts {
 		return spoken().keySet();
 	}
 
-	private ResourceBundle spoken() {
+	/** The language in which the program speaks just now. */
+	public static Locale language() {
 		Locale agreed = AGREED.get();
-		return byLanguage.computeIfAbsent(agreed == null ? Locale.getDefault(Locale.Category.DISPLAY) : agreed,
+		return agreed == null ? Locale.getDefault(Locale.Category.DISPLAY) : agreed;
+	}
+
+	private ResourceBundle spoken() {
+		return byLanguage.computeIfAbsent(language(),
 				language -> ResourceBundle.getBundle(name, language, bundle, ELSE_ENGLISH));
 	}
 }
