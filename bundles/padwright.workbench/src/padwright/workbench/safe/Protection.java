@@ -10,7 +10,7 @@ import org.eclipse.core.resources.ResourceAttributes;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.jface.dialogs.MessageDialog;
-import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.PlatformUI;
 
 import padwright.language.files.SafeFile;
@@ -47,9 +47,10 @@ final class Protection {
 
 	private static boolean ask(IFile file) {
 		AtomicBoolean allowed = new AtomicBoolean();
-		Display display = PlatformUI.getWorkbench().getDisplay();
-		display.syncExec(() -> allowed.set(MessageDialog.openQuestion(display.getActiveShell(),
-				Messages.get("save.protected.title"), Messages.get("save.protected", file.getName()))));
+		IWorkbench workbench = PlatformUI.getWorkbench();
+		workbench.getDisplay().syncExec(() -> allowed.set(MessageDialog.openQuestion(
+				workbench.getModalDialogShellProvider().getShell(), Messages.get("save.protected.title"),
+				Messages.get("save.protected", file.getName()))));
 		return allowed.get();
 	}
 }
