@@ -6,6 +6,7 @@ import org.eclipse.ui.IPerspectiveFactory;
 
 import padwright.workbench.findings.FindingsView;
 import padwright.workbench.inspector.InspectorView;
+import padwright.workbench.reports.ReportView;
 import padwright.workbench.shops.ShopView;
 import padwright.workbench.tour.TourView;
 import padwright.workbench.views.CupSectionView;
@@ -38,5 +39,6 @@ public final class BenchPerspective implements IPerspectiveFactory {
 		below.addView(RegulationView.ID);
 		below.addView(FindingsView.ID);
 		below.addView(IPageLayout.ID_PROGRESS_VIEW);
+		below.addPlaceholder(ReportView.ID + ":*");
 	}
 }

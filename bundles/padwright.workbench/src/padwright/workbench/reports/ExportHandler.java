@@ -6,7 +6,6 @@ import java.util.Optional;
 
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.ui.IWorkbenchPage;
@@ -20,7 +19,7 @@ public final class ExportHandler extends AbstractHandler {
 	static final String[] FORMS = {"*.json", "*.csv", "*.xmi"};
 
 	@Override
-	public Object execute(ExecutionEvent event) throws ExecutionException {
+	public Object execute(ExecutionEvent event) {
 		IWorkbenchPage page = HandlerUtil.getActiveWorkbenchWindow(event).getActivePage();
 		Optional<Path> document = SavedDocument.in(page);
 		if (document.isPresent()) {
@@ -31,7 +30,7 @@ public final class ExportHandler extends AbstractHandler {
 			dialog.setOverwrite(true);
 			String chosen = dialog.open();
 			if (chosen != null) {
-				Report.show("export", document.get(), List.of("-o", chosen), page);
+				CommandAnswer.carryOut("export", document.get(), List.of("-o", chosen));
 			}
 		}
 		return null;

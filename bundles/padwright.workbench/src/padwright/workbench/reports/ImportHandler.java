@@ -6,7 +6,6 @@ import java.util.Optional;
 
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
@@ -25,7 +24,7 @@ public final class ImportHandler extends AbstractHandler {
 	private static final String READINGS = "readings";
 
 	@Override
-	public Object execute(ExecutionEvent event) throws ExecutionException {
+	public Object execute(ExecutionEvent event) {
 		IWorkbenchPage page = HandlerUtil.getActiveWorkbenchWindow(event).getActivePage();
 		Shell shell = HandlerUtil.getActiveShell(event);
 		Optional<Path> open = SavedDocument.in(page);
@@ -37,7 +36,7 @@ public final class ImportHandler extends AbstractHandler {
 		Optional<String> target = readings || file.isEmpty() ? open.map(Path::toString)
 				: ask(shell, SWT.SAVE, "import.target.title", new String[] {"*.plan", "*.stock", "*.keys"});
 		if (file.isPresent() && target.isPresent()) {
-			Report.show("import", Path.of(file.get()), List.of(readings ? "--into" : "-o", target.get()), page);
+			CommandAnswer.carryOut("import", Path.of(file.get()), List.of(readings ? "--into" : "-o", target.get()));
 		}
 		return null;
 	}
