@@ -197,13 +197,17 @@ public final class Driver implements AutoCloseable {
 		});
 	}
 
-	/** Closes the dialog that opens without an answer, as Esc does. */
-	public static void cancelDialog() throws Exception {
-		waitFor("a dialog", () -> dialog().isPresent());
-		ui(() -> {
-			dialog().orElseThrow().close();
-			return null;
-		});
+	/** Presses a button of the dialog with a title, once that is open, and waits until it is gone. */
+	public static void answerDialog(String title, String button) throws Exception {
+		waitFor(title, () -> dialog(title).isPresent());
+		Shell dialog = ui(() -> dialog(title).orElseThrow());
+		pressButton(dialog, button);
+		waitFor("the end of " + title, dialog::isDisposed);
+	}
+
+	private static Optional<Shell> dialog(String title) {
+		return Arrays.stream(display().getShells())
+				.filter(shell -> shell.isVisible() && shell.getText().equals(title)).findFirst();
 	}
 
 	private static Optional<Shell> dialog() {

@@ -61,11 +61,11 @@ class ProtectionTest {
 		String old = Files.readString(path);
 		assertTrue(path.toFile().setReadOnly());
 		Driver.display().asyncExec(() -> editor.doSave(new NullProgressMonitor()));
-		Driver.cancelDialog();
+		Driver.answerDialog("Marked as read-only", "No");
 		assertEquals(old, Files.readString(path));
 		assertTrue(Driver.ui(editor::isDirty));
 		Driver.display().asyncExec(() -> editor.doSave(new NullProgressMonitor()));
-		Driver.answerDialog();
+		Driver.answerDialog("Marked as read-only", "Yes");
 		Driver.waitFor("a saved text", () -> !editor.isDirty());
 		assertTrue(Files.readString(path).contains("with  Bench"));
 	}

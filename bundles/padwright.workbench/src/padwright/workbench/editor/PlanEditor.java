@@ -1,14 +1,20 @@
 package padwright.workbench.editor;
 
 import org.eclipse.core.resources.IFile;
+import org.eclipse.jface.action.Action;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.text.BadLocationException;
+import org.eclipse.jface.text.IDocument;
+import org.eclipse.jface.text.ITextOperationTarget;
+import org.eclipse.jface.text.source.ISourceViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.ISaveablePart2;
 import org.eclipse.ui.internal.genericeditor.ExtensionBasedTextEditor;
+import org.eclipse.ui.texteditor.ITextEditorActionConstants;
 
 import padwright.workbench.Messages;
 import padwright.workbench.menus.BenchMenu;
@@ -42,6 +48,30 @@ public final class PlanEditor extends ExtensionBasedTextEditor implements ISavea
 		if (file != null) {
 			Documents.path(file).ifPresent(
 					path -> RecoveryBar.offer(whole, path, getDocumentProvider().getDocument(getEditorInput())));
+		}
+	}
+
+	/** A click on a lamp beside the text offers the cures of its line. */
+	@Override
+	protected void createActions() {
+		super.createActions();
+		setAction(ITextEditorActionConstants.RULER_CLICK, new Action() {
+			@Override
+			public void run() {
+				offerCures(getVerticalRuler().getLineOfLastMouseButtonActivity());
+			}
+		});
+	}
+
+	/** @param line from 0 */
+	private void offerCures(int line) {
+		try {
+			IDocument text = getDocumentProvider().getDocument(getEditorInput());
+			String words = text.get(text.getLineOffset(line), text.getLineLength(line));
+			selectAndReveal(text.getLineOffset(line) + words.length() - words.stripLeading().length(), 0);
+			((ITextOperationTarget) getSourceViewer()).doOperation(ISourceViewer.QUICK_ASSIST);
+		} catch (BadLocationException beyondTheText) {
+			// There is nothing to cure.
 		}
 	}
 

@@ -9,6 +9,7 @@ import padwright.workup.checks.IssueCodes;
 public final class Cures {
 
 	private static final Map<String, Cure> BY_CODE = Map.ofEntries(
+			Map.entry(IssueCodes.SYNTAX, SyntaxCures::of),
 			Map.entry(IssueCodes.LINK, NameCures::nearest),
 			Map.entry(IssueCodes.RULE_PROPERTY_UNKNOWN, NameCures::nearest),
 			Map.entry(IssueCodes.RULE_VALUE, NameCures::nearest),
