@@ -62,13 +62,12 @@ public final class KeyTable extends Composite {
 		filter.addListener(SWT.Modify, event -> refresh());
 		Bar.name(filter, Messages.of("table.filter"));
 		bar.button(Messages.of("table.copy"), Messages.of("table.copyTip"), this::copy);
-		table = new Table(this, SWT.VIRTUAL | SWT.FULL_SELECTION | SWT.MULTI | SWT.V_SCROLL | SWT.H_SCROLL);
+		table = new Table(this, SWT.FULL_SELECTION | SWT.MULTI | SWT.V_SCROLL | SWT.H_SCROLL);
 		table.setHeaderVisible(true);
 		Bar.fill(table);
 		Bar.name(table, Messages.of("table.name"));
 		marks = new MarkImages(table, palette);
 		Arrays.stream(KeyColumn.values()).forEach(this::addColumn);
-		table.addListener(SWT.SetData, this::fillShown);
 		table.addListener(SWT.Selection, event -> selected().stream().findFirst()
 				.ifPresent(row -> onSelect.accept(row.name())));
 		table.addListener(SWT.KeyDown, this::pressed);
@@ -126,6 +125,7 @@ public final class KeyTable extends Composite {
 		status.setBackground(Colours.of(palette.ground()));
 		status.setForeground(Colours.of(palette.error()));
 		TableColours.apply(table, palette);
+		Arrays.stream(table.getItems()).forEach(item -> item.setImage(KeyColumn.STATE.ordinal(), null));
 		marks.setPalette(palette);
 		refresh();
 	}
@@ -166,24 +166,22 @@ public final class KeyTable extends Composite {
 		shown = all.filtered(filter.getText()).sorted(sort, descending).rows();
 		table.setSortColumn(table.getColumn(sort.ordinal()));
 		table.setSortDirection(descending ? SWT.DOWN : SWT.UP);
+		table.setRedraw(false);
 		table.setItemCount(shown.size());
-		table.clearAll();
+		for (int index = 0; index < shown.size(); index++) {
+			fill(table.getItem(index), shown.get(index));
+		}
 		table.deselectAll();
 		before.forEach(this::select);
-		table.redraw();
-	}
-
-	/** While rows are being taken away, GTK asks for some that are no longer there. */
-	private void fillShown(Event event) {
-		if (event.index >= 0 && event.index < shown.size()) {
-			fill((TableItem) event.item, shown.get(event.index));
-		}
+		table.setRedraw(true);
 	}
 
 	private void fill(TableItem item, KeyRow row) {
 		for (KeyColumn column : KeyColumn.values()) {
 			item.setText(column.ordinal(), column.text(row));
-			column.mark(row).ifPresent(state -> item.setImage(column.ordinal(), marks.of(state)));
+			if (column == KeyColumn.STATE) {
+				item.setImage(column.ordinal(), column.mark(row).map(marks::of).orElse(null));
+			}
 			item.setForeground(column.ordinal(), Colours.of(
 					column == KeyColumn.STATE || column == KeyColumn.FINDINGS ? row.state().ink(palette)
 							: palette.ink()));

@@ -11,6 +11,7 @@ import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.ui.IWorkbench;
+import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
 
 import padwright.language.files.SafeFile;
@@ -48,9 +49,11 @@ final class Protection {
 	private static boolean ask(IFile file) {
 		AtomicBoolean allowed = new AtomicBoolean();
 		IWorkbench workbench = PlatformUI.getWorkbench();
-		workbench.getDisplay().syncExec(() -> allowed.set(MessageDialog.openQuestion(
-				workbench.getModalDialogShellProvider().getShell(), Messages.get("save.protected.title"),
-				Messages.get("save.protected", file.getName()))));
+		workbench.getDisplay().syncExec(() -> {
+			IWorkbenchWindow window = workbench.getActiveWorkbenchWindow();
+			allowed.set(MessageDialog.openQuestion(window == null ? null : window.getShell(),
+					Messages.get("save.protected.title"), Messages.get("save.protected", file.getName())));
+		});
 		return allowed.get();
 	}
 }
