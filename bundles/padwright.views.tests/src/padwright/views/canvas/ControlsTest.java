@@ -5,15 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
@@ -24,6 +28,7 @@ import padwright.views.Bench;
 import padwright.views.Palette;
 import padwright.views.clock.ClockState;
 import padwright.views.map.KeyMapState;
+import padwright.views.map.KeyState;
 import padwright.views.section.CupSectionState;
 
 /** Needs a display. */
@@ -153,6 +158,36 @@ class ControlsTest {
 			clock.show(ClockState.of(bench.row("A")));
 		});
 		assertTrue(bench.rows().contains("shim 0.5 from 7.5 to 10.5"), bench.rows());
+	}
+
+	/** Else it would be a square of another colour in a selected row. */
+	@Test
+	void marksOfStatesHaveNoGroundOfTheirOwn() {
+		OnDisplay.run(shell -> {
+			MarkImages marks = new MarkImages(shell, Palette.dark());
+			ImageData mark = marks.of(KeyState.DONE).getImageData();
+			assertEquals(0, mark.getAlpha(0, 0));
+			assertNotEquals(0, mark.getAlpha(mark.width / 2, mark.height / 2));
+		});
+	}
+
+	@Test
+	void whatCannotBePressedLooksSo() {
+		Bench bench = new Bench(ROWS);
+		for (Palette palette : List.of(Palette.light(), Palette.dark())) {
+			OnDisplay.run(shell -> {
+				RimClockControl clock = new RimClockControl(shell, palette);
+				clock.show(ClockState.of(bench.row("A")));
+				OnDisplay.open(shell);
+				assertNotEquals(button(clock, "Solve").getForeground(), button(clock, "Apply").getForeground());
+			});
+		}
+	}
+
+	private static Button button(Composite within, String text) {
+		return Arrays.stream(within.getChildren()).flatMap(child -> child instanceof Composite bar
+				? Arrays.stream(bar.getChildren()) : Stream.of(child)).filter(Button.class::isInstance).map(Button.class::cast)
+				.filter(button -> button.getText().equals(text)).findFirst().orElseThrow();
 	}
 
 	@Test
