@@ -1,8 +1,10 @@
 package padwright.views.rows;
 
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -35,6 +37,9 @@ public enum KeyColumn {
 			lengths(row -> row.effect().flatMap(RoundEffect::after))),
 	FINDINGS(420, false, row -> String.join("; ", row.findings()),
 			Comparator.comparing(row -> row.findings().size()));
+
+	/** Columns of words, and of cups, whose heading says millimetres. */
+	private static final Set<KeyColumn> UNITLESS = EnumSet.of(KEY, STATE, CUP, FINDINGS);
 
 	private final int width;
 	private final boolean figure;
@@ -89,8 +94,10 @@ public enum KeyColumn {
 		return this == READINGS || this == SHIMS;
 	}
 
+	/** With the unit of its figures, as it is shown now. */
 	public String heading() {
-		return Messages.of("table." + name().toLowerCase(Locale.ROOT));
+		String words = Messages.of("table." + name().toLowerCase(Locale.ROOT));
+		return UNITLESS.contains(this) ? words : words + " " + Figures.unit();
 	}
 
 	public String text(KeyRow row) {

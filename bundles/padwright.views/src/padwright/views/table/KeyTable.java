@@ -99,6 +99,7 @@ public final class KeyTable extends Composite {
 	 */
 	public void show(KeyRows rows, Optional<String> selected) {
 		all = rows;
+		Arrays.stream(KeyColumn.values()).forEach(column -> table.getColumn(column.ordinal()).setText(column.heading()));
 		refresh();
 		selected.ifPresent(this::select);
 	}

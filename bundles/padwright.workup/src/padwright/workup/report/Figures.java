@@ -1,7 +1,6 @@
 package padwright.workup.report;
 
 import java.math.BigDecimal;
-import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 
 import padwright.engine.length.Length;
@@ -33,7 +32,7 @@ public final class Figures {
 
 	/** To {@code decimals} places. */
 	public static String number(double number, int decimals) {
-		return spoken(String.format(Locale.ROOT, "%." + decimals + "f", number));
+		return Texts.decimal(String.format(Locale.ROOT, "%." + decimals + "f", number));
 	}
 
 	/** A share of one in whole percent. */
@@ -43,15 +42,11 @@ public final class Figures {
 
 	/** Money, to hundredths at least. */
 	public static String money(BigDecimal amount) {
-		return spoken(Money.text(amount));
+		return Texts.decimal(Money.text(amount));
 	}
 
 	/** All its decimals. */
 	public static String plain(BigDecimal number) {
-		return spoken(number.toPlainString());
-	}
-
-	private static String spoken(String figure) {
-		return figure.replace('.', DecimalFormatSymbols.getInstance(Texts.language()).getDecimalSeparator());
+		return Texts.decimal(number.toPlainString());
 	}
 }
