@@ -59,7 +59,7 @@ class GuidePageTest {
 	@Test
 	void theGuideOpensAtTheWorkInHand() throws Exception {
 		try (Driver driver = Driver.withExampleShop(folder)) {
-			var editor = driver.open("systems/boehm-c.keys");
+			var editor = driver.open("systems/boehm-b-foot.keys");
 			Driver.ui(() -> {
 				editor.getSite().getPage().activate(editor);
 				return PlatformUI.getWorkbench().getService(IHandlerService.class)

@@ -34,8 +34,8 @@ class ShopLabelsTest {
 		Driver.waitFor("errors", () -> ShopLabels.severity(plan) == IMarker.SEVERITY_ERROR);
 		assertEquals(IMarker.SEVERITY_ERROR, ShopLabels.severity(plan.getParent()));
 		assertEquals("student-flute  plan", Driver.ui(() -> new ShopLabels().getStyledText(plan).getString()));
-		assertEquals("boehm-c  key system",
-				Driver.ui(() -> new ShopLabels().getStyledText(driver.file("systems/boehm-c.keys")).getString()));
+		assertEquals("boehm-b-foot  key system",
+				Driver.ui(() -> new ShopLabels().getStyledText(driver.file("systems/boehm-b-foot.keys")).getString()));
 	}
 
 	@Test
