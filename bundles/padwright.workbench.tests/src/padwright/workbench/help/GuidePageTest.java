@@ -66,7 +66,7 @@ class GuidePageTest {
 						.executeCommand("padwright.workbench.guide", null);
 			});
 			GuideView view = (GuideView) Driver.ui(() -> editor.getSite().getPage().findView(GuideView.ID));
-			assertTrue(Driver.ui(view::text).startsWith("Key systems"), Driver.ui(view::text).substring(0, 60));
+			assertTrue(Driver.ui(view::text).startsWith("The language: key systems"), Driver.ui(view::text));
 			Driver.ui(() -> {
 				editor.getSite().getPage().hideView(view);
 				return null;
