@@ -5,11 +5,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.function.BiFunction;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.OperationCanceledException;
+import org.eclipse.xtext.resource.XtextResource;
 
 import padwright.engine.drift.Climate;
 import padwright.engine.leak.Air;
@@ -45,6 +47,7 @@ import padwright.workup.solve.WrittenAnswers;
 final class PlanReports {
 
 	private static final double PASCALS = 1000;
+	private static final int TRIES = 5;
 	private static final BigDecimal USUAL_CELSIUS = BigDecimal.valueOf(20);
 
 	private PlanReports() {
@@ -102,15 +105,23 @@ final class PlanReports {
 	private static ServicePlan plan(Path file) {
 		LocalServer server = LanguageSession.get().running()
 				.orElseThrow(() -> new IllegalArgumentException(Messages.get("format.notYet")));
-		try {
-			return server.snapshot(LocalServer.uri(file)).get().getContents().stream().filter(Document.class::isInstance)
-					.<Plan>flatMap(document -> ((Document) document).getPlans().stream()).findFirst().map(ServicePlan::new)
-					.orElseThrow(() -> new IllegalArgumentException(Messages.get("report.noPlan", file.getFileName())));
-		} catch (InterruptedException interrupted) {
-			Thread.currentThread().interrupt();
-			throw new OperationCanceledException();
-		} catch (ExecutionException changedMeanwhile) {
-			throw new IllegalArgumentException(Messages.get("report.changing"), changedMeanwhile);
+		return read(server, file).getContents().stream().filter(Document.class::isInstance)
+				.<Plan>flatMap(document -> ((Document) document).getPlans().stream()).findFirst().map(ServicePlan::new)
+				.orElseThrow(() -> new IllegalArgumentException(Messages.get("report.noPlan", file.getFileName())));
+	}
+
+	/** A change while it is being read cancels the reading, which is then begun again. */
+	private static XtextResource read(LocalServer server, Path file) {
+		for (int attempt = 0; attempt < TRIES; attempt++) {
+			try {
+				return server.snapshot(LocalServer.uri(file)).get();
+			} catch (InterruptedException interrupted) {
+				Thread.currentThread().interrupt();
+				throw new OperationCanceledException();
+			} catch (ExecutionException | CancellationException changedMeanwhile) {
+				// The next attempt reads the newer text.
+			}
 		}
+		throw new IllegalArgumentException(Messages.get("report.changing"));
 	}
 }
