@@ -47,7 +47,7 @@ public final class FormatHandler extends EditorHandler {
 	}
 
 	/** A text that cannot be read is left as it is, since a layout of it could lose words. */
-	private static String whyNot(IFile file) {
+	static String whyNot(IFile file) {
 		if (LanguageSession.get().running().isEmpty()) {
 			return Messages.get("format.notYet");
 		}
