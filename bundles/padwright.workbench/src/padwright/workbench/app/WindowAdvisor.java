@@ -35,6 +35,7 @@ final class WindowAdvisor extends WorkbenchWindowAdvisor {
 	@Override
 	public void postWindowOpen() {
 		ViewTitles.translate(getWindowConfigurer().getWindow());
+		SearchField.hide(getWindowConfigurer().getWindow());
 		IWorkbenchPage page = getWindowConfigurer().getWindow().getActivePage();
 		if (page != null) {
 			NOT_FOR_THE_BENCH.forEach(page::hideActionSet);
