@@ -16,7 +16,7 @@ import picocli.CommandLine.Spec;
 /** Tells what differs between two services of one instrument. */
 @Command(name = "compare", mixinStandardHelpOptions = true, exitCodeListHeading = "%nExit status:%n",
 		exitCodeList = { "0:the plans were compared, whether or not they differ", "2:a plan cannot be used at all" },
-		description = "Tells key by key what differs between two plans of one instrument, in trade words; lengths in "
+		description = "Tells key by key what differs between two plans of one instrument, in a table; lengths in "
 				+ "thou. Answers that a plan does not note yet are solved.")
 final class CompareCommand implements Callable<Integer> {
 
@@ -58,10 +58,6 @@ final class CompareCommand implements Callable<Integer> {
 		PrintWriter err = spec.commandLine().getErr();
 		PlanComparison comparison =
 				PlanComparison.of(SolvedPlan.in(old, err).solution(), SolvedPlan.in(current, err).solution());
-		if (!comparison.sameInstrument()) {
-			err.println("the plans name two serials, " + comparison.then().plan().getSerial() + " and "
-					+ comparison.now().plan().getSerial() + ": these may be two instruments");
-		}
 		PrintWriter out = spec.commandLine().getOut();
 		if (json) {
 			Json.print(out, ComparisonText.json(comparison));

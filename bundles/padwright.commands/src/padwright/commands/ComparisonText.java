@@ -5,51 +5,36 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-import padwright.model.plan.Plan;
 import padwright.workup.compare.Change;
+import padwright.workup.compare.ComparisonReport;
 import padwright.workup.compare.KeyComparison;
 import padwright.workup.compare.PlanComparison;
 import padwright.workup.compare.SystemComparison;
 
-/** Two services or systems side by side: lines that begin with - are of the old one, with + of the new one. */
+/** Two services or systems side by side. */
 final class ComparisonText {
 
 	private ComparisonText() {
 	}
 
 	static void print(PrintWriter out, PlanComparison comparison) {
-		out.println("--- " + named(comparison.then().plan()));
-		out.println("+++ " + named(comparison.now().plan()));
-		print(out, comparison.keys(), comparison.onlyThen(), comparison.onlyNow());
-		List<String> unchanged = unchanged(comparison.keys());
-		if (!unchanged.isEmpty()) {
-			out.println("unchanged: " + String.join(", ", unchanged));
-		}
+		TextTable.print(out, ComparisonReport.of(comparison));
 	}
 
-	/** What does not differ is not told: an instrument has some hundred parts. */
+	/** Lines that begin with - are of the old one, with + of the new one; what does not differ is not told. */
 	static void print(PrintWriter out, SystemComparison comparison) {
 		out.println("--- " + comparison.then().getName());
 		out.println("+++ " + comparison.now().getName());
-		print(out, comparison.parts(), comparison.onlyThen(), comparison.onlyNow());
+		comparison.parts().stream().filter(part -> !part.changes().isEmpty()).forEach(part -> print(out, part));
+		comparison.onlyThen().forEach(part -> out.println("- " + part));
+		comparison.onlyNow().forEach(part -> out.println("+ " + part));
 	}
 
-	private static void print(PrintWriter out, List<KeyComparison> parts, List<String> onlyThen, List<String> onlyNow) {
-		parts.stream().filter(part -> !part.changes().isEmpty()).forEach(part -> print(out, part));
-		onlyThen.forEach(part -> out.println("- " + part));
-		onlyNow.forEach(part -> out.println("+ " + part));
-	}
-
-	private static String named(Plan plan) {
-		return plan.getName() + (plan.getDate() == null ? "" : " " + plan.getDate());
-	}
-
-	private static void print(PrintWriter out, KeyComparison key) {
-		out.println("@@ " + key.label() + " @@");
-		for (Change change : key.changes()) {
+	private static void print(PrintWriter out, KeyComparison part) {
+		out.println("@@ " + part.label() + " @@");
+		for (Change change : part.changes()) {
 			out.println("- " + change.what() + " " + change.then());
-			out.println("+ " + change.what() + " " + change.now()
-					+ (change.by().isEmpty() ? "" : " (" + change.by() + ")"));
+			out.println("+ " + change.what() + " " + change.now());
 		}
 	}
 

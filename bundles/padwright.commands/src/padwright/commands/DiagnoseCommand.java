@@ -3,6 +3,7 @@ package padwright.commands;
 import java.util.List;
 
 import padwright.workup.diagnosis.PlanDiagnosis;
+import padwright.workup.report.DiagnosisReport;
 import padwright.workup.service.ServicePlan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -31,7 +32,7 @@ final class DiagnoseCommand extends PlanReport {
 		}
 		try {
 			PlanDiagnosis found = PlanDiagnosis.of(plan, written(bad), written(good));
-			print(DiagnosisJson.of(found), out -> DiagnosisTable.print(out, found));
+			print(DiagnosisJson.of(found), out -> TextTable.print(out, DiagnosisReport.of(found)));
 			return found.diagnosis().contradictions().isEmpty() ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
 		} catch (IllegalArgumentException unusable) {
 			throw new InputException(unusable.getMessage());

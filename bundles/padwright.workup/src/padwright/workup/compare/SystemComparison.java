@@ -38,7 +38,7 @@ public record SystemComparison(KeySystem then, KeySystem now, List<KeyComparison
 			if (before == null) {
 				onlyNow.add(part);
 			} else {
-				parts.add(new KeyComparison(part, changes(before, facts)));
+				parts.add(new KeyComparison(part, part, changes(before, facts)));
 			}
 		});
 		return new SystemComparison(then, now, parts, List.copyOf(earlier.keySet()), onlyNow);

@@ -144,6 +144,28 @@ class CompletionTest {
 		assertEquals("\"head\"", named(items, "\"head\"").getTextEdit().getLeft().getNewText());
 	}
 
+	/** Return behind the word would else add to it. */
+	@ParameterizedTest
+	@CsvSource(delimiter = ';', textBlock = """
+			fit Wide with Clear ; fit Wide with Clear glue Glue|
+			fit Wide with Clear ; fit Wide|
+			fit Wide with Clear ; fit Wide with Clear \\n player saliva mild|
+			read at 12 3 6 9    ; read at 12 3 6 9|
+			with Bench          ; with Bench|
+			felt . 0.5 . .      ; felt . 0.5 . . shim none|
+			""")
+	void nothingIsOfferedThatWouldGrowTogetherWithAFinishedWord(String from, String typed) throws Exception {
+		String text = PLAN.replace(from, typed.replace("\\n", "\n"));
+		String word = text.substring(0, text.indexOf('|')).replaceAll("(?s).*\\s", "");
+		for (CompletionItem item : offered("work.plan", text)) {
+			String replaced = item.getTextEdit() == null ? "" : item.getTextEdit().getLeft().getNewText();
+			var range = item.getTextEdit().getLeft().getRange();
+			boolean behind = range.getStart().equals(Texts.start(text, "|"));
+			assertTrue(!behind || !Character.isLetterOrDigit(replaced.codePointAt(0)),
+					item.getLabel() + " glued to " + word + ": " + replaced);
+		}
+	}
+
 	@Test
 	void wordsComeWithTheirMeaning() throws Exception {
 		CompletionItem word = named(offered("work.plan", PLAN.replace("fit Wide", "|\nfit Wide")), "player");

@@ -95,6 +95,13 @@ class QuickFixTest {
 			Take out 1 from 2 to 4 | key A felt . 1 . . shim 1 from 2 to 4 felt . . . . out 1 from 2 to 4
 			stabiliser-missing | key A | key A fit Hard | Put it on Disc | key A fit Hard on Disc
 			pad-diameter | key A | key A fit Big | Fit Soft | key A fit Soft
+			syntax | key A | key A felt . . . . empty 15 | Put the parts of the row in their order | key A empty 15 felt . . . .
+			syntax | key A | key A felt . . . . shim 0.5 from 2 to 16 | Change to 4 | key A felt . . . . shim 0.5 from 2 to 4
+			syntax | read at 12 3 6 9 | read at 12 3 18 9 | Change to 6 | read at 12 3 6 9
+			syntax | key A | key A felt . . . . shim 0.5 from 2 | Complete the piece: to 4 | key A felt . . . . shim 0.5 from 2 to 4
+			syntax | key A | key A felt . . . . shim 0.5 from 11 to | Complete the piece: to 1 | key A felt . . . . shim 0.5 from 11 to 1
+			syntax | key A | key A felt . . . . shim 0.5 from | Take the unfinished piece away | key A felt . . . .
+			syntax | key A | key A felt . . . . shim 1 from 8 to 9, 0.5 | Take the unfinished piece away | key A felt . . . . shim 1 from 8 to 9
 			""")
 	void inAPlan(String code, String from, String wrong, String title, String mended) throws Exception {
 		assertEquals(PLAN.replace(from, mended), cured("work.plan", PLAN.replace(from, wrong), code, title));
