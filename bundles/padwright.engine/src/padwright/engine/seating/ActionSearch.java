@@ -16,11 +16,10 @@ import padwright.engine.evidence.LikelyStiffness;
  */
 final class ActionSearch {
 
-	private static final int STATIONS = PossibleRims.STATIONS;
 	/** Sets that are gone on from. */
-	private static final int KEPT = 32;
+	private static final int KEPT = 16;
 	/** Sets that are told in the end. */
-	private static final int FOUND = 64;
+	private static final int FOUND = 48;
 	/** Single actions whose pairs are looked at first, so that most others are soon seen to be worse. */
 	private static final int FIRST = 16;
 	private static final int MOST_ACTIONS = 4;
@@ -37,9 +36,11 @@ final class ActionSearch {
 	private final List<long[]> levelled = new ArrayList<>();
 	private final TreeSet<ActionSet> kept = new TreeSet<>();
 	private final TreeSet<ActionSet> found = new TreeSet<>();
-	private double[][] lifts = new double[LikelyStiffness.NODES][STATIONS];
-	private double[] waves = new double[LiftWaves.COUNT];
+	private final double[][] lifts = new double[LikelyStiffness.NODES][];
+	private final double[] waves = new double[LiftWaves.COUNT];
 	private double price;
+	private int[] base;
+	private boolean isLifted;
 	private int[] level;
 
 	/** @param mustAct whether to do nothing is no choice, where anything can be done */
@@ -51,14 +52,9 @@ final class ActionSearch {
 		set = new long[screen.words()];
 	}
 
-	/** The best sets of a single action or none, best first: a quick look. */
-	List<ActionSet> bestOfOne() {
-		begin();
-		return List.copyOf(found);
-	}
-
-	/** The best sets, best first; call after {@link #bestOfOne}. */
+	/** The best sets, best first. */
 	List<ActionSet> best() {
+		offerSingles();
 		int[] first = IntStream.range(0, actions.count()).boxed().sorted(Comparator.comparing(one -> -level[one]))
 				.limit(FIRST).mapToInt(Integer::intValue).toArray();
 		kept.clear();
@@ -86,24 +82,21 @@ final class ActionSearch {
 	private void keepLevelled() {
 		for (ActionSet one : kept) {
 			gather(one.ids());
-			levelled.add(levels.levelled(actions.nothing()));
+			levelled.add(lifted().levelled(actions.nothing()));
 		}
 	}
 
-	private void begin() {
-		kept.clear();
-		levelled.clear();
-		found.clear();
+	private void offerSingles() {
 		gather(new int[0]);
 		level = new int[actions.count()];
-		long[] byNothing = levels.levelled(actions.nothing());
+		long[] byNothing = lifted().levelled(actions.nothing());
 		levelled.add(byNothing);
 		if (!mustAct || level.length == 0) {
 			offer(new int[0], count(byNothing));
 		}
 		for (int one = 0; one < level.length; one++) {
 			if (screen.mayLevel(waves, actions.waves(one), 1, set) > 0) {
-				long[] byOne = levels.levelled(one);
+				long[] byOne = lifted().levelled(one);
 				levelled.add(byOne);
 				level[one] = count(byOne);
 			}
@@ -122,7 +115,7 @@ final class ActionSearch {
 			int least = (int) Math.floor((needed() + price + actions.price(one)) * levels.count()) + 1;
 			int candidates = screen.mayLevel(waves, actions.waves(one), least, set);
 			if (candidates >= 0) {
-				int level = levels.levelled(set, candidates, least, one);
+				int level = lifted().levelled(set, candidates, least, one);
 				if (level >= least) {
 					offer(with(ids, one), level);
 				}
@@ -136,18 +129,25 @@ final class ActionSearch {
 	}
 
 	private void gather(int[] ids) {
+		base = ids;
+		isLifted = false;
 		price = actions.price(ids);
 		Arrays.fill(waves, 0);
-		for (double[] lift : lifts) {
-			Arrays.fill(lift, 0);
-		}
 		for (int id : ids) {
 			addTo(waves, actions.waves(id));
-			for (int node = 0; node < lifts.length; node++) {
-				addTo(lifts[node], actions.lift(id, node));
-			}
 		}
-		levels.goOnFrom(lifts);
+	}
+
+	/** The levels on top of what was gathered; only worked out where the screen lets something pass. */
+	private LevelCount lifted() {
+		if (!isLifted) {
+			isLifted = true;
+			for (int node = 0; node < lifts.length; node++) {
+				lifts[node] = actions.lift(base, node);
+			}
+			levels.goOnFrom(lifts);
+		}
+		return levels;
 	}
 
 	private static void addTo(double[] sums, double[] values) {

@@ -32,7 +32,6 @@ public final class Seating {
 	private static final double BELOW_THE_SEAT = 1.5;
 	/** Times the aim, where fewer rims can be brought within it than are worth working for. */
 	private static final double[] WIDER = { 1, 1.5, 2.25, 3.5, 6 };
-	private static final double WORTH_SEARCHING = 0.06;
 	private static final double WORTH_WORKING = 0.15;
 
 	private final SeatProblem problem;
@@ -100,10 +99,7 @@ public final class Seating {
 		for (double wider : WIDER) {
 			ActionSearch search = new ActionSearch(actions, new LevelCount(finding, actions, aim * wider),
 					new Screen(finding, posterior.stiffness(), aim * wider), mustAct());
-			List<ActionSet> best = search.bestOfOne();
-			if (best.get(0).level() >= WORTH_SEARCHING * finding.count()) {
-				best = search.best();
-			}
+			List<ActionSet> best = search.best();
 			choice = new Choice(pick(best, seat * wider), search.table());
 			if (best.get(0).level() >= WORTH_WORKING * finding.count()) {
 				return choice;
