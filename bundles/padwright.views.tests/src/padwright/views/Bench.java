@@ -46,6 +46,7 @@ public final class Bench {
 				key C "trill" closed hole 6 mm cup 8 mm hinge far on foot
 			}
 			stock Bench {
+				levelling { enough 30 % }
 				material acetal { }
 				material polyester { }
 				pad Hard { kind engineered base acetal 32 thou thick 98 thou sinks 2 thou stiffness 0.1 }

@@ -227,6 +227,16 @@ class ClockSessionTest {
 	}
 
 	@Test
+	void aLevelPadIsNotedAsSuch() {
+		begin("key A felt . . . .");
+		session.propose(Optional.of(ClockProposal.solve(bench.row("A"), job -> {
+		})));
+		session.apply();
+		settle();
+		assertEquals("key A felt . . . . shim none", bench.rows());
+	}
+
+	@Test
 	void aDashIsTypedWhereReadingsAreGraded() {
 		begin("key A felt .");
 		assertFalse(session.type('-'));
