@@ -19,6 +19,11 @@ final class Amounts {
 		return Figures.signedThou(length, 2);
 	}
 
+	/** To {@code decimals} places. */
+	static String signedThou(Length length, int decimals) {
+		return Figures.signedThou(length, decimals);
+	}
+
 	/** In millimetres to {@code decimals} places, without the unit. */
 	static String millimetres(Length length, int decimals) {
 		return Figures.millimetres(length, decimals);

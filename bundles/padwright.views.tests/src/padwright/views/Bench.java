@@ -16,7 +16,6 @@ import org.eclipse.xtext.resource.XtextResourceSet;
 
 import com.google.inject.Injector;
 
-import padwright.engine.levelling.Budget;
 import padwright.language.PadwrightStandaloneSetup;
 import padwright.language.edit.TextEdit;
 import padwright.language.files.UnreadableException;
@@ -35,7 +34,6 @@ import padwright.workup.solve.WrittenAnswers;
 /** A plan on the bench: its text, and the model of it, that edits change. */
 public final class Bench {
 
-	public static final Budget BUDGET = Budget.ofNodes(20_000);
 	private static final Injector LANGUAGE = PadwrightStandaloneSetup.doSetup();
 	/** Seen from the folder of this bundle, which tests run in. */
 	private static final Path EXAMPLES = Path.of("..", "..", "examples", "shop");
@@ -51,6 +49,7 @@ public final class Bench {
 				key C "trill" closed hole 6 mm cup 8 mm hinge far on foot
 			}
 			stock Bench {
+				levelling { enough 30 % }
 				material acetal { }
 				material polyester { }
 				kind engineered { }
@@ -106,7 +105,7 @@ public final class Bench {
 	}
 
 	public static PlanSolution solve(ServicePlan plan) {
-		return PlanSolver.solve(plan, WrittenAnswers.KEEP, BUDGET, job -> {
+		return PlanSolver.solve(plan, WrittenAnswers.KEEP, job -> {
 		});
 	}
 

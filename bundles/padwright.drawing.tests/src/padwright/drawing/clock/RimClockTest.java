@@ -19,6 +19,7 @@ import padwright.drawing.font.DejaVuMetrics;
 import padwright.drawing.java2d.Hits;
 import padwright.drawing.scene.Bounds;
 import padwright.drawing.scene.Drawn;
+import padwright.drawing.scene.Element;
 import padwright.drawing.scene.Group;
 import padwright.drawing.scene.Ink;
 import padwright.drawing.scene.Rectangle;
@@ -28,6 +29,7 @@ import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Transform;
 import padwright.engine.clock.Arc;
 import padwright.engine.clock.ClockHour;
+import padwright.engine.evidence.GapBand;
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
 import padwright.engine.rim.RimProfile;
@@ -74,7 +76,7 @@ class RimClockTest {
 
 	/** The gap alone: it has no text, which would not turn. */
 	private Group bare(ClockHour top) {
-		return Group.of(new GapBand(new ClockFace(26, top), bulgeAt(5), 2).draw());
+		return Group.of(new GapRing(new ClockFace(26, top), bulgeAt(5), 2).draw());
 	}
 
 	private static double difference(BufferedImage one, BufferedImage other) {
@@ -95,8 +97,16 @@ class RimClockTest {
 
 	private static double reachOfGap(int thou) {
 		RimProfile even = RimProfile.ofNanometres(LongStream.generate(() -> thou * 25_400L).limit(24).toArray());
-		return new GapBand(new ClockFace(26, TWELVE), even, 2).draw().stream()
+		return new GapRing(new ClockFace(26, TWELVE), new GapBand(even, even, even), 2).draw().stream()
 				.mapToDouble(drawn -> ((Drawn) drawn).geometry().bounds().right()).max().orElseThrow();
+	}
+
+	/** The light band reaches as far as the gap may, the dark one as far as it surely does. */
+	@Test
+	void theGapIsABandAndNotOneLine() {
+		List<Element> drawn = new GapRing(new ClockFace(26, TWELVE), bulgeAt(6), 2).draw();
+		List<Double> reach = drawn.stream().map(each -> ((Drawn) each).geometry().bounds().right()).toList();
+		assertTrue(reach.get(0) > reach.get(2) && reach.get(2) > reach.get(1), reach.toString());
 	}
 
 	@Test
@@ -144,9 +154,13 @@ class RimClockTest {
 		return new PartialShim(Arc.between(ClockHour.ofHour(from), ClockHour.ofHour(to)), Length.thou(thou));
 	}
 
-	private static RimProfile bulgeAt(int station) {
+	private static GapBand bulgeAt(int station) {
+		return new GapBand(bulgeAt(station, 0.6), bulgeAt(station, 1), bulgeAt(station, 1.5));
+	}
+
+	private static RimProfile bulgeAt(int station, double height) {
 		return RimProfile.ofNanometres(IntStream.range(0, 24)
-				.mapToDouble(i -> StrictMath.cos((i - station) * Math.PI / 12))
+				.mapToDouble(i -> height * StrictMath.cos((i - station) * Math.PI / 12))
 				.mapToLong(thou -> Math.round(25_400 * Math.max(0, thou))).toArray());
 	}
 }

@@ -43,8 +43,9 @@ class BenchCardPagesTest {
 	void saysWhatToPlaceWhereAndWhatItGives() throws IOException {
 		String text = text(new BenchCardPages(DemoCard.boehmFlute(), PaperSize.A4).pages());
 		for (String expected : List.of("7.5 + 5 + 2 = 14.5", "target 14.6, error −0.1", "0.5 from 2 to 4",
-				"1 from 8 to 10", "1.2 → 0.4", "in the cup 1 from 7 to 10", "closes F♯, A♯", "empty cup 12 15 18 15",
-				"not solved", "F closes F♯", "screw in by 0.06 turn", "Foam 90 thou, no stabiliser", "A-1042",
+				"1 from 8 to 10", "12 % → 71 %", "gap 0.3 to 0.8 thou at 3", "in the cup 1 from 7 to 10",
+				"take out 0.5 from 11 to 1", "full shims +0.5", "closes F♯, A♯", "empty cup 12 15 18 15",
+				"± 1.3 thou at worst", "F closes F♯", "screw in by 0.06 turn", "Foam 90 thou, no stabiliser", "A-1042",
 				"Spring", "2026-03-20", "13 to 16 thou")) {
 			assertTrue(text.contains(expected), expected);
 		}
@@ -127,8 +128,10 @@ class BenchCardPagesTest {
 		String words = "A very long word: " + "Überlagerungsschwingungskammerton".repeat(3) + " and so on. ";
 		CardKey model = DemoCard.boehmFlute().keys().get(0);
 		CardKey key = new CardKey("averylongnamewithoutspaces".repeat(4), words, words.repeat(3), words,
-				model.height(), model.readings(), model.gap(), model.earlierPieces(), model.pieces(), model.spread(),
-				words, Collections.nCopies(9, CardNote.warning(words.repeat(9))), Collections.nCopies(9, words));
+				model.height().map(height -> new CardHeight(height.target(), height.shims(), words)), model.readings(),
+				model.gap(), model.earlierPieces(),
+				model.work().map(work -> new CardWork(words, model.earlierPieces(), work.place())),
+				Optional.of(new CardLevel(words, words, Optional.of(words))), Collections.nCopies(9, CardNote.warning(words.repeat(9))), Collections.nCopies(9, words));
 		BenchCard card = with(DemoCard.boehmFlute(), Collections.nCopies(40, key),
 				List.of(words.repeat(6) + "and so on to the end."));
 		return new BenchCard(words, words, words, words, Optional.empty(),

@@ -15,7 +15,7 @@ class CardHeightTest {
 	@Test
 	void sumAndErrorAreExact() {
 		CardHeight height = new CardHeight(Optional.of(Length.thou("14.6")),
-				List.of(Length.thou("7.5"), Length.thou("5"), Length.thou("2")));
+				List.of(Length.thou("7.5"), Length.thou("5"), Length.thou("2")), "");
 		assertEquals(Length.thou("14.5"), height.sum());
 		assertEquals(Optional.of(Length.thou("-0.1")), height.error());
 		assertEquals("7.5 + 5 + 2 = 14.5", Thou.sum(height.shims(), height.sum()));
@@ -23,7 +23,7 @@ class CardHeightTest {
 
 	@Test
 	void withoutShimsThereIsNothingToAdd() {
-		CardHeight height = new CardHeight(Optional.empty(), List.of());
+		CardHeight height = new CardHeight(Optional.empty(), List.of(), "");
 		assertEquals(Length.ZERO, height.sum());
 		assertEquals(Optional.empty(), height.error());
 		assertEquals("none", Thou.sum(height.shims(), height.sum()));

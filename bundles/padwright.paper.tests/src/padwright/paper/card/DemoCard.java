@@ -9,6 +9,7 @@ import java.util.Optional;
 import padwright.drawing.clock.RimReading;
 import padwright.engine.clock.Arc;
 import padwright.engine.clock.ClockHour;
+import padwright.engine.evidence.GapBand;
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
 import padwright.engine.rim.RimProfile;
@@ -54,35 +55,35 @@ public final class DemoCard {
 	private static List<CardKey> keys() {
 		List<CardKey> keys = new ArrayList<>();
 		keys.add(solved("Fs", "F♯", "14.6: 7.5 5 2", ". 0.5 . 1", profile(0.55, 0.2, 9, 0.42, 3),
-				List.of(shim("0.5", 2, 4), shim("1", 8, 10)), "1.2", "0.4", List.of(), List.of()));
-		keys.add(solved("As", "A♯", "15: 7.5 7.5", ". . . .", profile(0.15, 0.1, 2, 0.05, 1), List.of(), "0.3", "0.3",
+				List.of(shim("0.5", 2, 4), shim("1", 8, 10)), "12 %", "71 %", List.of(), List.of()));
+		keys.add(solved("As", "A♯", "15: 7.5 7.5", ". . . .", profile(0.15, 0.1, 2, 0.05, 1), List.of(), "48 %", "77 %",
 				List.of(), List.of()));
 		keys.add(solved("F", "F", "15: 7.5 7.5", "0.5 . . .", profile(0.3, 0.3, 12, 0.08, 0),
-				List.of(shim("0.5", 11, 2)), "0.8", "0.3", List.of(), List.of("F♯", "A♯")));
+				List.of(shim("0.5", 11, 2)), "28 %", "77 %", List.of(), List.of("F♯", "A♯")));
 		keys.add(solved("E", "E", "14.2: 7.5 5 1.5", "1 0.5 . 0.5", profile(0.7, 0.5, 12, 0.1, 0),
-				List.of(shim("1", 10, 2)), "1.2", "0.5", List.of(), List.of("F♯")));
+				List.of(shim("1", 10, 2)), "12 %", "65 %", List.of(), List.of("F♯")));
 		keys.add(solved("D", "D", "14.9: 7.5 5 2 0.5", ". 1.5 . 1.5", profile(0.95, 0.05, 3, 0.85, 3),
-				List.of(shim("1.5", 1, 5), shim("1.5", 7, 11)), "1.8", "0.5",
+				List.of(shim("1.5", 1, 5), shim("1.5", 7, 11)), "3 %", "65 %",
 				List.of(CardNote.remark("A saddle across 3 and 9: floating cannot cure it, film can.")),
 				List.of("F♯")));
 		keys.add(solved("A", "A", "14.5: 7.5 5 2", ". . 0.5 .", profile(0.3, 0.25, 6, 0.1, 0),
-				List.of(shim("0.5", 5, 7)), "0.6", "0.2", List.of(), List.of("A♯")));
+				List.of(shim("0.5", 5, 7)), "36 %", "83 %", List.of(), List.of("A♯")));
 		keys.add(solved("G", "G", "14: 7.5 5 1.5", ". 0.5 1 .", profile(0.5, 0.45, 5, 0.1, 5),
-				List.of(shim("0.5", 3, 7), shim("0.5", 4, 6)), "1.1", "0.4", List.of(), List.of("G lower")));
+				List.of(shim("0.5", 3, 7), shim("0.5", 4, 6)), "16 %", "71 %", List.of(), List.of("G lower")));
 		keys.add(bent());
 		keys.add(key("G2", "G lower", "", "", "14: 7.5 5 1.5", ". . . 0.5", profile(0.25, 0.2, 9, 0.05, 0),
-				List.of(shim("0.5", 8, 10)), "0.5", "0.3"));
+				List.of(shim("0.5", 8, 10)), "40 %", "77 %"));
 		keys.add(key("B", "B thumb", "", "", "13.6: 7.5 5 1", ". . . .", profile(0.1, 0.08, 1, 0.04, 0), List.of(),
-				"0.2", "0.2"));
+				"52 %", "83 %"));
 		keys.add(key("Bb", "B♭ thumb", "", "", "13.5: 7.5 5 1", "0.5 . . .", profile(0.3, 0.25, 12, 0.05, 0),
-				List.of(shim("0.5", 11, 1)), "0.6", "0.3"));
+				List.of(shim("0.5", 11, 1)), "36 %", "77 %"));
 		keys.add(earlier());
 		keys.add(key("DTrill", "D trill", "Foam 90 thou, no stabiliser", "", "14: 7.5 5 1.5", ". . . .",
-				profile(0.1, 0.05, 4, 0.02, 0), List.of(), "0.1", "0.1"));
+				profile(0.1, 0.05, 4, 0.02, 0), List.of(), "56 %", "89 %"));
 		keys.add(key("DsTrill", "D♯ trill", "Foam 90 thou, no stabiliser", "", "14: 7.5 5 1.5", ". . . .",
-				profile(0.1, 0.05, 8, 0.02, 0), List.of(), "0.1", "0.1"));
+				profile(0.1, 0.05, 8, 0.02, 0), List.of(), "56 %", "89 %"));
 		keys.add(key("Ds", "D♯", "", "15 15.5 15 15", "15.1: 7.5 7.5", ". 0.5 . .", profile(0.3, 0.3, 3, 0.05, 0),
-				List.of(shim("0.5", 2, 5)), "0.7", "0.3"));
+				List.of(shim("0.5", 2, 5)), "32 %", "77 %"));
 		keys.add(twelveReadings());
 		keys.add(unread());
 		return keys;
@@ -91,8 +92,8 @@ public final class DemoCard {
 	/** A bent cup, which must be put right before it can be solved. */
 	private static CardKey bent() {
 		return new CardKey("Gs", "G♯", "", "12 15 18 15", Optional.empty(), readings("5 2 . 3", FOUR_HOURS),
-				Optional.of(profile(2.6, 2.3, 12, 0.4, 2)), List.of(), List.of(),
-				Optional.of(new CardSpread(Length.thou("5.1"), Optional.empty())), "not solved",
+				Optional.of(profile(2.6, 2.3, 12, 0.4, 2)), List.of(), Optional.empty(),
+				Optional.of(new CardLevel("under 1 %", "4.2 to 5.6 thou at 12", Optional.empty())),
 				List.of(CardNote.warning("The empty cup is open by 6 thou front to back: a bent cup or arm."
 						+ " True it first and read again.")),
 				List.of());
@@ -100,9 +101,10 @@ public final class DemoCard {
 
 	private static CardKey earlier() {
 		CardKey key = key("Cs", "C♯", "", "15 14.5 15 15", "14.9: 7.5 7.5", ". 0.5 . .",
-				profile(0.35, 0.25, 3, 0.1, 1), List.of(shim("0.5", 2, 4)), "0.6", "0.2");
+				profile(0.35, 0.25, 3, 0.1, 1), List.of(shim("0.5", 2, 4)), "36 %", "83 %");
 		return new CardKey(key.name(), key.label(), key.fitText(), key.emptyText(), key.height(), key.readings(),
-				key.gap(), List.of(shim("1", 7, 10)), key.pieces(), key.spread(), key.proof(), key.notes(),
+				key.gap(), List.of(shim("1", 7, 10), shim("0.5", 11, 1)), Optional.of(new CardWork("+0.5",
+						List.of(shim("0.5", 11, 1)), key.pieces())), key.level(), key.notes(),
 				key.closes());
 	}
 
@@ -110,39 +112,35 @@ public final class DemoCard {
 		int[] hours = {12, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11};
 		return new CardKey("Cs4", "C♯ foot", "", "15 15 15.5 15", height("15: 7.5 7.5"),
 				readings("1.5 1 0.5 . . 0.5 1 0.5 . . 0.5 1", hours), Optional.of(profile(0.75, 0.35, 12, 0.55, 0)),
-				List.of(), List.of(shim("1", 11, 2), shim("0.5", 12, 1), shim("0.5", 5, 7)),
-				Optional.of(CardSpread.solved(Length.thou("1.6"), Length.thou("0.45"))), "best possible", List.of(),
-				List.of());
+				List.of(), place(List.of(shim("1", 11, 2), shim("0.5", 12, 1), shim("0.5", 5, 7))),
+				level("12 %", "64 %"), List.of(), List.of());
 	}
 
 	/** Printed before the first round of readings: to be filled in by hand. */
 	private static CardKey unread() {
 		List<RimReading> blanks =
 				Arrays.stream(FOUR_HOURS).mapToObj(hour -> RimReading.blank(ClockHour.ofHour(hour))).toList();
-		return new CardKey("C4", "C foot", "", "", Optional.empty(), blanks, Optional.empty(), List.of(), List.of(),
-				Optional.empty(), "", List.of(), List.of("C♯ foot"));
+		return new CardKey("C4", "C foot", "", "", Optional.empty(), blanks, Optional.empty(), List.of(), Optional.empty(),
+				Optional.empty(), List.of(), List.of("C♯ foot"));
 	}
 
 	private static CardKey key(String name, String label, String fit, String empty, String height, String felt,
-			RimProfile gap, List<PartialShim> pieces, String before, String after) {
+			GapBand gap, List<PartialShim> pieces, String before, String after) {
 		return new CardKey(name, label, fit, empty, height(height), readings(felt, FOUR_HOURS), Optional.of(gap),
-				List.of(), pieces, Optional.of(CardSpread.solved(Length.thou(before), Length.thou(after))),
-				"best possible", List.of(), List.of());
+				List.of(), place(pieces), level(before, after), List.of(), List.of());
 	}
 
-	private static CardKey solved(String name, String label, String height, String felt, RimProfile gap,
+	private static CardKey solved(String name, String label, String height, String felt, GapBand gap,
 			List<PartialShim> pieces, String before, String after, List<CardNote> notes, List<String> closes) {
 		return new CardKey(name, label, "", "15 15 14.5 15.5", height(height), readings(felt, FOUR_HOURS),
-				Optional.of(gap), List.of(), pieces,
-				Optional.of(CardSpread.solved(Length.thou(before), Length.thou(after))), "best possible", notes,
-				closes);
+				Optional.of(gap), List.of(), place(pieces), level(before, after), notes, closes);
 	}
 
 	/** Target and shims, as in {@code 14.6: 7.5 5 2}. */
 	private static Optional<CardHeight> height(String text) {
 		String[] parts = text.split(": ");
 		List<Length> shims = Arrays.stream(parts[1].split(" ")).map(Length::thou).toList();
-		return Optional.of(new CardHeight(Optional.of(Length.thou(parts[0])), shims));
+		return Optional.of(new CardHeight(Optional.of(Length.thou(parts[0])), shims, "± 1.3 thou at worst, ± 1 likely"));
 	}
 
 	private static List<RimReading> readings(String felt, int[] hours) {
@@ -160,7 +158,7 @@ public final class DemoCard {
 	}
 
 	/** A gap of mean, tilt and saddle in thou, the tilt open at one hour, the saddle at another and its opposite. */
-	static RimProfile profile(double mean, double tilt, int tiltHour, double saddle, int saddleHour) {
+	static GapBand profile(double mean, double tilt, int tiltHour, double saddle, int saddleHour) {
 		long[] gaps = new long[ClockHour.STATIONS];
 		for (int station = 0; station < gaps.length; station++) {
 			double angle = Math.PI * station / 12;
@@ -168,6 +166,19 @@ public final class DemoCard {
 					+ saddle * StrictMath.cos(2 * (angle - saddleHour * Math.PI / 6));
 			gaps[station] = Math.round(25_400 * Math.max(0, thou));
 		}
-		return RimProfile.ofNanometres(gaps);
+		RimProfile mid = RimProfile.ofNanometres(gaps);
+		return new GapBand(times(mid, 0.7), mid, times(mid, 1.3));
+	}
+
+	private static RimProfile times(RimProfile profile, double factor) {
+		return RimProfile.ofNanometres(profile.stream().map(gap -> Math.round(gap * factor)).toArray());
+	}
+
+	private static Optional<CardWork> place(List<PartialShim> pieces) {
+		return Optional.of(new CardWork("", List.of(), pieces));
+	}
+
+	private static Optional<CardLevel> level(String now, String after) {
+		return Optional.of(new CardLevel(now, "0.3 to 0.8 thou at 3", Optional.of(after)));
 	}
 }

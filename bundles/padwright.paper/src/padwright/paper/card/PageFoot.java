@@ -59,10 +59,11 @@ final class PageFoot {
 		return List.of(
 				"All figures in thou (0.001 in = 25.4 µm). Clocks are seen from the pad side; 12 o'clock looks at: "
 						+ style.twelveLooksAt() + ".",
-				"● the finest leaf drags. Figure: the thickest leaf that slides free. Grey outside the rim: the fitted"
-						+ " gap, " + CardStyle.FULL_GAP_THOU
+				"● the finest leaf drags, – lightly. Figure: the thickest leaf that slides free. Grey outside the rim: the"
+						+ " gap, dark as far as it surely reaches, light as far as it may; " + CardStyle.FULL_GAP_THOU
 						+ " thou and more fill the band. Inside the rim: film to place; dashed: in the cup already.",
-				"Spread: widest less narrowest gap, now → as the model predicts. It is a model: the feeler decides.",
+				"Level: how likely the gap is nowhere wider than the seat, now → then. Gap: its range where it is widest. A"
+						+ " model: the feeler decides.",
 				"An uneven gap of the empty cup is a bent cup or arm, or a rim that is not flat: true the key first,"
 						+ " never file the rim.");
 	}

@@ -12,7 +12,6 @@ import padwright.engine.clock.Arc;
 import padwright.engine.clock.ClockHour;
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
-import padwright.engine.rim.RimProfile;
 
 class ArcsTest {
 
@@ -52,10 +51,8 @@ class ArcsTest {
 
 	@Test
 	void anotherPieceLiesWhereTheGapIsWidest() {
-		long[] gaps = new long[24];
-		gaps[14] = 900;
 		assertEquals("0.5 from 6 to 8",
-				Arcs.withAnother(ONE, FILMS, Optional.of(RimProfile.ofNanometres(gaps))).get(1).toString());
+				Arcs.withAnother(ONE, FILMS, Optional.of(ClockHour.ofHour(7))).get(1).toString());
 		assertEquals("0.5 from 11 to 1", Arcs.withAnother(ONE, FILMS, Optional.empty()).get(1).toString());
 		assertEquals(ONE, Arcs.withAnother(ONE, List.of(), Optional.empty()));
 		assertEquals(List.of(), Arcs.without(ONE, 0));

@@ -58,10 +58,10 @@ class HoverTest {
 	}
 
 	@Test
-	void tellsTheProfileInWords() throws Exception {
+	void tellsChancesAndTheGapInWords() throws Exception {
 		String told = told(plan, Texts.start(PLAN, "felt"));
-		assertTrue(told.contains("Spread ") && told.contains(" → "), told);
-		assertTrue(told.contains("tilt of ") && told.contains("open toward 9 o'clock"), told);
+		assertTrue(told.contains("As felt level: ") && told.contains("With what was done level: "), told);
+		assertTrue(told.contains("The gap at its widest, 9 o'clock: "), told);
 		assertTrue(told.contains("the feeler decides"), told);
 	}
 
@@ -109,8 +109,8 @@ class HoverTest {
 		assertEquals(List.of(2, 3, 4), hints.stream().map(hint -> hint.getPosition().getLine()).toList());
 		assertEquals("4 hours: a saddle open at 1.5 reads flat", hints.get(0).getLabel().getLeft());
 		String row = hints.get(1).getLabel().getLeft();
-		assertTrue(row.startsWith("Σ 7.5 thou, 8.04 thou too low, spread ") && row.contains(" → "), row);
-		assertEquals("spread 0 thou", hints.get(2).getLabel().getLeft());
+		assertTrue(row.startsWith("Σ 7.5 thou, 8.04 thou too low, level ") && row.contains(" → "), row);
+		assertTrue(hints.get(2).getLabel().getLeft().matches("level \\d\\d %"), hints.get(2).toString());
 		assertEquals(Texts.end(PLAN, "from 8 to 10"), hints.get(1).getPosition());
 	}
 

@@ -21,7 +21,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-import padwright.engine.levelling.Budget;
 import padwright.language.PadwrightStandaloneSetup;
 import padwright.language.edit.SolutionEdits;
 import padwright.language.edit.TextEdit;
@@ -75,7 +74,7 @@ class SolveTest {
 		CodeAction add = offered(new Position(1, 2)).get(0);
 		String text = shop.text(PLAN);
 		String added = Texts.apply(Texts.of(add.getEdit(), Connection.uri(plan)), text);
-		assertTrue(added.contains("0.5\n\tkey Tr2\n\tkey Tr1\n"), added);
+		assertTrue(added.contains("0.5 .\n\tkey Tr2\n\tkey Tr1\n"), added);
 		assertEquals(17, added.lines().filter(line -> line.startsWith("\tkey ")).count());
 		editor.type(plan, added);
 		assertEquals(List.of(), editor.client().diagnostics(Connection.uri(plan), List::isEmpty));
@@ -98,7 +97,7 @@ class SolveTest {
 		Shop commandLine = Shop.open(PadwrightStandaloneSetup.doSetup(), ShopFolder.documents(folder));
 		PlanSolution solution = PlanSolver.solve(
 				new ServicePlan(commandLine.document(plan).orElseThrow().getPlans().get(0)), WrittenAnswers.KEEP,
-				Budget.unlimited(), job -> {
+				job -> {
 				});
 		return TextEdit.apply(SolutionEdits.of(
 				new PlanSolution(solution.plan(), List.of(solution.keys().get(row))), WrittenAnswers.KEEP),
