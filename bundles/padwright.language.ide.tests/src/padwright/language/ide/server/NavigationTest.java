@@ -116,7 +116,7 @@ class NavigationTest {
 				.foldingRange(new FoldingRangeRequestParams(Connection.document(keys))));
 		Set<String> lines = folds.stream().map(fold -> fold.getStartLine() + "-" + fold.getEndLine())
 				.collect(Collectors.toSet());
-		assertTrue(lines.equals(Set.of("0-1", "2-6")), lines.toString());
+		assertTrue(lines.equals(Set.of("0-1", "2-7")), lines.toString());
 	}
 
 	private static String place(Location location) {
