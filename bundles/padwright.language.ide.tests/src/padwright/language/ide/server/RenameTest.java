@@ -117,7 +117,7 @@ class RenameTest {
 
 	@Test
 	void toWhatIsNoNameIsRefused() {
-		assertThrows(ExecutionException.class, () -> rename("mini.keys", Texts.start(SYSTEM, "A\n"), "A 1"));
+		assertThrows(ExecutionException.class, () -> rename("mini.keys", Texts.start(SYSTEM, "A\n"), "A\"1"));
 	}
 
 	@Test
