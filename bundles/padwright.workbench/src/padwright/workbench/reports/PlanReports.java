@@ -16,7 +16,6 @@ import org.eclipse.xtext.resource.XtextResource;
 import padwright.engine.drift.Climate;
 import padwright.engine.leak.Air;
 import padwright.engine.leak.Tester;
-import padwright.engine.levelling.Budget;
 import padwright.language.ide.server.LocalServer;
 import padwright.model.plan.Document;
 import padwright.model.plan.Plan;
@@ -98,7 +97,7 @@ final class PlanReports {
 	}
 
 	private static PlanSolution solve(ServicePlan plan, IProgressMonitor monitor) {
-		return PlanSolver.solve(plan, WrittenAnswers.KEEP, Budget.unlimited(), new RowProgress(monitor));
+		return PlanSolver.solve(plan, WrittenAnswers.KEEP, new RowProgress(monitor));
 	}
 
 	/** The first plan of a document as its text is now. */

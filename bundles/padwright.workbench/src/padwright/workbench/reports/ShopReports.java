@@ -10,7 +10,6 @@ import java.util.function.BiFunction;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 
-import padwright.engine.levelling.Budget;
 import padwright.workbench.Messages;
 import padwright.workbench.session.RowProgress;
 import padwright.workup.forecast.ShopForecast;
@@ -34,7 +33,7 @@ final class ShopReports {
 	static ReportMaker stock(Path shop) {
 		return of(shop, (plans, monitor) -> {
 			List<StockDraw> draws = StockDraw.of(services(plans).stream().map(plan -> PlanSolver.solve(plan,
-					WrittenAnswers.KEEP, Budget.unlimited(), new RowProgress(monitor))).toList());
+					WrittenAnswers.KEEP, new RowProgress(monitor))).toList());
 			if (draws.isEmpty()) {
 				throw new IllegalArgumentException(Messages.get("report.noStock"));
 			}

@@ -22,6 +22,7 @@ import padwright.model.plan.CouplingSide;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.Round;
 import padwright.workup.DemoPlan;
+import padwright.workup.solve.PlanSolution;
 
 class RegulationWorkTest {
 
