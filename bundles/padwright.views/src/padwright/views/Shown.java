@@ -12,7 +12,7 @@ public final class Shown {
 	private Shown() {
 	}
 
-	/** The unit of shims, gaps and spreads. Diameters are in mm in any case. */
+	/** The unit of shims and gaps. Diameters are in mm in any case. */
 	public static LengthUnit unit() {
 		return unit;
 	}

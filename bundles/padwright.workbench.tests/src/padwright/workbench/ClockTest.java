@@ -21,7 +21,7 @@ import padwright.workbench.views.RimClockView;
 class ClockTest {
 
 	private static final String PLAN = "plans/first.plan";
-	private static final String ROW = "\tkey Ds empty 15 15 15 15 felt . 1 1.5 0.5";
+	private static final String ROW = "\tkey Ds empty 15 15 15 15 15 15 15 15 felt . . 1 1 1.5 1 0.5 .";
 
 	@TempDir
 	private Path folder;
@@ -56,14 +56,14 @@ class ClockTest {
 
 	@Test
 	void typedReadingsSolvedAppliedAndUndone() throws Exception {
-		Driver.replace(editor, ROW, "\tkey Ds empty 15 15 15 15");
+		Driver.replace(editor, ROW, "\tkey Ds empty 15 15 15 15 15 15 15 15");
 		Driver.waitFor("the row read", () -> bench().shown().plan()
-				.filter(plan -> plan.text().contains("key Ds empty 15 15 15 15\n")).isPresent());
+				.filter(plan -> plan.text().contains("key Ds empty 15 15 15 15 15 15 15 15\n")).isPresent());
 		choose("Ds");
-		for (String reading : new String[] {"0.5", "1", "1.5", "1"}) {
+		for (String reading : new String[] {".", "0.5", "1", "1", "1.5", "1", "0.5", "."}) {
 			Driver.typeLine(clock.canvas(), reading);
 		}
-		Driver.waitFor("four readings", () -> text().contains("key Ds empty 15 15 15 15 felt 0.5 1 1.5 1\n"));
+		Driver.waitFor("eight readings", () -> text().contains("felt . 0.5 1 1 1.5 1 0.5 .\n"));
 		String read = Driver.text(editor);
 		Driver.waitFor("the readings on the bench", () -> bench().shown().plan()
 				.filter(plan -> plan.text().equals(read)).isPresent());
@@ -71,7 +71,7 @@ class ClockTest {
 		Driver.waitFor("a proposal", () -> Driver.isEnabled(clock, "Apply"));
 		assertEquals(read, Driver.text(editor), "a proposal is only shown");
 		Driver.pressButton(clock, "Apply");
-		Driver.waitFor("the answer", () -> text().contains("felt 0.5 1 1.5 1 shim "));
+		Driver.waitFor("the answer", () -> text().contains("felt . 0.5 1 1 1.5 1 0.5 . "));
 		Driver.ui(() -> {
 			editor.getAction(ITextEditorActionConstants.UNDO).run();
 			return null;

@@ -138,7 +138,7 @@ class EditorTest {
 			return row.getSelection(Driver.document(editor));
 		});
 		String name = Driver.text(editor).substring(stop.x, stop.x + stop.y);
-		assertTrue(Driver.text(editor).contains("\tkey " + name + " empty 15 15 15 15 felt . . . .\n"), name);
+		assertTrue(Driver.text(editor).contains("\tkey " + name + " empty 15 15 15 15 15 15 15 15 felt . . . . . . . .\n"), name);
 		assertFalse(before.contains("key " + name + " "), name);
 		assertTrue(LinkedModeModel.hasInstalledModel(Driver.document(editor)));
 		undo(editor);

@@ -93,7 +93,7 @@ class InspectorTest {
 	void whatIsNotSaidYetIsAddedAtItsPlace() throws Exception {
 		PlanEditor editor = at(PLAN, "key Ds", "Key Ds");
 		fields.choose("Old pad", "torn");
-		assertTrue(Driver.text(editor).contains("\tkey Ds found torn empty 15 15 15 15 felt . 1 1.5 0.5\n"));
+		assertTrue(Driver.text(editor).contains("\tkey Ds found torn empty 15 15 15 15 15 15 15 15 felt . . 1 1 1.5 1 0.5 .\n"));
 		assertTrue(Driver.ui(() -> fields.named(Combo.class, "Old pad").getText()).equals("torn"));
 	}
 }

@@ -109,16 +109,17 @@ class WizardsTest {
 		Windows wizard = Windows.open("padwright.workbench.newRound", "New Round of Readings");
 		wizard.push("All");
 		wizard.push("Next >");
-		Driver.waitFor("the grid", () -> wizard.all(Text.class).stream().anyMatch(cell -> Named.of(cell).equals("Fs at 12")));
-		for (String figure : List.of(".", "0.6", "1", ".", ".", ".", ".", ".")) {
+		Driver.waitFor("the grid", () -> wizard.all(Text.class).stream().anyMatch(cell -> Named.of(cell).equals("Fs at 12.5")));
+		for (String figure : List.of(".", "0.6", "1", ".", ".", ".", ".", ".", ".", ".", ".", ".", ".", ".", ".", ".")) {
 			typeWithEnter(figure);
 		}
 		wizard.push("Finish");
 		wizard.waitForEnd();
 		String after = Driver.text(editor);
-		assertTrue(after.contains("felt . 0.5 . 1 felt . 0.5 1 .\n"), after);
-		assertTrue(after.contains("felt . . . . felt . . . .\n"), after);
-		assertTrue(after.contains("felt . 1 1.5 0.5\n"), after);
+		String turned = " felt at 12.5 2 3.5 5 6.5 8 9.5 11 : ";
+		assertTrue(after.contains("felt . . 0.5 . . 0.5 1 0.5" + turned + ". 0.5 1 . . . . .\n"), after);
+		assertTrue(after.contains("felt . . . . . . . ." + turned + ". . . . . . . .\n"), after);
+		assertTrue(after.contains("felt . . 1 1 1.5 1 0.5 .\n"), after);
 		Driver.ui(() -> {
 			editor.getAction(ITextEditorActionConstants.UNDO).run();
 			return null;

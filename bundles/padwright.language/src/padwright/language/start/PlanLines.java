@@ -35,7 +35,7 @@ public record PlanLines(LengthUnit unit, List<String> lines) {
 		lines = List.copyOf(lines);
 	}
 
-	/** Where no other plan says more: the spread that passes, and readings at eight hours, which miss less than four. */
+	/** Where no other plan says more: the gap that passes, and readings at eight hours, which miss less than four. */
 	public static PlanLines usual(Length tolerance) {
 		return new PlanLines(LengthUnit.THOU, List.of("seat within " + thou(tolerance), USUAL_HOURS));
 	}

@@ -31,7 +31,7 @@ public final class Preferences {
 	private Preferences() {
 	}
 
-	/** Widest spread that passes, for plans that are begun. */
+	/** Widest gap that passes, for plans that are begun. */
 	public static Length tolerance() {
 		try {
 			return Length.thou(value(TOLERANCE, FIRST_TOLERANCE));

@@ -60,12 +60,15 @@ public record Take(Article article, KeyJob job, boolean noted) {
 			addSolved(row, films, row.stack(), takes);
 		}
 		if (!row.piecesNoted()) {
-			addSolved(row, films, films(solution), takes);
+			solution.level().ifPresent(answer -> addSolved(row, films, answer, takes));
 		}
 	}
 
-	private static List<Length> films(KeySolution solution) {
-		return solution.level().map(LevelAnswer::films).orElse(List.of());
+	/** A full shim that is exchanged comes back whole. */
+	private static void addSolved(RowWork row, FilmSet films, LevelAnswer answer, List<Take> takes) {
+		addSolved(row, films, answer.films(), takes);
+		answer.swap().out()
+				.forEach(shim -> takes.remove(new Take(Article.film(films, shim), row.job(), row.stackNoted())));
 	}
 
 	/** A full shim that came back whole was not taken. */

@@ -21,7 +21,7 @@ import padwright.model.systems.EffectiveSystem;
  */
 public final class ServicePlan {
 
-	/** Widest spread that passes where a plan says nothing: half a thou (common practice, no source). */
+	/** Widest gap that passes where a plan says nothing: half a thou (common practice, no source). */
 	public static final Length DEFAULT_TOLERANCE = Length.thou("0.5");
 
 	private final Plan plan;
@@ -60,7 +60,7 @@ public final class ServicePlan {
 				.filter(key -> jobs.stream().noneMatch(job -> job.service().getKey() == key.definition())).toList();
 	}
 
-	/** Widest spread of the gap around a rim that passes. */
+	/** Widest gap between face and rim that passes, key lightly closed. */
 	public Length tolerance() {
 		if (tolerance == null) {
 			tolerance = Lengths.of(plan.getTolerance(), plan).orElse(DEFAULT_TOLERANCE);

@@ -136,8 +136,9 @@ public final class SeatWords {
 		return word.name();
 	}
 
+	/** Of a key that is held off no reading tells how its rim goes. */
 	private Stream<String> doubted() {
-		return seat.doubted().stream().map(SeatWords::doubted);
+		return seat.heldOff() ? Stream.empty() : seat.doubted().stream().map(SeatWords::doubted);
 	}
 
 	/** Which reading is to be felt again. */
