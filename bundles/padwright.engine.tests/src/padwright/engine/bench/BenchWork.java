@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
+import padwright.engine.bench.Adviser.Advice;
 import padwright.engine.clock.ClockHour;
 import padwright.engine.closing.Hinge;
 import padwright.engine.evidence.FeltReading;
@@ -34,8 +35,8 @@ public final class BenchWork {
 
 	private final Instrument instrument;
 	private final int hours;
-	private final boolean graded;
 	private final Method method;
+	private final Adviser adviser;
 	private final SimulatedPad pad;
 	private final Hand hand;
 	private final List<FeltRound> rounds = new ArrayList<>();
@@ -67,18 +68,23 @@ public final class BenchWork {
 			List<Told> told) {
 	}
 
-	private BenchWork(long number, Instrument instrument, int hours, boolean graded, Method method) {
+	private BenchWork(long number, Instrument instrument, int hours, boolean graded, Method method, Adviser adviser) {
 		this.instrument = instrument;
 		this.hours = hours;
-		this.graded = graded;
 		this.method = method;
+		this.adviser = adviser == null ? this::solve : adviser;
 		pad = new SimulatedPad(number, instrument);
 		hand = new Hand(pad, graded);
 	}
 
 	/** Plays one pad. */
 	public static Played play(long number, Instrument instrument, int hours, boolean graded, Method method) {
-		return new BenchWork(number, instrument, hours, graded, method).play();
+		return new BenchWork(number, instrument, hours, graded, method, null).play();
+	}
+
+	/** Plays one pad by somebody's advice. */
+	public static Played play(long number, Instrument instrument, int hours, boolean graded, Adviser adviser) {
+		return new BenchWork(number, instrument, hours, graded, Method.ANSWERED, adviser).play();
 	}
 
 	private Played play() {
@@ -121,26 +127,30 @@ public final class BenchWork {
 	}
 
 	private void answer(List<FeltReading> felt) {
-		FilmInPlace now = new FilmInPlace(pieces, fullShims);
-		rounds.add(new FeltRound(felt, now));
-		SeatAnswer answer = Seating.solve(
-				new SeatProblem(believed(), rounds, now, FILMS, FULL_SHIM_STEPS, SEAT, Prices.USUAL));
-		answer.takeOut().forEach(piece -> {
+		rounds.add(new FeltRound(felt, new FilmInPlace(pieces, fullShims)));
+		Advice advice = adviser.advise(rounds);
+		advice.takeOut().forEach(piece -> {
 			pieces.remove(piece);
 			pad.takeOut(piece);
 		});
-		answer.place().forEach(this::place);
-		pad.addFullShims(answer.fullShims());
-		fullShims = fullShims.plus(answer.fullShims());
-		if (!answer.heldOff()) {
-			told.add(new Told(answer.chance(), isWithin(SEAT), isUnexplained(answer, felt)));
+		advice.place().forEach(this::place);
+		pad.addFullShims(advice.fullShims());
+		fullShims = fullShims.plus(advice.fullShims());
+		if (!advice.heldOff()) {
+			told.add(new Told(advice.chance(), isWithin(SEAT), isUnexplained(advice, felt)));
 		}
 	}
 
-	private static boolean isUnexplained(SeatAnswer answer, List<FeltReading> felt) {
+	private static boolean isUnexplained(Advice advice, List<FeltReading> felt) {
 		boolean slides = felt.stream().anyMatch(reading -> !reading.drags() && !reading.above().isShorterThan(SEAT));
-		return slides && answer.place().isEmpty() && answer.takeOut().isEmpty() && answer.fullShims().signum() == 0
-				&& answer.chanceNow() < Prices.USUAL.bar();
+		return slides && advice.isNothing() && advice.chanceNow() < Prices.USUAL.bar();
+	}
+
+	private Advice solve(List<FeltRound> felt) {
+		SeatAnswer answer = Seating.solve(new SeatProblem(believed(), felt, felt.get(felt.size() - 1).film(), FILMS,
+				FULL_SHIM_STEPS, SEAT, Prices.USUAL));
+		return new Advice(answer.place(), answer.takeOut(), answer.fullShims(), answer.heldOff(), answer.chanceNow(),
+				answer.chance());
 	}
 
 	private PadModel believed() {
