@@ -27,6 +27,10 @@ class ChooseCommandTest {
 			""";
 	private static final String STOCK = """
 			stock House {
+				kind engineered { }
+				kind felt { }
+				kind foam { }
+				kind metal { }
 				prefer "flat" 3 when pad.kind is engineered
 				avoid "wants a true cup" 4 when pad.kind is engineered and cup.found is warped
 				prefer "quiet" 5 when pad.kind is foam and key.posture is closed

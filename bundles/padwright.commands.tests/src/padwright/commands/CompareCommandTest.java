@@ -1,6 +1,7 @@
 package padwright.commands;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -39,42 +40,95 @@ class CompareCommandTest {
 		return run;
 	}
 
+	/** The line that begins so, its columns parted by one bar. */
+	private static String line(CommandRun run, String start) {
+		return run.out().lines().map(line -> line.replaceAll(" {2,}", "|")).filter(line -> line.startsWith(start))
+				.findFirst().orElse("no line begins with " + start + " in:\n" + run.out());
+	}
+
+	@Test
+	void systemsDifferInTheirPartsWithAllThatTheyInherit() {
+		Path base = folder.resolve("duo.keys");
+		Path wide = CommandRun.write(folder, "wide.keys", "system Wide based on Duo { change F closes nothing hole 13.5 mm "
+				+ "remove Ds touch R3 remove note F4 note G4 : R4 R3 key Low by R3 cup 9 mm }");
+		CommandRun run = CommandRun.padwright("compare", base, wide);
+		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
+		assertEquals("""
+				--- Duo
+				+++ Wide
+				@@ key F @@
+				- hole 13 mm
+				+ hole 13.5 mm
+				@@ note G4 @@
+				- fingerings R4
+				+ fingerings R4 R3
+				- key Ds
+				- note F4
+				+ touch R3
+				+ key Low
+				""", run.out().replace("\r", "").replaceAll("(?s)- closes.*?not said\n", ""));
+		assertTrue(run.out().contains("- closes Fs\n+ closes not said"), run.out());
+		JsonObject json = JsonParser.parseString(CommandRun.padwright("compare", "--json", base, wide).out())
+				.getAsJsonObject();
+		assertEquals("[\"touch R3\",\"key Low\"]", json.get("onlyNew").toString());
+		assertTrue(json.get("unchanged").toString().contains("key Fs"));
+	}
+
 	@Test
 	void aPlanDoesNotDifferFromItsCopy() {
-		assertEquals("--- Old\n+++ New\nunchanged: F♯, F\n", compare(FS + F, FS + F).out().replace("\r", ""));
+		assertEquals("Unchanged: F♯, F\n", compare(FS + F, FS + F).out().replace("\r", ""));
 	}
 
 	@Test
 	void theOrderOfFullShimsIsNoChange() {
-		assertTrue(compare(F, F.replace("5 7.5 3", "7.5 3 5")).out().contains("unchanged: F"));
+		assertTrue(compare(F, F.replace("5 7.5 3", "7.5 3 5")).out().contains("Unchanged: F"));
+	}
+
+	@Test
+	void everyReadingThatChangedIsAChange() {
+		CommandRun run = compare(FS + F, FS + F.replace("felt . . . .", "felt . 0.5 . ."));
+		assertEquals("F|felt at 3|drags|0.5", line(run, "F|felt"));
+		assertFalse(run.out().contains("Unchanged: F♯, F"), run.out());
+	}
+
+	@Test
+	void aCupThatLeansAsMuchTheOtherWayIsAChange() {
+		CommandRun run = compare(F.replace("15 15 15 15", "15 16 15 14"), F.replace("15 15 15 15", "15 14 15 16"));
+		assertEquals("F|empty cup|15 16 15 14, mean 15|15 14 15 16, mean 15", line(run, "F|empty"));
 	}
 
 	@Test
 	void whatWasFeltAsDeliveredIsCompared() {
 		String same = F.strip() + " delivered . . . .\n";
-		assertTrue(compare(same, same).out().contains("unchanged: F"));
-		String out = compare(same, F.strip() + " delivered . 1 . .\n").out();
-		assertTrue(out.matches("(?s).*- level as delivered \\d+ %\n.*"), out);
-		assertTrue(out.matches("(?s).*\\+ level as delivered (under )?\\d+ %\n.*"), out);
+		assertEquals("Unchanged: F\n", compare(same, same).out().replace("\r", ""));
+		CommandRun tilted = compare(same, F.strip() + " delivered . 1 . .\n");
+		assertEquals("F|felt as delivered at 3|drags|1", line(tilted, "F|felt as delivered at 3"));
+		assertTrue(line(tilted, "F|level as delivered").matches("F\\|level as delivered\\|.*\\d+ %.*\\|.*\\d+ %.*"),
+				tilted.out());
 	}
 
 	@Test
-	void whatChangedIsToldWithByHowMuch() {
+	void whatChangedIsToldInATableWithByHowMuch() {
 		String now = FS.replace("worn", "torn").replace("7.5 7.5", "7.5 5 2").replace("15 15 15 15", "15 15 15 16")
 				.replace("0.5 from 2 to 4", "none");
-		String out = compare(FS + F, now + F).out();
-		for (String line : new String[] { "@@ F♯ @@", "- found worn", "+ found torn", "- empty cup, mean 15\n",
-				"+ empty cup, mean 15.25 (0.25 thou wider)", "- full shims 7.5 + 7.5 = 15\n",
-				"+ full shims 7.5 + 5 + 2 = 14.5 (0.5 thou less)", "- pieces 0.5 from 2 to 4", "+ pieces none",
-				"unchanged: F" }) {
-			assertTrue(out.contains(line), line + " in " + out);
-		}
+		CommandRun run = compare(FS + F, now + F);
+		assertEquals("key|what|Old|New|difference", run.line("key"));
+		assertEquals("F♯|found|worn|torn", line(run, "F♯|found"));
+		assertEquals("F♯|empty cup|15 15 15 15, mean 15|15 15 15 16, mean 15.25|0.25 thou wider", line(run, "F♯|empty"));
+		assertEquals("F♯|full shims|7.5 + 7.5 = 15|7.5 + 5 + 2 = 14.5|0.5 thou less", line(run, "F♯|full"));
+		assertEquals("F♯|pieces|0.5 from 2 to 4|none", line(run, "F♯|pieces"));
+		assertTrue(run.out().contains("Unchanged: F"), run.out());
 	}
 
 	@Test
 	void whatTheLaterServiceDoesNotSpeakOfIsNoChange() {
-		assertTrue(compare(F, "key F felt . . . . shim none\n").out().contains("unchanged: F"));
-		assertTrue(compare(F, "key F found torn\n").out().endsWith("@@ F @@\n- found sound\n+ found torn\n"));
+		assertTrue(compare(F, "key F felt . . . . shim none\n").out().contains("Unchanged: F"));
+		assertEquals("F|found|sound|torn", line(compare(F, "key F found torn\n"), "F|found"));
+	}
+
+	@Test
+	void nothingOfAPatchIsSeen() {
+		assertTrue(compare(FS + F, F.replace("sound", "torn")).out().lines().noneMatch(line -> line.matches("[-+@].*")));
 	}
 
 	@Test

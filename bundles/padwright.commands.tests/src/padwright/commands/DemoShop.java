@@ -7,14 +7,18 @@ final class DemoShop {
 
 	private static final String SYSTEM = """
 			system Duo "two keys" {
-				key Fs "F♯" open hole 15 mm rim 1 mm cup 17.5 mm
-				key F open by R1 closes Fs through screw "UNM 1.00" hole 15 mm rim 1 mm cup 17.5 mm
-				key E open by R2 closes Fs through cork hole 15 mm cup 17.5 mm
-				key Ds "D♯" closed by R4
+				touch R1
+				touch R2
+				touch R4
+				touch Side by R3
+				key Fs "F♯" open by Side hole 13 mm rim 1 mm cup 17.5 mm
+				key F open by R1 closes Fs through screw "UNM 1.00" hole 13 mm rim 1 mm cup 17.5 mm
+				key E open by R2 closes Fs through cork hole 13 mm cup 17.5 mm
+				key Ds "D♯" closed by R4 cup 17.5 mm
 				note E4 : R1 R2 R4
 				note F4 : R1 R4
 				note F♯4 : R2
-				note F♯4 "side" : Fs
+				note F♯4 "side" : Side
 				note G4 : R4
 			}
 			""";
@@ -25,6 +29,7 @@ final class DemoShop {
 				material acetal { expands 100..110 ppm/K swells 0.002..0.004 %/%RH }
 				material felt { lasts 10 years }
 				material polyester { expands 17 ppm/K swells 0.0008 %/%RH }
+				kind felt { }
 				pad Felt { kind felt base acetal 20 thou face felt 80 thou thick 100 thou stiffness 0.003 }
 				stabiliser Disc acetal 20 thou
 				film Clear polyester { 0.5 1 2 3 5 7.5 thou }

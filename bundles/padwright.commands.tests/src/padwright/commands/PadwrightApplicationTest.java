@@ -5,13 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
+import java.io.PrintWriter;
 import java.lang.reflect.Proxy;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 import org.eclipse.equinox.app.IApplicationContext;
 
@@ -60,14 +64,33 @@ class PadwrightApplicationTest {
 
 	@Test
 	void failureIsOneLineWithItsReason() {
-		assertEquals(ExitStatus.UNUSABLE, run(new FailingCommand()));
+		assertEquals(ExitStatus.FAULT, run(new FailingCommand()));
 		assertEquals(1, text(err).lines().count(), text(err));
 		assertTrue(text(err).contains("out of shellac"), text(err));
 	}
 
+	/** It must not look like a file that cannot be used, and somebody must be able to find it. */
+	@Test
+	void aFaultOfTheProgramLeavesARecordToSend() throws Exception {
+		run(new FailingCommand());
+		Matcher named = Pattern.compile("Please send (\\S+) to").matcher(text(err));
+		assertTrue(named.find(), text(err));
+		Path log = Path.of(named.group(1));
+		String record = Files.readString(log);
+		assertTrue(record.contains("out of shellac") && record.contains("FailingCommand"), record);
+		Files.delete(log);
+	}
+
+	@Test
+	void whatTheDiskRefusesIsNoFaultOfTheProgram() {
+		assertEquals(ExitStatus.UNUSABLE, CommandLineTool.fail(new IOException("no room"), new PrintWriter(err)));
+		assertEquals(ExitStatus.UNUSABLE,
+				CommandLineTool.fail(new InputException("no plan"), new PrintWriter(err)));
+	}
+
 	@Test
 	void evenAnErrorIsOneLine() {
-		assertEquals(ExitStatus.UNUSABLE, run(new BrokenCommand()));
+		assertEquals(ExitStatus.FAULT, run(new BrokenCommand()));
 		assertEquals(1, text(err).lines().count(), text(err));
 	}
 

@@ -65,7 +65,7 @@ class RegulateCommandTest {
 
 	@Test
 	void aCircleIsAFindingThatNamesItsKeys() {
-		CommandRun.write(folder, "round.keys", "system Round extends Duo { change Fs closes F }");
+		CommandRun.write(folder, "round.keys", "system Round based on Duo { change Fs closes F }");
 		Path round = CommandRun.write(folder, "Round.plan", "plan Round for Round { }");
 		CommandRun run = CommandRun.padwright("regulate", round);
 		assertEquals(ExitStatus.FINDINGS, run.status());

@@ -58,7 +58,7 @@ class SheetCommandTest {
 	@Test
 	void keysThatCloseEachOtherInACircleAreNamed() throws IOException {
 		Path file = folder.resolve("systems/circle.keys");
-		Files.writeString(file, "system Circle {\n\tkey X open closes Y\n\tkey Y open closes X\n\tnote D4 : X\n}\n");
+		Files.writeString(file, "system Circle {\n\ttouch X\n\tkey X open by X closes Y cup 9 mm\n\tkey Y open closes X cup 9 mm\n\tnote D4 : X\n}\n");
 		CommandRun run = sheet(file, "out");
 		assertEquals(ExitStatus.UNUSABLE, run.status());
 		assertTrue(run.err().contains("X") && !run.showsItsInside(), run.err());

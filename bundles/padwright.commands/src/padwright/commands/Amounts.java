@@ -1,10 +1,7 @@
 package padwright.commands;
 
-import java.math.BigDecimal;
-import java.util.Locale;
-
 import padwright.engine.length.Length;
-import padwright.engine.length.LengthUnit;
+import padwright.workup.report.Figures;
 
 /** Amounts as tables show them. */
 final class Amounts {
@@ -14,32 +11,31 @@ final class Amounts {
 
 	/** In thou to two decimals, without the unit. */
 	static String thou(Length length) {
-		return length.in(LengthUnit.THOU, 2).toPlainString();
+		return Figures.thou(length);
 	}
 
 	/** The same with a plus before what is above zero. */
 	static String signedThou(Length length) {
-		return signedThou(length, 2);
+		return Figures.signedThou(length, 2);
 	}
 
-	/** In thou to {@code decimals} places, without the unit, with a plus before what is above zero then. */
+	/** To {@code decimals} places. */
 	static String signedThou(Length length, int decimals) {
-		BigDecimal thou = length.in(LengthUnit.THOU, decimals);
-		return (thou.signum() > 0 ? "+" : "") + thou.toPlainString();
+		return Figures.signedThou(length, decimals);
 	}
 
 	/** In millimetres to {@code decimals} places, without the unit. */
 	static String millimetres(Length length, int decimals) {
-		return length.in(LengthUnit.MILLIMETRE, decimals).toPlainString();
+		return Figures.millimetres(length, decimals);
 	}
 
 	/** To {@code decimals} places. */
 	static String number(double number, int decimals) {
-		return String.format(Locale.ROOT, "%." + decimals + "f", number);
+		return Figures.number(number, decimals);
 	}
 
 	/** A share of one in whole percent. */
 	static String percent(double share) {
-		return number(100 * share, 0) + " %";
+		return Figures.percent(share);
 	}
 }

@@ -1,8 +1,11 @@
 package padwright.commands;
 
+import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 
+import padwright.language.files.UnreadableException;
 import picocli.CommandLine;
 
 /** Parses the arguments and runs the command they name, with results on one stream and messages on the other. */
@@ -15,10 +18,7 @@ final class CommandLineTool {
 		commands.setCaseInsensitiveEnumValuesAllowed(true);
 		commands.setOut(new PrintWriter(out, true));
 		commands.setErr(new PrintWriter(err, true));
-		commands.setExecutionExceptionHandler((e, line, parsed) -> {
-			line.getErr().println(explain(e));
-			return ExitStatus.UNUSABLE;
-		});
+		commands.setExecutionExceptionHandler((failure, line, parsed) -> fail(failure, line.getErr()));
 	}
 
 	/** @return the exit status, one of {@link ExitStatus} */
@@ -26,9 +26,25 @@ final class CommandLineTool {
 		return commands.execute(arguments);
 	}
 
-	/** One line for a failure that no command foresaw. */
-	static String explain(Throwable failure) {
+	/**
+	 * One line for what ended a command: what the user gave or the disk refused, or else a fault of the program itself.
+	 *
+	 * @return the exit status
+	 */
+	static int fail(Throwable failure, PrintWriter err) {
 		String reason = failure.getMessage() == null ? failure.getClass().getSimpleName() : failure.getMessage();
-		return "padwright: cannot go on: " + reason;
+		if (isOfTheInput(failure)) {
+			err.println("padwright: cannot go on: " + reason);
+			return ExitStatus.UNUSABLE;
+		}
+		err.println("padwright: a fault of the program, not of your files: " + reason + ". "
+				+ FaultLog.keep(failure).map(log -> "Please send " + log + " to whoever you have Padwright from")
+						.orElse("No record of it could be kept"));
+		return ExitStatus.FAULT;
+	}
+
+	private static boolean isOfTheInput(Throwable failure) {
+		return failure instanceof InputException || failure instanceof UnreadableException
+				|| failure instanceof IOException || failure instanceof UncheckedIOException;
 	}
 }

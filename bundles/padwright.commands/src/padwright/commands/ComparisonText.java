@@ -5,44 +5,41 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-import padwright.model.plan.Plan;
 import padwright.workup.compare.Change;
+import padwright.workup.compare.ComparisonReport;
 import padwright.workup.compare.KeyComparison;
 import padwright.workup.compare.PlanComparison;
+import padwright.workup.compare.SystemComparison;
 
-/** Two services side by side: lines that begin with - are of the old plan, with + of the new one. */
+/** Two services or systems side by side. */
 final class ComparisonText {
 
 	private ComparisonText() {
 	}
 
 	static void print(PrintWriter out, PlanComparison comparison) {
-		out.println("--- " + named(comparison.then().plan()));
-		out.println("+++ " + named(comparison.now().plan()));
-		comparison.keys().stream().filter(key -> !key.changes().isEmpty()).forEach(key -> print(out, key));
-		comparison.onlyThen().forEach(key -> out.println("- " + key));
-		comparison.onlyNow().forEach(key -> out.println("+ " + key));
-		List<String> unchanged = unchanged(comparison);
-		if (!unchanged.isEmpty()) {
-			out.println("unchanged: " + String.join(", ", unchanged));
-		}
+		TextTable.print(out, ComparisonReport.of(comparison));
 	}
 
-	private static String named(Plan plan) {
-		return plan.getName() + (plan.getDate() == null ? "" : " " + plan.getDate());
+	/** Lines that begin with - are of the old one, with + of the new one; what does not differ is not told. */
+	static void print(PrintWriter out, SystemComparison comparison) {
+		out.println("--- " + comparison.then().getName());
+		out.println("+++ " + comparison.now().getName());
+		comparison.parts().stream().filter(part -> !part.changes().isEmpty()).forEach(part -> print(out, part));
+		comparison.onlyThen().forEach(part -> out.println("- " + part));
+		comparison.onlyNow().forEach(part -> out.println("+ " + part));
 	}
 
-	private static void print(PrintWriter out, KeyComparison key) {
-		out.println("@@ " + key.label() + " @@");
-		for (Change change : key.changes()) {
+	private static void print(PrintWriter out, KeyComparison part) {
+		out.println("@@ " + part.label() + " @@");
+		for (Change change : part.changes()) {
 			out.println("- " + change.what() + " " + change.then());
-			out.println("+ " + change.what() + " " + change.now()
-					+ (change.by().isEmpty() ? "" : " (" + change.by() + ")"));
+			out.println("+ " + change.what() + " " + change.now());
 		}
 	}
 
-	private static List<String> unchanged(PlanComparison comparison) {
-		return comparison.keys().stream().filter(key -> key.changes().isEmpty()).map(KeyComparison::label).toList();
+	private static List<String> unchanged(List<KeyComparison> parts) {
+		return parts.stream().filter(key -> key.changes().isEmpty()).map(KeyComparison::label).toList();
 	}
 
 	static Map<String, Object> json(PlanComparison comparison) {
@@ -50,11 +47,24 @@ final class ComparisonText {
 		json.put("old", comparison.then().plan().getName());
 		json.put("new", comparison.now().plan().getName());
 		json.put("sameInstrument", comparison.sameInstrument());
-		json.put("changed", comparison.keys().stream().filter(key -> !key.changes().isEmpty())
-				.map(key -> Map.of("key", key.label(), "changes", key.changes())).toList());
-		json.put("unchanged", unchanged(comparison));
-		json.put("onlyOld", comparison.onlyThen());
-		json.put("onlyNew", comparison.onlyNow());
+		putParts(json, "key", comparison.keys(), comparison.onlyThen(), comparison.onlyNow());
 		return json;
+	}
+
+	static Map<String, Object> json(SystemComparison comparison) {
+		Map<String, Object> json = new LinkedHashMap<>();
+		json.put("old", comparison.then().getName());
+		json.put("new", comparison.now().getName());
+		putParts(json, "part", comparison.parts(), comparison.onlyThen(), comparison.onlyNow());
+		return json;
+	}
+
+	private static void putParts(Map<String, Object> json, String part, List<KeyComparison> parts, List<String> onlyThen,
+			List<String> onlyNow) {
+		json.put("changed", parts.stream().filter(each -> !each.changes().isEmpty())
+				.map(each -> Map.of(part, each.label(), "changes", each.changes())).toList());
+		json.put("unchanged", unchanged(parts));
+		json.put("onlyOld", onlyThen);
+		json.put("onlyNew", onlyNow);
 	}
 }

@@ -2,8 +2,8 @@ package padwright.commands;
 
 import java.util.List;
 
-import padwright.engine.coupling.CircularCouplingException;
 import padwright.workup.diagnosis.PlanDiagnosis;
+import padwright.workup.report.DiagnosisReport;
 import padwright.workup.service.ServicePlan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -32,10 +32,8 @@ final class DiagnoseCommand extends PlanReport {
 		}
 		try {
 			PlanDiagnosis found = PlanDiagnosis.of(plan, written(bad), written(good));
-			print(DiagnosisJson.of(found), out -> DiagnosisTable.print(out, found));
+			print(DiagnosisJson.of(found), out -> TextTable.print(out, DiagnosisReport.of(found)));
 			return found.diagnosis().contradictions().isEmpty() ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
-		} catch (CircularCouplingException circle) {
-			return CircleReport.print(this, plan, circle);
 		} catch (IllegalArgumentException unusable) {
 			throw new InputException(unusable.getMessage());
 		}

@@ -5,6 +5,7 @@ import java.util.function.Supplier;
 
 import padwright.engine.drift.Climate;
 import padwright.workup.drift.PlanDrift;
+import padwright.workup.report.DriftReport;
 import padwright.workup.service.ServicePlan;
 import picocli.CommandLine.Command;
 
@@ -22,7 +23,7 @@ final class DriftCommand extends PlanReport {
 		Climate home = climate(() -> PlanDrift.home(plan), "the plan says no climate of the player's home: write "
 				+ "home 24 °C 60 %RH into player { }, with the player's figures");
 		PlanDrift drift = PlanDrift.of(plan, bench, home);
-		print(DriftJson.of(drift), out -> DriftTable.print(out, drift));
+		print(DriftJson.of(drift), out -> TextTable.print(out, DriftReport.of(drift)));
 		return ExitStatus.CLEAN;
 	}
 

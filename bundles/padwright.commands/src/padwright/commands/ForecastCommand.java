@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 
 import padwright.workup.forecast.ShopForecast;
+import padwright.workup.report.ForecastReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -45,7 +46,7 @@ final class ForecastCommand implements Callable<Integer> {
 		if (json) {
 			Json.print(out, ForecastJson.of(forecast));
 		} else {
-			ForecastTable.print(out, forecast);
+			TextTable.print(out, ForecastReport.of(forecast));
 			out.flush();
 		}
 	}

@@ -40,7 +40,7 @@ record GitVersions(Path path, Path old, Path current, Path newPath) {
 	int print(PrintWriter out) {
 		out.println("padwright compare " + path + (newPath.equals(path) ? "" : " renamed to " + newPath));
 		if (!Files.isRegularFile(old) || !Files.isRegularFile(current)) {
-			out.println(Files.isRegularFile(old) ? "- taken away" : "+ new");
+			out.println(Files.isRegularFile(old) ? "taken away" : "new");
 			return ExitStatus.CLEAN;
 		}
 		try {
@@ -61,7 +61,7 @@ record GitVersions(Path path, Path old, Path current, Path newPath) {
 			String after = SourceText.read(current);
 			if (!before.equals(after)) {
 				List<String> lines = LineChanges.of(before, after);
-				out.println(lines.isEmpty() ? "only the ends of lines differ" : "@@ lines of the text @@");
+				out.println(lines.isEmpty() ? "only the ends of lines differ" : "Lines of the text, - as it was, + as it is:");
 				lines.forEach(out::println);
 			}
 		} catch (UnreadableException noText) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 
 import padwright.workup.history.ShopHistory;
+import padwright.workup.report.HistoryReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -42,7 +43,7 @@ final class HistoryCommand implements Callable<Integer> {
 		if (json) {
 			Json.print(out, HistoryJson.of(history));
 		} else {
-			HistoryTable.print(out, history);
+			TextTable.print(out, HistoryReport.of(history));
 			out.flush();
 		}
 		return plans.status();

@@ -1,6 +1,7 @@
 package padwright.commands;
 
 import padwright.model.systems.EffectiveKey;
+import padwright.workup.parts.Labels;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
 
@@ -12,8 +13,7 @@ final class KeyLabels {
 
 	/** The label of a key of the plan's system, or its name where it has none. */
 	static String of(ServicePlan plan, String name) {
-		return plan.system().keys().stream().filter(key -> key.name().equals(name)).findFirst()
-				.map(EffectiveKey::label).orElse(name);
+		return Labels.ofKey(plan, name);
 	}
 
 	static String of(KeyJob job) {

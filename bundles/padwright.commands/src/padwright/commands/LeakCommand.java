@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 
 import padwright.engine.leak.Tester;
 import padwright.workup.leak.PlanLeak;
+import padwright.workup.report.LeakReport;
 import padwright.workup.service.ServicePlan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -23,7 +24,7 @@ final class LeakCommand extends PlanReport {
 		Tester tester = options.tester(plan);
 		BigDecimal celsius = options.celsius(plan);
 		PlanLeak leak = PlanLeak.of(SolvedPlan.solve(plan, err()), tester);
-		print(LeakJson.of(leak, celsius), out -> LeakTable.print(out, leak, celsius));
+		print(LeakJson.of(leak, celsius), out -> TextTable.print(out, LeakReport.of(leak, celsius)));
 		return ExitStatus.CLEAN;
 	}
 }

@@ -12,12 +12,13 @@ import picocli.CommandLine.Spec;
 /** The command that all others are commands of. */
 @Command(name = "padwright", mixinStandardHelpOptions = true, versionProvider = Padwright.BundleVersion.class,
 		description = "Plans the pads, shims and regulation of flutes.",
-		footer = "%npadwright open [SHOP or FILE]... opens the workbench.",
+		footer = "%nExit status 70: a fault of the program, not of the files; the message names a record to send.%n"
+				+ "%npadwright open [SHOP or FILE]... opens the workbench.",
 		subcommands = { CheckCommand.class, SolveCommand.class, CardCommand.class, FilmCommand.class,
 				FormatCommand.class, RegulateCommand.class, LeakCommand.class, DriftCommand.class,
 				DiagnoseCommand.class, ForecastCommand.class, StockCommand.class, QuoteCommand.class,
-				SheetCommand.class, ChooseCommand.class, CompareCommand.class, HandbackCommand.class,
-				HistoryCommand.class, ExportCommand.class, ImportCommand.class, MergeCommand.class,
+				SheetCommand.class, NotesCommand.class, ChooseCommand.class, CompareCommand.class,
+				HandbackCommand.class, HistoryCommand.class, ExportCommand.class, ImportCommand.class, MergeCommand.class,
 				ServeCommand.class })
 final class Padwright implements Runnable {
 

@@ -1,6 +1,7 @@
 package padwright.commands;
 
 import java.io.PrintStream;
+import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 
@@ -36,9 +37,8 @@ public final class PadwrightApplication implements IApplication {
 	static int run(Object command, String[] arguments, PrintStream out, PrintStream err) {
 		try {
 			return new CommandLineTool(command, out, err).run(arguments);
-		} catch (Throwable e) {
-			err.println(CommandLineTool.explain(e));
-			return ExitStatus.UNUSABLE;
+		} catch (Throwable failure) {
+			return CommandLineTool.fail(failure, new PrintWriter(err, true));
 		} finally {
 			out.flush();
 			err.flush();

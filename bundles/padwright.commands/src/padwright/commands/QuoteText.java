@@ -4,10 +4,9 @@ import java.io.PrintWriter;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-import padwright.engine.quote.Labour;
-import padwright.engine.quote.Money;
 import padwright.engine.quote.Quote;
 import padwright.engine.quote.QuoteLine;
+import padwright.workup.report.QuoteReport;
 
 /** A quote for people and for programs. */
 final class QuoteText {
@@ -16,25 +15,7 @@ final class QuoteText {
 	}
 
 	static void print(PrintWriter out, String plan, Quote quote) {
-		out.println(plan + ", in the currency of the stock's prices; amounts rounded to hundredths, halves up");
-		out.println();
-		TextTable table = new TextTable("", "count", "each", "amount");
-		quote.lines().forEach(line -> table.row(line.article(), String.valueOf(line.count()),
-				Money.text(line.price()), Money.text(line.amount())));
-		table.row("parts, film and glue", "", "", Money.text(quote.parts()));
-		if (!quote.labour().equals(Labour.NONE)) {
-			table.row(quote.labour().minutes().toPlainString() + " minutes at "
-					+ Money.text(quote.labour().rate()) + " an hour", "", "", Money.text(quote.labour().amount()));
-		}
-		table.row("net", "", "", Money.text(quote.net()));
-		table.row("tax " + quote.taxPercent().toPlainString() + " %", "", "", Money.text(quote.tax()));
-		table.row("total", "", "", Money.text(quote.total()));
-		table.print(out);
-		if (!quote.unpriced().isEmpty()) {
-			out.println();
-			out.println("In no sum, since it has no price:");
-			quote.unpriced().forEach(article -> out.println("  " + article));
-		}
+		TextTable.print(out, QuoteReport.of(plan, quote));
 	}
 
 	static Map<String, Object> json(String plan, Quote quote) {

@@ -2,11 +2,11 @@ package padwright.commands;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 import padwright.engine.calibration.CalibrationResult.Calibrated;
 import padwright.engine.calibration.CalibrationResult.Undecided;
 import padwright.workup.calibration.KeyCalibration;
+import padwright.workup.report.HistoryReport;
 import padwright.workup.solve.HeightWork;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.SeatWords;
@@ -34,20 +34,9 @@ final class SolutionNotes {
 	private void addCalibration(KeyCalibration calibration) {
 		if (calibration.result() instanceof Calibrated told) {
 			notes.add("stiffness by " + calibration.rounds() + (calibration.rounds() == 1 ? " round: " : " rounds: ")
-					+ stiffness(told));
+					+ HistoryReport.stiffness(told));
 		} else if (calibration.result() instanceof Undecided undecided) {
 			notes.add("no stiffness from its rounds: " + undecided.why());
 		}
-	}
-
-	/** With its range, and how far the readings are off if they are. */
-	static String stiffness(Calibrated told) {
-		return lambda(told.best().lambda()) + " (" + lambda(told.atLeast().lambda()) + " to "
-				+ lambda(told.atMost().lambda()) + ")" + told.error().map(error -> ", readings off by about "
-						+ Amounts.thou(error.deviation()) + " thou").orElse("");
-	}
-
-	private static String lambda(double lambda) {
-		return String.format(Locale.ROOT, "%.2g", lambda);
 	}
 }

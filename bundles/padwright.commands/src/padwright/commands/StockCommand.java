@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import padwright.model.plan.Document;
 import padwright.model.plan.Plan;
 import padwright.workup.parts.StockDraw;
+import padwright.workup.report.StockReport;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.PlanSolution;
 import picocli.CommandLine.Command;
@@ -45,7 +46,7 @@ final class StockCommand implements Callable<Integer> {
 		if (json) {
 			Json.print(out, StockJson.of(draws));
 		} else {
-			draws.forEach(draw -> StockTable.print(out, draw));
+			TextTable.print(out, StockReport.of(draws));
 		}
 		return errors ? ExitStatus.FINDINGS : ExitStatus.CLEAN;
 	}

@@ -5,6 +5,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
+import padwright.workup.report.Report;
+import padwright.workup.report.ReportTable;
+
 /** A table of text whose columns are as wide as they need to be. The last column is not padded. */
 final class TextTable {
 
@@ -14,6 +17,32 @@ final class TextTable {
 
 	TextTable(String... heads) {
 		row(heads);
+	}
+
+	/** A report: its leading sentences, then its tables, each with its notes below it. */
+	static void print(PrintWriter out, Report report) {
+		report.leads().forEach(out::println);
+		boolean first = report.leads().isEmpty();
+		for (ReportTable table : report.tables()) {
+			if (!first) {
+				out.println();
+			}
+			print(out, table);
+			first = false;
+		}
+	}
+
+	private static void print(PrintWriter out, ReportTable table) {
+		if (!table.title().isEmpty()) {
+			out.println(table.title());
+		}
+		if (!table.rows().isEmpty()) {
+			TextTable text = new TextTable(table.columns().stream().map(ReportTable.Column::heading)
+					.toArray(String[]::new));
+			table.rows().forEach(row -> text.row(row.cells().toArray(String[]::new)));
+			text.print(out);
+		}
+		table.notes().forEach(out::println);
 	}
 
 	/** Adds a row with as many cells as there are heads. */

@@ -72,7 +72,7 @@ class RefusalsTest {
 	void whatTheLanguageCannotSay() {
 		assertTrue(refused("{\"format\": \"padwright/1\", \"plans\": [{\"name\": \"P\"}]}", Format.JSON).getMessage()
 				.contains("system"));
-		assertTrue(refused("{\"format\": \"padwright/1\", \"systems\": [{\"name\": \"a b } system C {\"}]}", Format.JSON)
+		assertTrue(refused("{\"format\": \"padwright/1\", \"systems\": [{\"name\": \"a\\\" } system C {\"}]}", Format.JSON)
 				.getMessage().contains("language"));
 	}
 

@@ -4,6 +4,7 @@ import org.eclipse.emf.ecore.util.Diagnostician;
 import org.eclipse.xtext.conversion.IValueConverterService;
 import org.eclipse.xtext.linking.ILinkingDiagnosticMessageProvider;
 import org.eclipse.xtext.parser.IParser;
+import org.eclipse.xtext.resource.XtextResource;
 import org.eclipse.xtext.parser.antlr.ISyntaxErrorMessageProvider;
 import org.eclipse.xtext.resource.IDefaultResourceDescriptionStrategy;
 import org.eclipse.xtext.scoping.IGlobalScopeProvider;
@@ -18,6 +19,7 @@ import padwright.language.conversion.PadwrightValueConverters;
 import padwright.language.messages.LinkMessages;
 import padwright.language.messages.SyntaxMessages;
 import padwright.language.parser.ResumingParser;
+import padwright.language.resource.DocumentResource;
 import padwright.language.resource.SharedNames;
 import padwright.language.scoping.SharedElements;
 import padwright.language.scoping.SharedScopes;
@@ -29,6 +31,11 @@ public class PadwrightRuntimeModule extends AbstractPadwrightRuntimeModule {
 	@Override
 	public Class<? extends IParser> bindIParser() {
 		return ResumingParser.class;
+	}
+
+	@Override
+	public Class<? extends XtextResource> bindXtextResource() {
+		return DocumentResource.class;
 	}
 
 	@Override

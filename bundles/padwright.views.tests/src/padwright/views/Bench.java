@@ -40,6 +40,9 @@ public final class Bench {
 	private static final String SHOP = """
 			system Flute {
 				clock 12 at hinge
+				joint body
+				joint foot
+				touch L2
 				key A "A" open by L2 closes B through screw pitch 0.25 mm 
 					hole 13.2 mm cup 16.5 mm deep 2.95 mm hinge near at 100 mm
 				key B "B♭" closed hole 13.2 mm cup 16.5 mm deep 2.95 mm hinge near at 130 mm
@@ -49,6 +52,7 @@ public final class Bench {
 				levelling { enough 30 % }
 				material acetal { }
 				material polyester { }
+				kind engineered { }
 				pad Hard { kind engineered base acetal 32 thou thick 98 thou sinks 2 thou stiffness 0.1 }
 				stabiliser Disc acetal 20 thou
 				film Clear polyester { 0.5 1 2 5 7.5 thou }

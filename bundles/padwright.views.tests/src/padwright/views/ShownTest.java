@@ -3,6 +3,7 @@ package padwright.views;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -23,6 +24,7 @@ import padwright.views.rows.KeyColumn;
 import padwright.views.rows.KeyRows;
 import padwright.views.rows.RowEdit;
 import padwright.views.scenes.Targets;
+import padwright.workup.words.Texts;
 
 /** Units and clocks as the user wants them. One inch is exactly 25.4 mm (NIST SP 811, B.8). */
 class ShownTest {
@@ -50,6 +52,20 @@ class ShownTest {
 		}
 		assertEquals(Optional.empty(), Figures.read("-1"));
 		assertEquals(Optional.empty(), Figures.read("one"));
+	}
+
+	@Test
+	void decimalsAreWrittenAsTheLanguageWritesThemAndReadEitherWay() {
+		assertEquals("0,5", Texts.in(Locale.GERMAN, () -> Figures.shown(Length.thou("0.5"))));
+		assertEquals("0.5", Texts.in(Locale.ENGLISH, () -> Figures.shown(Length.thou("0.5"))));
+		assertEquals(Figures.read("0.5"), Figures.read("0,5"));
+	}
+
+	@Test
+	void headingsSayTheUnit() {
+		assertEquals("Readings thou", KeyColumn.READINGS.heading());
+		assertEquals("Cup mm", KeyColumn.CUP.heading());
+		assertEquals("State", KeyColumn.STATE.heading());
 	}
 
 	@Test

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
 import padwright.model.Lengths;
+import padwright.workup.words.Texts;
 
 /** Lengths as the views show them and the user types them. */
 public final class Figures {
@@ -17,14 +18,17 @@ public final class Figures {
 	private Figures() {
 	}
 
-	/** In the unit that is shown, without it; what half a thou is shows in each. */
+	/**
+	 * In the unit that is shown, without it, with the decimal sign of the user's language; what half a thou is shows in
+	 * each unit.
+	 */
 	public static String shown(Length length) {
 		int decimals = switch (Shown.unit()) {
 		case THOU -> 2;
 		case MILLIMETRE -> 4;
 		case MICROMETRE -> 1;
 		};
-		return length.in(Shown.unit(), decimals).toPlainString().replace('-', '\u2212');
+		return Texts.decimal(length.in(Shown.unit(), decimals).toPlainString()).replace('-', '\u2212');
 	}
 
 	/** As {@link #shown(Length)} with the unit, as in {@code 1.25 thou}. */
@@ -58,7 +62,7 @@ public final class Figures {
 
 	/** As in {@code 17.5}. */
 	public static String millimetres(Length length) {
-		return length.in(LengthUnit.MILLIMETRE, 2).toPlainString();
+		return Texts.decimal(length.in(LengthUnit.MILLIMETRE, 2).toPlainString());
 	}
 
 	/** For drawing. */

@@ -52,7 +52,7 @@ public final class Driver implements AutoCloseable {
 	}
 
 	/** With a copy of the example shop in {@code folder}. */
-	static Driver withExampleShop(Path folder) throws Exception {
+	public static Driver withExampleShop(Path folder) throws Exception {
 		copyExampleShop(folder);
 		return over(folder);
 	}
@@ -77,7 +77,7 @@ public final class Driver implements AutoCloseable {
 	}
 
 	/** Does something in the UI thread. */
-	static <T> T ui(Callable<T> work) throws Exception {
+	public static <T> T ui(Callable<T> work) throws Exception {
 		AtomicReference<T> result = new AtomicReference<>();
 		AtomicReference<Exception> failure = new AtomicReference<>();
 		display().syncExec(() -> {
@@ -93,7 +93,7 @@ public final class Driver implements AutoCloseable {
 		return result.get();
 	}
 
-	static Display display() {
+	public static Display display() {
 		return PlatformUI.getWorkbench().getDisplay();
 	}
 
@@ -112,15 +112,15 @@ public final class Driver implements AutoCloseable {
 		return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
 	}
 
-	IFile file(String path) {
+	public IFile file(String path) {
 		return shop.getFile(path);
 	}
 
-	Path path(String path) {
+	public Path path(String path) {
 		return file(path).getLocation().toPath();
 	}
 
-	PlanEditor open(String path) throws Exception {
+	public PlanEditor open(String path) throws Exception {
 		return ui(() -> (PlanEditor) Places.editor(file(path)).orElseThrow());
 	}
 
@@ -129,7 +129,7 @@ public final class Driver implements AutoCloseable {
 	}
 
 	/** Replaces the first {@code old} in an open text, as typing would. */
-	static void replace(PlanEditor editor, String old, String anew) throws Exception {
+	public static void replace(PlanEditor editor, String old, String anew) throws Exception {
 		ui(() -> {
 			IDocument document = document(editor);
 			int offset = document.get().indexOf(old);
@@ -189,12 +189,25 @@ public final class Driver implements AutoCloseable {
 	}
 
 	/** Presses the default button of the dialog that opens. */
-	static void answerDialog() throws Exception {
+	public static void answerDialog() throws Exception {
 		waitFor("a dialog", () -> dialog().isPresent());
 		ui(() -> {
 			dialog().orElseThrow().getDefaultButton().notifyListeners(SWT.Selection, new Event());
 			return null;
 		});
+	}
+
+	/** Presses a button of the dialog with a title, once that is open, and waits until it is gone. */
+	public static void answerDialog(String title, String button) throws Exception {
+		waitFor(title, () -> dialog(title).isPresent());
+		Shell dialog = ui(() -> dialog(title).orElseThrow());
+		pressButton(dialog, button);
+		waitFor("the end of " + title, dialog::isDisposed);
+	}
+
+	private static Optional<Shell> dialog(String title) {
+		return Arrays.stream(display().getShells())
+				.filter(shell -> shell.isVisible() && shell.getText().equals(title)).findFirst();
 	}
 
 	private static Optional<Shell> dialog() {

@@ -17,6 +17,8 @@ import org.eclipse.jface.text.Region;
 import org.eclipse.jface.text.contentassist.ICompletionProposal;
 import org.eclipse.jface.text.contentassist.ICompletionProposalExtension2;
 import org.eclipse.jface.text.link.LinkedModeModel;
+import org.eclipse.jface.text.source.ISourceViewer;
+import org.eclipse.jface.text.source.TextInvocationContext;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.ui.IMarkerResolution;
@@ -30,6 +32,7 @@ import org.junit.jupiter.api.io.TempDir;
 import padwright.workbench.editor.Completion;
 import padwright.workbench.editor.Hover;
 import padwright.workbench.editor.PlanEditor;
+import padwright.workbench.editor.QuickAssist;
 
 /** The text of a plan in the window: what is said of it while it is typed, and what is offered. */
 class EditorTest {
@@ -81,6 +84,18 @@ class EditorTest {
 			editor.getAction(ITextEditorActionConstants.UNDO).run();
 			return null;
 		});
+	}
+
+	/** Wherever on the line the caret is, so that nobody has to hit the word. */
+	@Test
+	void curesAreOfferedAllAlongTheLine() throws Exception {
+		PlanEditor editor = bench.open(PLAN);
+		Driver.replace(editor, "with Bench", "with Bnech");
+		Driver.waitFor("a finding", () -> bench.findings(PLAN).stream().anyMatch(found -> found.contains("Bnech")));
+		int line = Driver.text(editor).indexOf("plan ");
+		Driver.waitFor("a cure at the start of the line", () -> Arrays.stream(new QuickAssist()
+				.computeQuickAssistProposals(new TextInvocationContext((ISourceViewer) viewer(editor), line, 0)))
+				.anyMatch(offer -> offer.getDisplayString().contains("Bench")));
 	}
 
 	@Test

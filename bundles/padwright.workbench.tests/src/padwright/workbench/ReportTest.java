@@ -1,8 +1,11 @@
 package padwright.workbench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -22,7 +25,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import padwright.workbench.bench.Bench;
 import padwright.workbench.reports.ReportView;
 
-/** What the command line answers, asked for in the window; and papers. */
+/** Reports and papers about what is in the window. */
 class ReportTest {
 
 	@TempDir
@@ -37,21 +40,77 @@ class ReportTest {
 
 	@AfterEach
 	void closeShop() throws Exception {
+		Driver.ui(() -> {
+			reports().forEach(Driver.page()::hideView);
+			return null;
+		});
 		driver.close();
 	}
 
 	@ParameterizedTest
-	@CsvSource({"choose, plan, engineered pad", "leak, plan, mL/min", "quote, plan, engineered pad", "stock, shop, Main bench",
-			"history, shop, A-1042"})
-	void aReportIsShown(String command, String about, String words) throws Exception {
-		run("padwright.workbench.report", Map.of("padwright.workbench.report.command", command,
-				"padwright.workbench.report.about", about));
-		ReportView view = (ReportView) Driver.view(ReportView.ID);
-		Driver.waitFor("the answer of " + command, () -> view.text().contains(words));
+	@CsvSource({"choose, engineered pad", "leak, mL/min", "drift, from the bench at", "stock, Main bench",
+			"forecast, Materials past", "history, A-1042"})
+	void aReportIsShown(String kind, String words) throws Exception {
+		report(kind);
+		Driver.waitFor("the report " + kind, () -> newest().text().contains(words));
+	}
+
+	@Test
+	void severalReportsAreOpenAtOnce() throws Exception {
+		report("leak");
+		report("drift");
+		Driver.waitFor("both", () -> reports().stream().anyMatch(view -> view.text().contains("mL/min"))
+				&& reports().stream().anyMatch(view -> view.text().contains("from the bench at")));
+	}
+
+	@Test
+	void aReportIsOfTheTextThatIsNotSavedYet() throws Exception {
+		Driver.replace(driver.open("plans/spring-service.plan"), "\tkey Tr2 empty 15 15 15 15 felt . . . .",
+				"\tkey Tr2 empty 15 15 15 15 felt . . . 3");
+		report("leak");
+		Driver.waitFor("the worst key", () -> newest().text().contains("\n1\nD♯ trill\n"));
+	}
+
+	@Test
+	void aQuoteAsksForTimeAndTax() throws Exception {
+		Windows asked = Windows.open(command("padwright.workbench.report",
+				Map.of("padwright.workbench.report.command", "quote")), "What it costs");
+		asked.type("Minutes at the bench", "90");
+		assertFalse(asked.canPush("OK"));
+		asked.type("Money for an hour", "60");
+		asked.type("Tax in per cent", "19");
+		asked.push("OK");
+		Driver.waitFor("the quote", () -> newest().text().contains("90 minutes at 60.00 an hour"));
+	}
+
+	@Test
+	void allPlansAreSearchedBySerialPlayerAndFinding() throws Exception {
+		Driver.waitFor("findings", () -> !driver.findings("plans/student-flute.plan").isEmpty());
+		Windows asked = Windows.open(command("padwright.workbench.report",
+				Map.of("padwright.workbench.report.command", "search")), "Search all plans");
+		asked.type("Look for", "a-1042");
+		asked.push("OK");
+		Driver.waitFor("what was found", () -> newest().text().contains("SpringService"));
+		assertFalse(Driver.ui(() -> newest().text().contains("StudentFlute")));
+	}
+
+	private static void report(String kind) throws Exception {
+		int before = Driver.ui(() -> reports().size());
+		run("padwright.workbench.report", Map.of("padwright.workbench.report.command", kind));
+		Driver.waitFor("a view of its own", () -> reports().size() == before + 1);
+	}
+
+	private static List<ReportView> reports() {
+		return Arrays.stream(Driver.page().getViewReferences()).map(view -> view.getView(false))
+				.filter(ReportView.class::isInstance).map(ReportView.class::cast).toList();
+	}
+
+	private static ReportView newest() {
+		return reports().stream().filter(Driver.page()::isPartVisible).findFirst().orElseThrow();
 	}
 
 	@ParameterizedTest
-	@CsvSource({"card", "film", "handback", "quote", "layout"})
+	@CsvSource({"card", "film", "handback", "layout"})
 	void aPaperIsShown(String kind) throws Exception {
 		Driver.waitFor("the plan on the bench", () -> Bench
 				.of(Driver.page().getWorkbenchWindow()).shown().plan().isPresent());
@@ -91,11 +150,13 @@ class ReportTest {
 		assertEquals(old, Driver.text(editor));
 	}
 
+	private static ParameterizedCommand command(String command, Map<String, String> parameters) {
+		return ParameterizedCommand.generateCommand(
+				PlatformUI.getWorkbench().getService(ICommandService.class).getCommand(command), parameters);
+	}
+
 	private static void run(String command, Map<String, String> parameters) throws Exception {
-		Driver.ui(() -> {
-			var known = PlatformUI.getWorkbench().getService(ICommandService.class).getCommand(command);
-			return PlatformUI.getWorkbench().getService(IHandlerService.class)
-					.executeCommand(ParameterizedCommand.generateCommand(known, parameters), null);
-		});
+		Driver.ui(() -> PlatformUI.getWorkbench().getService(IHandlerService.class)
+				.executeCommand(command(command, parameters), null));
 	}
 }

@@ -26,6 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 import padwright.workbench.bench.Bench;
 import padwright.workbench.editor.PlanEditor;
+import padwright.workbench.findings.FindingsView;
 import padwright.workbench.inspector.InspectorView;
 import padwright.workbench.shops.ShopView;
 import padwright.workbench.tour.TourView;
@@ -92,7 +93,7 @@ class ScreensTest {
 	private static void pictures(PlanEditor editor) throws Exception {
 		for (String id : new String[] {KeyMapView.ID, RimClockView.ID, CupSectionView.ID, KeyTableView.ID,
 				RegulationView.ID, InspectorView.ID, ShopView.ID, TourView.ID, IPageLayout.ID_OUTLINE,
-				IPageLayout.ID_PROBLEM_VIEW}) {
+				FindingsView.ID}) {
 			IViewPart view = Driver.view(id);
 			settle();
 			picture(Driver.ui(() -> (Control) view.getSite().getService(MPart.class)

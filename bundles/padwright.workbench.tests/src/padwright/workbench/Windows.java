@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
+import org.eclipse.core.commands.ParameterizedCommand;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -14,6 +15,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.handlers.IHandlerService;
 
 import padwright.workbench.controls.Named;
@@ -29,6 +31,12 @@ final class Windows {
 
 	/** The dialog that a command opens. */
 	static Windows open(String command, String title) throws Exception {
+		return open(new ParameterizedCommand(
+				PlatformUI.getWorkbench().getService(ICommandService.class).getCommand(command), null), title);
+	}
+
+	/** The dialog that a command opens. */
+	static Windows open(ParameterizedCommand command, String title) throws Exception {
 		Driver.display().asyncExec(() -> {
 			try {
 				PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(command, null);

@@ -76,7 +76,7 @@ class WizardsTest {
 		wizard.type("Title:", "My flute");
 		wizard.push("Finish");
 		wizard.waitForEnd();
-		assertEquals("unit mm\n\nsystem MyFlute \"My flute\" extends BoehmC {\n}\n",
+		assertEquals("unit mm\n\nsystem MyFlute \"My flute\" based on BoehmC {\n}\n",
 				Files.readString(bench.path("systems/my-flute.keys")));
 	}
 

@@ -16,7 +16,9 @@ import padwright.model.keysystem.Fingering;
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemFactory;
+import padwright.model.keysystem.Press;
 import padwright.model.keysystem.ToneHole;
+import padwright.model.keysystem.Touch;
 import padwright.model.plan.CouplingSide;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.Piece;
@@ -91,12 +93,12 @@ public final class DemoPlan {
 		return films;
 	}
 
-	/** An open key over a hole of 15 mm with a rim of 1 mm. */
+	/** An open key over a hole of 13 mm with a rim of 1 mm. */
 	public Key key(String name) {
 		Key key = KEYS.createKey();
 		key.setName(name);
 		ToneHole hole = KEYS.createToneHole();
-		hole.setDiameter(Measure.valueOf("15 mm"));
+		hole.setDiameter(Measure.valueOf("13 mm"));
 		hole.setRimWidth(Measure.valueOf("1 mm"));
 		key.setHole(hole);
 		system.getKeys().add(key);
@@ -119,7 +121,7 @@ public final class DemoPlan {
 		Coupling coupling = KEYS.createCoupling();
 		coupling.setDriven(driven);
 		coupling.setAdjuster(adjuster);
-		driver.getCouplings().add(coupling);
+		driver.getCloses().add(coupling);
 	}
 
 	/** A fingering that presses keys; {@code label} may be null. */
@@ -127,9 +129,26 @@ public final class DemoPlan {
 		Fingering fingering = KEYS.createFingering();
 		fingering.setNote(name);
 		fingering.setLabel(label);
-		fingering.getKeys().addAll(List.of(pressed));
+		List.of(pressed).forEach(key -> press(fingering, touch(key)));
 		system.getFingerings().add(fingering);
 		return fingering;
+	}
+
+	/** The touch that presses a key, called like it. */
+	public Touch touch(Key key) {
+		if (key.getTouches().isEmpty()) {
+			Touch touch = KEYS.createTouch();
+			touch.setName(key.getName());
+			((KeySystem) key.eContainer()).getTouches().add(touch);
+			key.getTouches().add(touch);
+		}
+		return key.getTouches().get(0);
+	}
+
+	public void press(Fingering fingering, Touch touch) {
+		Press press = KEYS.createPress();
+		press.setTouch(touch);
+		fingering.getPresses().add(press);
 	}
 
 	public KeyService row(Key key) {

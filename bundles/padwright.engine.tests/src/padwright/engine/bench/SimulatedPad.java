@@ -1,5 +1,7 @@
 package padwright.engine.bench;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Random;
@@ -33,7 +35,8 @@ public final class SimulatedPad {
 	private final double[] clearance = new double[PLACES];
 	private final double reach;
 	private final Stiffness stiffness;
-	private final Map<PartialShim, double[]> placed = new HashMap<>();
+	/** Two pieces may be alike. */
+	private final Map<PartialShim, Deque<double[]>> placed = new HashMap<>();
 
 	/** The pad of a number: the same every time. */
 	public SimulatedPad(long number, Instrument instrument) {
@@ -82,12 +85,12 @@ public final class SimulatedPad {
 		double from = piece.arc().from().station() / 2.0 + MISPLACED * random.nextGaussian();
 		double thickness = piece.thickness().nanometres() * (1 + MISCUT * random.nextGaussian());
 		double[] lift = lift(from, piece.arc().halfHours() / 2.0, thickness);
-		placed.put(piece, lift);
+		placed.computeIfAbsent(piece, alike -> new ArrayDeque<>()).push(lift);
 		add(lift, -1);
 	}
 
 	public void takeOut(PartialShim piece) {
-		add(placed.remove(piece), 1);
+		add(placed.get(piece).pop(), 1);
 	}
 
 	private void add(double[] lift, int sign) {

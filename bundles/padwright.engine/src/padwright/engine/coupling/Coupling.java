@@ -11,9 +11,8 @@ import padwright.engine.length.Length;
  * @param driver the key that is pressed
  * @param driven the key that it closes
  * @param adjuster what sets the moment of contact
- * @param ratio travel at the adjuster for one unit of light at either pad, more than 0: the adjuster's distance from
- *     the hinge over the pad's (0.5 where it sits half way out). Both keys are taken to turn about one hinge line with
- *     pads equally far out.
+ * @param ratio travel at the pad of the driven key over travel at the pad of the driver, more than 0. The adjuster is
+ *     taken to sit on the driver as far from the hinge as its pad.
  */
 public record Coupling(String driver, String driven, Adjuster adjuster, BigDecimal ratio) {
 
@@ -31,15 +30,15 @@ public record Coupling(String driver, String driven, Adjuster adjuster, BigDecim
 		}
 	}
 
-	/** A coupling with the adjuster as far from the hinge as the pads. */
+	/** A coupling in which both pads travel alike. */
 	public Coupling(String driver, String driven, Adjuster adjuster) {
 		this(driver, driven, adjuster, BigDecimal.ONE);
 	}
 
-	/** How far the adjuster moves for this light at a pad: light × ratio, rounded half even to the nanometre. */
-	public Length travelFor(Length light) {
-		return new Length(ratio.multiply(BigDecimal.valueOf(light.nanometres()))
-				.setScale(0, RoundingMode.HALF_EVEN).longValueExact());
+	/** How far the driver's pad moves while the driven one moves so far: over the ratio, rounded half even to 1 nm. */
+	public Length driverTravel(Length drivenTravel) {
+		return new Length(BigDecimal.valueOf(drivenTravel.nanometres()).divide(ratio, 0, RoundingMode.HALF_EVEN)
+				.longValueExact());
 	}
 
 	/** As in a plan: {@code F > Fs}. */

@@ -74,8 +74,18 @@ public record CouplingGraph(List<String> keys, List<Coupling> couplings) {
 	 * @throws IllegalArgumentException if a key is unknown
 	 */
 	public List<Upset> upsets(Map<String, Length> changes) {
+		return upsets(changes, Set.of());
+	}
+
+	/**
+	 * The same where some keys are levers without a pad of their own.
+	 *
+	 * @throws IllegalArgumentException if a key is unknown
+	 */
+	public List<Upset> upsets(Map<String, Length> changes, Set<String> levers) {
 		requireKnown(changes.keySet());
-		return keys.stream().flatMap(driver -> Upset.under(driver, closedBy(driver), changes).stream()).toList();
+		return keys.stream().flatMap(driver -> Upset.under(driver, closedBy(driver), changes, levers).stream())
+				.toList();
 	}
 
 	/** @throws IllegalArgumentException if one of the names is not a key */

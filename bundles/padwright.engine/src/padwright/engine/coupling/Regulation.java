@@ -26,10 +26,12 @@ public record Regulation(Coupling coupling, Side side, Length light) {
 		}
 	}
 
-	/** How far the contact must move, positive toward the driven key: ± light × ratio. */
+	/**
+	 * How far the contact must move, positive toward the driven key: light at the driven key over the ratio, or
+	 * back by the light at the driver.
+	 */
 	public Length travel() {
-		Length travel = coupling.travelFor(light);
-		return side == Side.DRIVEN ? travel : travel.negated();
+		return side == Side.DRIVEN ? coupling.driverTravel(light) : light.negated();
 	}
 
 	/** The screw turn or the film that moves it there. */

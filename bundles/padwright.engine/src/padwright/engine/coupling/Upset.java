@@ -23,12 +23,14 @@ public record Upset(String driver, String lightAt, Length light) {
 		return driver.equals(lightAt);
 	}
 
-	/** The light at the driver and at every key it closes, where there is any. */
-	static List<Upset> under(String driver, Collection<String> closed, Map<String, Length> changes) {
+	/** The light at the driver and at every key it closes, where there is any; levers have no pad that could meet a rim. */
+	static List<Upset> under(String driver, Collection<String> closed, Map<String, Length> changes,
+			Set<String> levers) {
 		Set<String> goingDown = new LinkedHashSet<>();
 		goingDown.add(driver);
 		goingDown.addAll(closed);
-		Length stop = goingDown.stream().map(key -> change(key, changes)).max(Length::compareTo).orElseThrow();
+		goingDown.removeAll(levers);
+		Length stop = goingDown.stream().map(key -> change(key, changes)).max(Length::compareTo).orElse(Length.ZERO);
 		return closed.isEmpty() ? List.of() : goingDown.stream()
 				.map(key -> new Upset(driver, key, stop.minus(change(key, changes))))
 				.filter(upset -> upset.light.signum() > 0)

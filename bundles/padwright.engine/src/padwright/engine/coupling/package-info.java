@@ -4,7 +4,7 @@
  *
  * <pre>{@code
  * Adjuster screw = Adjuster.screw(ScrewThread.of("UNM 1.0"));
- * Coupling pair = new Coupling("F", "Fs", screw, new BigDecimal("0.5"));
+ * Coupling pair = new Coupling("F", "Fs", screw, new BigDecimal("2"));
  * CouplingGraph keys = new CouplingGraph(List.of("F", "Fs"), List.of(pair));
  * keys.orderOfWork();                                                    // [Fs, F]
  * new Regulation(pair, Regulation.Side.DRIVEN, Length.thou("5")).adjustment().inWords(); // "about a quarter turn in"

@@ -11,6 +11,7 @@ import padwright.exchange.tree.Branch;
 import padwright.exchange.tree.Leaf;
 import padwright.exchange.tree.Listing;
 import padwright.exchange.tree.Tree;
+import padwright.exchange.tree.Words;
 
 /**
  * Lays a document out as a table. The first column says what a row is: {@code plans} for a plan, {@code plans.keys} for
@@ -89,7 +90,7 @@ final class TableWriter {
 	}
 
 	private static String words(Listing values) {
-		return String.join(" ", values.parts().stream().map(value -> ((Leaf) value).text()).toList());
+		return Words.joined(values.parts().stream().map(value -> ((Leaf) value).text()).toList());
 	}
 
 	private List<List<String>> cells() {

@@ -1,7 +1,6 @@
 package padwright.exchange.tree;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -77,7 +76,7 @@ public final class TreeToModel {
 	/** A cell of a table holds many values with blanks between. */
 	private static List<? extends Tree> parts(EStructuralFeature feature, Tree tree) throws ExchangeException {
 		if (tree instanceof Leaf cell && cell.syntax() == Syntax.CELL && !Features.isPart(feature)) {
-			return Arrays.stream(cell.text().strip().split("\\s+"))
+			return Words.split(cell.text()).stream()
 					.map(word -> new Leaf(word, Syntax.CELL, cell.line())).toList();
 		}
 		if (tree instanceof Listing listing) {

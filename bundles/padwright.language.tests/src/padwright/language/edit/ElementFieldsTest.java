@@ -34,6 +34,8 @@ class ElementFieldsTest {
 			case "LengthUnit", "RuleUnit" -> "mm";
 			case "PropertyName" -> "pad.kind";
 			case "ValueName" -> "felt";
+			case "Name" -> "\"left hand\"";
+			case "Cents" -> "+12.5";
 			case "STRING" -> "a \"word\"";
 			default -> throw new AssertionError(rule);
 		};

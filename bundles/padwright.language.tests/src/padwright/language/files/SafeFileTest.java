@@ -41,6 +41,30 @@ class SafeFileTest {
 		file = folder.resolve("spring.plan");
 	}
 
+	/** As below a root that was changed: only the file itself can be asked what it can have. */
+	@Test
+	void permissionsAreKeptWhereTheDiskCannotBeTold() throws IOException {
+		assumeTrue(file.getFileSystem().supportedFileAttributeViews().contains("posix"));
+		Set<PosixFilePermission> own = PosixFilePermissions.fromString("rw-rw----");
+		Files.setPosixFilePermissions(Files.write(file, OLD), own);
+		Path aside = Files.write(folder.resolve("aside"), NEW);
+		new Disk().permitLike(UntoldStores.of(file), UntoldStores.of(aside));
+		assertEquals(own, Files.getPosixFilePermissions(aside));
+	}
+
+	/** The administrator could write it all the same; the mark is meant for everybody. */
+	@Test
+	void aFileMarkedAsNotToBeWrittenIsLeftAsItIs() throws IOException {
+		Files.write(file, OLD);
+		assertFalse(SafeFile.isProtected(file));
+		assertTrue(file.toFile().setReadOnly());
+		assertTrue(SafeFile.isProtected(file));
+		assertThrows(IOException.class, () -> SafeFile.replace(file, NEW));
+		assertThrows(IOException.class, () -> SafeFile.write(file, NEW));
+		assertArrayEquals(OLD, Files.readAllBytes(file));
+		assertOnly(file);
+	}
+
 	private void assertOnly(Path... expected) throws IOException {
 		try (Stream<Path> files = Files.list(folder)) {
 			assertEquals(Stream.of(expected).sorted().toList(), files.sorted().toList());

@@ -16,8 +16,10 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import padwright.model.keysystem.Adjuster;
-import padwright.model.keysystem.KeyChange;
+import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemPackage;
+import padwright.model.keysystem.PadCup;
+import padwright.model.keysystem.Titled;
 import padwright.model.plan.Document;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.Plan;
@@ -28,6 +30,14 @@ import padwright.model.stock.StockPackage;
 
 /** Builds documents in code, with any feature of any element set or not, as chance will have it. */
 final class RandomModels {
+
+	/** Said of a change to take something away, and what then cannot be said. */
+	private static final Map<EStructuralFeature, EStructuralFeature> NOTHINGS = Map.of(
+			KeySystemPackage.Literals.KEY_FEATURES__UNTOUCHED, KeySystemPackage.Literals.KEY_FEATURES__TOUCHES,
+			KeySystemPackage.Literals.KEY_FEATURES__CLOSES_NOTHING, KeySystemPackage.Literals.KEY_FEATURES__CLOSES,
+			KeySystemPackage.Literals.KEY_FEATURES__OPENS_NOTHING, KeySystemPackage.Literals.KEY_FEATURES__OPENS,
+			KeySystemPackage.Literals.KEY_FEATURES__HOLDS_NOTHING, KeySystemPackage.Literals.KEY_FEATURES__HOLDS,
+			KeySystemPackage.Literals.HOLE_FEATURES__UNTOUCHED, KeySystemPackage.Literals.HOLE_FEATURES__TOUCHES);
 
 	/** What the grammar does not let be left out. */
 	private static final Set<String> MANDATORY = Set.of("name", "note", "key", "driven", "driver", "hour", "reference",
@@ -40,6 +50,7 @@ final class RandomModels {
 			StockPackage.Literals.STABILISER, Set.of("material", "thickness"),
 			StockPackage.Literals.FILM_SET, Set.of("material", "thicknesses"),
 			StockPackage.Literals.FEELER, Set.of("thickness"),
+			KeySystemPackage.Literals.EMBOUCHURE, Set.of("length", "width"),
 			PlanPackage.Literals.PIECE, Set.of("thickness"),
 			PlanPackage.Literals.TENON, Set.of("joint"));
 	private static final int DEEPEST_CONDITION = 4;
@@ -133,11 +144,13 @@ final class RandomModels {
 		if (element instanceof Adjuster adjuster && adjuster.getThread() != null) {
 			adjuster.setPitch(null);
 		}
-		if (element instanceof KeyChange change && change.isUncoupled()) {
-			change.getCouplings().clear();
+		takeNothingBesideSomething(element);
+		if (element instanceof Titled && !(element instanceof KeySystem)) {
+			NOTHINGS.keySet().stream().filter(element.eClass().getEAllStructuralFeatures()::contains)
+					.forEach(element::eUnset);
 		}
-		if (element.eClass() == KeySystemPackage.Literals.KEY) {
-			element.eUnset(KeySystemPackage.Literals.KEY_FEATURES__UNCOUPLED);
+		if (element instanceof PadCup cup && !cup.isSetStyle()) {
+			cup.setPerforation(null);
 		}
 		if (element instanceof KeyService service && service.getDelivered() != null) {
 			service.getDelivered().setLevel(false);
@@ -148,6 +161,15 @@ final class RandomModels {
 		if (element instanceof Round round && round.isLevel()) {
 			round.getPieces().clear();
 		}
+	}
+
+	private static void takeNothingBesideSomething(EObject element) {
+		NOTHINGS.forEach((nothing, something) -> {
+			if (element.eClass().getEAllStructuralFeatures().contains(nothing)
+					&& Boolean.TRUE.equals(element.eGet(nothing))) {
+				element.eUnset(something);
+			}
+		});
 	}
 
 	/** Every feature of every class of elements. */

@@ -3,28 +3,38 @@ package padwright.language.serializer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 
+import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
+import padwright.model.keysystem.Change;
 import padwright.model.keysystem.Coupling;
-import padwright.model.keysystem.Fingering;
+import padwright.model.keysystem.HoleFeatures;
 import padwright.model.keysystem.Key;
-import padwright.model.keysystem.KeyChange;
-import padwright.model.keysystem.KeyRemoval;
+import padwright.model.keysystem.KeyFeatures;
 import padwright.model.keysystem.KeySystem;
+import padwright.model.keysystem.KeySystemPackage;
+import padwright.model.keysystem.Removal;
 import padwright.model.plan.Document;
 import padwright.model.plan.Fitting;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.Plan;
+import padwright.model.plan.PlanPackage;
 import padwright.model.plan.Regulation;
+import padwright.model.plan.Tenon;
 import padwright.model.stock.Stock;
 import padwright.model.stock.StockPackage;
 import padwright.model.systems.EffectiveSystem;
 
 /** References between the elements of a document, as chance will have it among those that a text can name. */
 final class RandomReferences {
+
+	private static final Set<EReference> MANDATORY = Set.of(KeySystemPackage.Literals.COUPLING__DRIVEN,
+			KeySystemPackage.Literals.BEARING__KEY, KeySystemPackage.Literals.PRESS__TOUCH,
+			PlanPackage.Literals.TENON__JOINT);
 
 	private final Random random;
 
@@ -46,35 +56,62 @@ final class RandomReferences {
 	}
 
 	private void connect(KeySystem system) {
-		List<Key> inherited = keys(system.getBase());
-		if (inherited.isEmpty()) {
-			system.getChanges().clear();
-			system.getRemovals().clear();
+		system.getChanges().removeIf(change -> !name(change, system.getBase()));
+		system.getRemovals().removeIf(removal -> !name(removal, system.getBase()));
+		for (EObject element : all(system, EObject.class)) {
+			connect(element, system);
 		}
-		for (KeyChange change : system.getChanges()) {
-			change.setKey(oneOf(inherited));
-		}
-		for (KeyRemoval removal : system.getRemovals()) {
-			removal.setKey(oneOf(inherited));
-		}
-		List<Key> known = keys(system);
-		system.getFingerings().forEach(fingering -> connect(fingering, known));
-		all(system, Coupling.class).forEach(coupling -> setOrRemove(coupling, known));
 	}
 
-	private void connect(Fingering fingering, List<Key> known) {
-		known.stream().filter(key -> random.nextInt(3) == 0).forEach(fingering.getKeys()::add);
+	/** Lets a change or removal name something inherited, if there is such a thing. */
+	private boolean name(EObject element, KeySystem base) {
+		for (EReference target : element.eClass().getEReferences()) {
+			List<EObject> inherited = parts(base, target.getEReferenceType());
+			if (inherited.isEmpty()) {
+				return false;
+			}
+			element.eSet(target, oneOf(inherited));
+		}
+		return true;
 	}
 
-	private void setOrRemove(Coupling coupling, List<Key> known) {
-		if (known.isEmpty()) {
-			EcoreUtil.remove(coupling);
-		} else {
-			coupling.setDriven(oneOf(known));
+	private void connect(EObject element, KeySystem system) {
+		boolean names = element instanceof Change || element instanceof Removal;
+		for (EReference link : element.eClass().getEAllReferences()) {
+			if (!link.isContainment() && !(names && element.eClass().getEReferences().contains(link))) {
+				connect(element, link, parts(system, link.getEReferenceType()));
+			}
 		}
+		if (element instanceof KeyFeatures key && key.getHole() != null) {
+			key.setOver(null);
+		}
+		if (element instanceof Coupling coupling && coupling.getCondition() == null) {
+			coupling.setUnpressed(false);
+		}
+	}
+
+	@SuppressWarnings("unchecked")
+	private void connect(EObject element, EReference link, List<EObject> known) {
+		if (MANDATORY.contains(link)) {
+			if (known.isEmpty()) {
+				EcoreUtil.remove(element);
+			} else {
+				element.eSet(link, oneOf(known));
+			}
+		} else if (!link.isMany()) {
+			element.eSet(link, oneOrNone(known));
+		} else if (!isUntouched(element)) {
+			known.stream().filter(one -> random.nextInt(3) == 0).forEach(((List<EObject>) element.eGet(link))::add);
+		}
+	}
+
+	private static boolean isUntouched(EObject element) {
+		return element instanceof KeyFeatures key && key.isUntouched()
+				|| element instanceof HoleFeatures hole && hole.isUntouched();
 	}
 
 	private void connect(Stock stock) {
+		stock.getPads().forEach(pad -> pad.setKind(oneOrNone(stock.getKinds())));
 		for (EObject element : all(stock, EObject.class)) {
 			for (EReference reference : element.eClass().getEAllReferences()) {
 				boolean optional = element.eClass() == StockPackage.Literals.FEELER;
@@ -89,6 +126,8 @@ final class RandomReferences {
 	private void connect(Plan plan, Document document) {
 		plan.setSystem(oneOf(document.getSystems()));
 		plan.setStock(random.nextInt(4) == 0 ? null : oneOf(document.getStocks()));
+		List<EObject> joints = parts(plan.getSystem(), KeySystemPackage.Literals.JOINT);
+		all(plan, Tenon.class).forEach(tenon -> connect(tenon, PlanPackage.Literals.TENON__JOINT, joints));
 		List<Key> known = keys(plan.getSystem());
 		if (known.isEmpty()) {
 			plan.getKeys().clear();
@@ -113,6 +152,11 @@ final class RandomReferences {
 
 	private static List<Key> keys(KeySystem system) {
 		return EffectiveSystem.lineage(system).stream().flatMap(each -> each.getKeys().stream()).toList();
+	}
+
+	private static List<EObject> parts(KeySystem system, EClass type) {
+		return EffectiveSystem.lineage(system).stream().flatMap(each -> each.eContents().stream())
+				.filter(part -> part.eClass() == type).toList();
 	}
 
 	private static <T extends EObject> List<T> all(EObject root, Class<T> type) {

@@ -17,13 +17,16 @@ import padwright.model.FeelerReading;
 import padwright.model.Measure;
 import padwright.model.Range;
 import padwright.model.SignedMeasure;
+import padwright.model.keysystem.KeySystemPackage;
 import padwright.model.stock.StockPackage;
 
 /** Values for the attributes of a model, as chance will have it; no name is given twice. */
 final class RandomValues {
 
 	private static final List<EAttribute> SIGNED = List.of(StockPackage.Literals.CLIMATE__TEMPERATURE,
-			StockPackage.Literals.NUMBER_VALUE__NUMBER);
+			StockPackage.Literals.NUMBER_VALUE__NUMBER, KeySystemPackage.Literals.PLACED__AROUND,
+			KeySystemPackage.Literals.ROD_FEATURES__AROUND, KeySystemPackage.Literals.FINGERING__CENTS,
+			KeySystemPackage.Literals.NOTE_REMOVAL__CENTS, KeySystemPackage.Literals.KEY_SYSTEM__TRANSPOSITION);
 	private static final List<String> RULE_UNITS = List.of("thou", "mm", "um", "°C", "%RH", "years", "grams");
 	private static final List<String> PROPERTIES = List.of("shim.material", "pad", "pad.thick", "my_own.thing", "found",
 			"key.joint", "bench.humidity");
@@ -76,7 +79,8 @@ final class RandomValues {
 	private String text(EObject owner, EAttribute attribute) {
 		boolean isText = owner.eClass().getName().equals("Player");
 		return switch (attribute.getName()) {
-		case "name", "note", "hazards" -> isText ? oneOf(TEXTS) : name();
+		case "name" -> isText ? oneOf(TEXTS) : name(owner);
+		case "finger", "note", "hazards" -> name();
 		case "property" -> oneOf(PROPERTIES);
 		case "unit" -> oneOf(RULE_UNITS);
 		default -> oneOf(TEXTS);
@@ -85,6 +89,12 @@ final class RandomValues {
 
 	private String name() {
 		return !names.isEmpty() && random.nextInt(3) == 0 ? names.removeFirst() : "n" + named++;
+	}
+
+	/** In a key system it may be of several words. */
+	private String name(EObject owner) {
+		boolean several = owner.eClass().getEPackage() == KeySystemPackage.eINSTANCE && random.nextInt(4) == 0;
+		return several ? "low n" + named++ : name();
 	}
 
 	private String oneOf(List<String> choices) {

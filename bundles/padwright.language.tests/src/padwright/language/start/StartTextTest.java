@@ -119,7 +119,8 @@ class StartTextTest {
 	void wordsOfTheLanguageAreNone() {
 		assertEquals(Optional.of(NameFault.KEYWORD), NameFault.of("key"));
 		assertEquals(Optional.of(NameFault.MISSING), NameFault.of(""));
-		assertEquals("^key", NameFault.reference("key"));
+		assertEquals("\"key\"", NameFault.reference("key"));
+		assertEquals("\"low C\"", NameFault.reference("low C"));
 	}
 
 	@Test

@@ -20,7 +20,7 @@ import padwright.workup.checks.IssueCodes;
 /** Every finding as a small text: what is reported, where, and how grave; and what comes near it but is right. */
 class FindingsTest {
 
-	private static final List<String> FILES = List.of("systems.cases", "stock.cases", "rules.cases", "plans.cases",
+	private static final List<String> FILES = List.of("systems.cases", "mechanism.cases", "stock.cases", "rules.cases", "plans.cases",
 			"heights.cases", "units.cases", "text.cases");
 
 	static List<FindingCase> cases() {

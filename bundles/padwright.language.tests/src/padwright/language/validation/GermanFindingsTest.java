@@ -58,8 +58,8 @@ class GermanFindingsTest {
 		Locale.setDefault(Locale.Category.DISPLAY, Locale.GERMAN);
 		TestShop shop = TestShop.of("flute.keys", "system Flute { key A open clozes B }").with("alto.keys",
 				"system Alto { key C closes Z }");
-		assertEquals(List.of("„clozes“ kann hier nicht stehen: erwartet wird '}'. "
-				+ "Ein System enthält Zeilen clock, key, change, remove und note."),
+		assertEquals(List.of("„clozes“ kann hier nicht stehen. "
+				+ "Ein System enthält Zeilen pitch, sounds, clock, joint, touch, hole, key, rod, change, remove und note."),
 				shop.messages("flute.keys", IssueCodes.SYNTAX));
 		assertEquals(List.of("Klappe Z gibt es nicht: es gibt C. Ist C gemeint?"),
 				shop.messages("alto.keys", IssueCodes.LINK));

@@ -30,13 +30,17 @@ class StarterRulesTest {
 	private static final int LEAST_RULES = 30;
 	private static final String SHOP = """
 			system Flute {
+				joint head
+				joint body
+				joint foot
+				touch L2
 				key Tr closed hole 7.9 mm rim 0.9 mm soldered cup 10.5 mm
 				key A open by L2 closes D hole 13.2 mm rim 1 mm soldered cup 16.5 mm
 				key Thin open hole 13.2 mm rim 0.5 mm soldered cup 16.5 mm
 				key D open hole 14.3 mm rim 1 mm drawn cup 17.5 mm
 			}
 			system Piccolo { key A open hole 6 mm rim 1 mm cup 8 mm }
-			system Tiny extends Piccolo { }
+			system Tiny based on Piccolo { }
 			stock Bench with StarterRules { bench 20 °C 45 %RH %s }
 			stock Damp with StarterRules { bench 20 °C 66 %RH %s }
 			""";

@@ -13,12 +13,12 @@ import padwright.model.plan.Document;
 
 class WholeDocumentsTest {
 
-	/** One that began elsewhere would never be asked. */
+	/** One that began elsewhere would never be asked; several would be carried out in an order left to chance. */
 	@Test
-	void everyCheckOfTheValidatorBeginsAtADocument() {
+	void theOneCheckOfTheValidatorBeginsAtADocument() {
 		List<Method> checks = Arrays.stream(PadwrightValidator.class.getMethods())
 				.filter(method -> method.isAnnotationPresent(Check.class)).toList();
-		assertEquals(3, checks.size());
+		assertEquals(1, checks.size());
 		checks.forEach(check -> assertEquals(List.of(Document.class), List.of(check.getParameterTypes())));
 	}
 }

@@ -3,7 +3,6 @@ package padwright.language.archive;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -63,7 +62,7 @@ final class Duplicates {
 				.map(plan -> new ShopFinding(state.file(), plan.line(), plan.column(), Severity.ERROR,
 						IssueCodes.DUPLICATE_NAME, PadwrightValidator.duplicate(plan.name()).inOneLine()))
 				.filter(finding -> !all.contains(finding)).forEach(all::add);
-		all.sort(Comparator.comparingInt(ShopFinding::line).thenComparingInt(ShopFinding::column));
+		all.sort(ShopFinding.ORDER);
 		return all;
 	}
 }

@@ -6,9 +6,7 @@ import java.time.LocalDate;
 import org.eclipse.xtext.common.services.DefaultTerminalConverters;
 import org.eclipse.xtext.conversion.IValueConverter;
 import org.eclipse.xtext.conversion.ValueConverter;
-import org.eclipse.xtext.conversion.impl.QualifiedNameValueConverter;
 
-import com.google.inject.Inject;
 import com.google.inject.Singleton;
 
 import padwright.engine.clock.ClockHour;
@@ -23,12 +21,19 @@ import padwright.model.SignedMeasure;
 @Singleton
 public class PadwrightValueConverters extends DefaultTerminalConverters {
 
-	@Inject
-	private QualifiedNameValueConverter qualifiedNames;
+	@ValueConverter(rule = "Name")
+	public IValueConverter<String> name() {
+		return new NameConverter(getGrammar(), "Name");
+	}
+
+	@ValueConverter(rule = "JointName")
+	public IValueConverter<String> jointName() {
+		return new NameConverter(getGrammar(), "JointName");
+	}
 
 	@ValueConverter(rule = "QualifiedName")
 	public IValueConverter<String> qualifiedName() {
-		return qualifiedNames;
+		return new QualifiedNameConverter(new NameConverter(getGrammar(), "Name"));
 	}
 
 	@ValueConverter(rule = "MaterialName")
@@ -93,6 +98,12 @@ public class PadwrightValueConverters extends DefaultTerminalConverters {
 	@ValueConverter(rule = "SignedDecimal")
 	public IValueConverter<BigDecimal> signedDecimal() {
 		return new TextConverter<>("number", text -> new BigDecimal(joined(text)), BigDecimal::toPlainString);
+	}
+
+	@ValueConverter(rule = "Cents")
+	public IValueConverter<BigDecimal> cents() {
+		return new TextConverter<>("number", text -> new BigDecimal(joined(text)),
+				cents -> (cents.signum() < 0 ? "" : "+") + cents.toPlainString());
 	}
 
 	@ValueConverter(rule = "PropertyName")

@@ -24,7 +24,7 @@ final class WordConverter implements IValueConverter<String> {
 		escaped.removeAll(listed(GrammarUtil.findRuleForName(grammar, rule)));
 	}
 
-	private static Set<String> listed(AbstractRule rule) {
+	static Set<String> listed(AbstractRule rule) {
 		Set<String> keywords = new HashSet<>();
 		EcoreUtil2.eAllOfType(rule, Keyword.class).forEach(keyword -> keywords.add(keyword.getValue()));
 		EcoreUtil2.eAllOfType(rule, RuleCall.class).forEach(call -> keywords.addAll(listed(call.getRule())));

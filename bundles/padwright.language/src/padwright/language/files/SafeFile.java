@@ -22,8 +22,15 @@ public final class SafeFile {
 		this.disk = disk;
 	}
 
-	/** Writes {@code content} to {@code file}, whether or not it exists. */
+	/**
+	 * Writes {@code content} to {@code file}, whether or not it exists.
+	 *
+	 * @throws IOException if it cannot be written, or exists and is marked as not to be
+	 */
 	public static void write(Path file, byte[] content) throws IOException {
+		if (Files.exists(file)) {
+			ON_DISK.requireUnprotected(file.toRealPath());
+		}
 		ON_DISK.put(file, content);
 	}
 
@@ -48,6 +55,11 @@ public final class SafeFile {
 		return replace(file, Files.readAllBytes(file), content);
 	}
 
+	/** Whether {@code file} is marked as not to be written; {@link #replace} then refuses to. */
+	public static boolean isProtected(Path file) throws IOException {
+		return ON_DISK.disk.isProtected(file.toRealPath());
+	}
+
 	void put(Path file, byte[] content) throws IOException {
 		Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
 		Path aside = disk.createBeside(target);
@@ -62,15 +74,19 @@ public final class SafeFile {
 
 	Path exchange(Path file, byte[] expected, byte[] content) throws IOException {
 		Path target = file.toRealPath();
-		if (!Files.isWritable(target)) {
-			throw new IOException(Messages.of("file.protected"));
-		}
+		requireUnprotected(target);
 		requireUnchanged(target, expected);
 		Path backup = target.resolveSibling(target.getFileName() + BACKUP);
 		put(backup, expected);
 		requireUnchanged(target, expected);
 		put(target, content);
 		return backup;
+	}
+
+	private void requireUnprotected(Path target) throws IOException {
+		if (disk.isProtected(target)) {
+			throw new IOException(Messages.of("file.protected"));
+		}
 	}
 
 	private static void requireUnchanged(Path target, byte[] expected) throws IOException {

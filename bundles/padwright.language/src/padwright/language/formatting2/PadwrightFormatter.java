@@ -78,6 +78,7 @@ public class PadwrightFormatter extends AbstractJavaFormatter {
 
 	protected void format(KeySystem system, IFormattableDocument text) {
 		block(system, text);
+		statements(system, text, "pitch", "sounds");
 		system.eContents().forEach(member -> text.prepend(member, this::startsLine));
 	}
 
@@ -151,7 +152,7 @@ public class PadwrightFormatter extends AbstractJavaFormatter {
 		if (rule != null && (rule.getName().equals(grammar.getMeasureRule().getName())
 				|| rule.getName().equals(grammar.getSignedMeasureRule().getName()))) {
 			text.addReplacer(new WordLayout(region, " "));
-		} else if (rule instanceof ParserRule) {
+		} else if (rule instanceof ParserRule && !region.getText().contains("\"")) {
 			text.addReplacer(new WordLayout(region, ""));
 		}
 	}

@@ -9,7 +9,9 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 
+import padwright.model.keysystem.Change;
 import padwright.model.keysystem.KeySystemPackage;
+import padwright.model.keysystem.Removal;
 import padwright.model.keysystem.Titled;
 import padwright.model.plan.PlanPackage;
 import padwright.model.stock.StockPackage;
@@ -18,10 +20,10 @@ import padwright.model.stock.StockPackage;
 final class Identity {
 
 	private static final Map<EClass, List<EStructuralFeature>> FEATURES = Map.ofEntries(
-			by(KeySystemPackage.Literals.KEY_CHANGE, KeySystemPackage.Literals.KEY_CHANGE__KEY),
-			by(KeySystemPackage.Literals.KEY_REMOVAL, KeySystemPackage.Literals.KEY_REMOVAL__KEY),
 			by(KeySystemPackage.Literals.FINGERING, KeySystemPackage.Literals.FINGERING__NOTE,
-					KeySystemPackage.Literals.FINGERING__LABEL),
+					KeySystemPackage.Literals.FINGERING__CENTS, KeySystemPackage.Literals.FINGERING__LABEL),
+			by(KeySystemPackage.Literals.NOTE_REMOVAL, KeySystemPackage.Literals.NOTE_REMOVAL__NOTE,
+					KeySystemPackage.Literals.NOTE_REMOVAL__CENTS, KeySystemPackage.Literals.NOTE_REMOVAL__LABEL),
 			by(StockPackage.Literals.LAYER, StockPackage.Literals.LAYER__ROLE),
 			by(StockPackage.Literals.RULE, StockPackage.Literals.RULE__TEXT),
 			by(StockPackage.Literals.PREFERENCE, StockPackage.Literals.PREFERENCE__TEXT),
@@ -50,6 +52,9 @@ final class Identity {
 		List<EStructuralFeature> own = FEATURES.get(element.eClass());
 		if (own != null) {
 			return own;
+		}
+		if (element instanceof Change || element instanceof Removal) {
+			return List.copyOf(element.eClass().getEReferences());
 		}
 		return element instanceof Titled ? List.of(KeySystemPackage.Literals.TITLED__NAME) : List.of();
 	}

@@ -1,6 +1,7 @@
 package padwright.language.messages;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.StreamSupport;
 
 import org.eclipse.emf.ecore.EClass;
@@ -14,6 +15,7 @@ import com.google.inject.Inject;
 import com.google.inject.Singleton;
 
 import padwright.model.keysystem.KeySystemPackage;
+import padwright.model.stock.StockPackage;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.words.NearestName;
 
@@ -22,6 +24,10 @@ import padwright.workup.words.NearestName;
 public class LinkMessages extends LinkingDiagnosticMessageProvider {
 
 	private static final int MOST_NAMES_LISTED = 12;
+
+	/** Kinds of things that are mostly named without having been declared. */
+	private static final Set<EClass> UNDECLARED = Set.of(KeySystemPackage.Literals.TOUCH,
+			KeySystemPackage.Literals.JOINT, StockPackage.Literals.PAD_KIND);
 
 	@Inject
 	private IScopeProvider scopes;
@@ -33,12 +39,16 @@ public class LinkMessages extends LinkingDiagnosticMessageProvider {
 				scopes.getScope(context.getContext(), context.getReference()).getAllElements().spliterator(), false)
 				.map(IEObjectDescription::getName).map(Object::toString).distinct().toList();
 		String nearest = NearestName.among(names, written);
-		return new DiagnosticMessage(message(context.getReference().getEReferenceType(), written, names, nearest),
-				Severity.ERROR, IssueCodes.LINK, nearest);
+		EClass type = context.getReference().getEReferenceType();
+		return new DiagnosticMessage(message(type, written, names, nearest), Severity.ERROR, IssueCodes.LINK, nearest,
+				type.getName());
 	}
 
 	private static String message(EClass type, String written, List<String> names, String nearest) {
 		String kind = Messages.of("kind." + type.getName());
+		if (names.isEmpty() && UNDECLARED.contains(type)) {
+			return Messages.of("link.undeclared." + type.getName(), written, written);
+		}
 		if (names.isEmpty()) {
 			return type == KeySystemPackage.Literals.KEY ? Messages.of("link.noKeys", kind, written)
 					: Messages.of("link.none", kind, written);

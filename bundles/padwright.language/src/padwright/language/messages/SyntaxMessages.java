@@ -5,21 +5,30 @@ import java.util.Optional;
 import org.antlr.runtime.MismatchedTokenException;
 import org.antlr.runtime.RecognitionException;
 import org.antlr.runtime.Token;
+import org.antlr.runtime.TokenStream;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.xtext.RuleCall;
+import org.eclipse.xtext.conversion.ValueConverterException;
 import org.eclipse.xtext.nodemodel.SyntaxErrorMessage;
 import org.eclipse.xtext.parser.antlr.SyntaxErrorMessageProvider;
 
 import com.google.inject.Singleton;
 
+import padwright.language.parser.LineStarts;
 import padwright.workup.checks.IssueCodes;
 
 /** Tells of text that cannot be read in words of the trade instead of the parser's. */
 @Singleton
 public class SyntaxMessages extends SyntaxErrorMessageProvider {
 
-	private static final int LONGEST_QUOTE = 30;
+	/** Carried by a finding on a statement before the line that it was met at. */
+	public static final String UNFINISHED = "unfinished";
+	/** Carried by a finding on a number that is no hour. */
+	public static final String HOUR = "hour";
 
-	
+	private static final int LONGEST_QUOTE = 30;
+	private static final String HOUR_RULE = "Hour";
+	private static final String BLOCK_END = "'}'";
 
 	@Override
 	public SyntaxErrorMessage getSyntaxErrorMessage(IParserErrorContext context) {
@@ -27,15 +36,52 @@ public class SyntaxMessages extends SyntaxErrorMessageProvider {
 		if (problem == null && context.getDefaultMessage() != null) {
 			return new SyntaxErrorMessage(context.getDefaultMessage(), IssueCodes.SYNTAX);
 		}
+		Optional<String> explained = problem == null || problem.token == null ? Optional.empty() : explained(problem);
+		if (explained.isPresent()) {
+			return new SyntaxErrorMessage(explained.get(), IssueCodes.SYNTAX);
+		}
+		if (isUnfinished(context, problem)) {
+			return new SyntaxErrorMessage(expected(context, problem)
+					.map(expected -> Messages.of("syntax.unfinishedBefore", expected))
+					.orElseGet(() -> Messages.of("syntax.unfinished")) + " " + order(context.getCurrentContext()),
+					IssueCodes.SYNTAX, new String[] { UNFINISHED });
+		}
 		String found = problem == null ? Messages.of("syntax.this") : quoted(problem.token);
 		String wrong = expected(context, problem).map(expected -> Messages.of("syntax.expected", found, expected))
 				.orElseGet(() -> Messages.of("syntax.misplaced", found));
 		return new SyntaxErrorMessage(wrong + " " + order(context.getCurrentContext()), IssueCodes.SYNTAX);
 	}
 
+	private static Optional<String> explained(RecognitionException problem) {
+		String word = String.valueOf(problem.token.getText()).strip();
+		String before = problem.input instanceof TokenStream tokens && tokens.LT(-1) != null ? tokens.LT(-1).getText() : "";
+		return Wording.ofFormer(word).map(now -> Messages.of("syntax.former", word, now))
+				.or(() -> Wording.asName(before, word).map(name -> Messages.of("syntax.asName", word, name)));
+	}
+
 	@Override
 	public SyntaxErrorMessage getSyntaxErrorMessage(IValueConverterErrorContext context) {
-		return new SyntaxErrorMessage(context.getDefaultMessage() + ".", IssueCodes.SYNTAX);
+		return new SyntaxErrorMessage(context.getDefaultMessage() + ".", IssueCodes.SYNTAX,
+				isHour(context.getValueConverterException()) ? new String[] { HOUR } : null);
+	}
+
+	private static boolean isHour(ValueConverterException failed) {
+		return failed != null && failed.getNode() != null && failed.getNode().getGrammarElement() instanceof RuleCall call
+				&& call.getRule().getName().equals(HOUR_RULE);
+	}
+
+	/**
+	 * Whether the next statement began before this one was at its end: then the one before is to be mended, not the one
+	 * that could not be read on into.
+	 */
+	private static boolean isUnfinished(IParserErrorContext context, RecognitionException problem) {
+		if (problem == null || problem.token == null || !(problem.input instanceof TokenStream tokens)) {
+			return false;
+		}
+		Token before = tokens.LT(-1);
+		return before != null && before.getLine() < problem.token.getLine()
+				&& problem.token.getText() != null && LineStarts.isOne(problem.token.getText())
+				&& expectedToken(context, problem).filter(BLOCK_END::equals).isEmpty();
 	}
 
 	private static String quoted(Token token) {
@@ -48,10 +94,13 @@ public class SyntaxMessages extends SyntaxErrorMessageProvider {
 	}
 
 	private static Optional<String> expected(IParserErrorContext context, RecognitionException problem) {
+		return expectedToken(context, problem).map(SyntaxMessages::word);
+	}
+
+	private static Optional<String> expectedToken(IParserErrorContext context, RecognitionException problem) {
 		String[] tokens = context.getTokenNames();
 		return problem instanceof MismatchedTokenException mismatch && mismatch.expecting >= 0
-				&& mismatch.expecting < tokens.length ? Optional.of(word(tokens[mismatch.expecting]))
-						: Optional.empty();
+				&& mismatch.expecting < tokens.length ? Optional.of(tokens[mismatch.expecting]) : Optional.empty();
 	}
 
 	/** A keyword stands for itself. */

@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
  * Where reading can go on after something that cannot be read: at the next line that begins like a statement or ends a
  * block. Layout is free, but nearly everybody begins statements on lines of their own.
  */
-final class LineStarts {
+public final class LineStarts {
 
 	private static final Pattern STATEMENT = Pattern.compile("(?m)^[ \\t\\u00A0]*(?:\\}|"
 			+ "(?:system|clock|key|change|remove|note"
@@ -16,6 +16,11 @@ final class LineStarts {
 			+ "|plan|date|seat|bed|player|inspect|build|tenon|fit|read|felt|regulate)\\b)");
 
 	private LineStarts() {
+	}
+
+	/** Whether a word begins a statement, or a brace ends a block of them. */
+	public static boolean isOne(String word) {
+		return STATEMENT.matcher(word).matches();
 	}
 
 	/** Whether a line begins with a statement at {@code offset}. */

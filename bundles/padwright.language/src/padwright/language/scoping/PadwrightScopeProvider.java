@@ -5,9 +5,9 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Function;
 
+import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.xtext.EcoreUtil2;
@@ -21,7 +21,6 @@ import org.eclipse.xtext.util.Tuples;
 import com.google.inject.Inject;
 
 import padwright.model.Present;
-import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemPackage;
 import padwright.model.keysystem.Titled;
@@ -30,12 +29,13 @@ import padwright.model.plan.PlanPackage;
 import padwright.model.stock.Stock;
 import padwright.model.stock.StockPackage;
 import padwright.model.systems.EffectiveSystem;
+import padwright.workup.rules.PadKinds;
 
 /**
- * What a name in a document may refer to. Keys are those of the system at hand and of all it extends, the nearest of
- * one name first, but those of the extended ones before its own where a key is changed or removed; articles are those
- * of the plan's stock by name, and of every stock by qualified name; systems, stocks and plans are those of the whole
- * shop.
+ * What a name in a document may refer to. Keys, touches, holes, joints and rods are those of the system at hand and of all
+ * that it is based on, the nearest of one name first, but those of its bases before its own where one is changed or
+ * removed; articles are those of the plan's stock by name, and of every stock by qualified name; pad kinds those of the
+ * stock at hand and of those that it is kept with; systems, stocks and plans are those of the whole shop.
  */
 public class PadwrightScopeProvider extends AbstractPadwrightScopeProvider {
 
@@ -45,22 +45,26 @@ public class PadwrightScopeProvider extends AbstractPadwrightScopeProvider {
 			PlanPackage.Literals.FITTING__FILMS, Stock::getFilms,
 			PlanPackage.Literals.FITTING__ADHESIVE, Stock::getAdhesives);
 
-	private static final Set<EReference> OF_INHERITED_KEYS = Set.of(KeySystemPackage.Literals.KEY_CHANGE__KEY,
-			KeySystemPackage.Literals.KEY_REMOVAL__KEY);
-
-	private static final String KEYS = "keys";
+	private static final Map<EClass, Function<KeySystem, List<? extends Titled>>> PARTS = Map.of(
+			KeySystemPackage.Literals.JOINT, KeySystem::getJoints,
+			KeySystemPackage.Literals.TOUCH, KeySystem::getTouches,
+			KeySystemPackage.Literals.HOLE, KeySystem::getHoles,
+			KeySystemPackage.Literals.KEY, KeySystem::getKeys,
+			KeySystemPackage.Literals.ROD, KeySystem::getRods);
 
 	@Inject
 	private IResourceScopeCache cache;
 
 	@Override
 	public IScope getScope(EObject context, EReference reference) {
-		if (OF_INHERITED_KEYS.contains(reference)) {
-			return named(inheritedKeys(context), named(keys(context), IScope.NULLSCOPE));
-		}
-		if (reference.getEReferenceType() == KeySystemPackage.Literals.KEY) {
+		EClass type = reference.getEReferenceType();
+		if (PARTS.containsKey(type)) {
 			Plan plan = EcoreUtil2.getContainerOfType(context, Plan.class);
-			return plan == null ? named(keys(context), IScope.NULLSCOPE) : planned(plan);
+			return plan == null ? ofSystem(EcoreUtil2.getContainerOfType(context, KeySystem.class), reference)
+					: planned(plan, type);
+		}
+		if (type == StockPackage.Literals.PAD_KIND) {
+			return named(PadKinds.of(EcoreUtil2.getContainerOfType(context, Stock.class)), IScope.NULLSCOPE);
 		}
 		if (reference.getEReferenceType() == StockPackage.Literals.MATERIAL) {
 			Stock stock = EcoreUtil2.getContainerOfType(context, Stock.class);
@@ -70,14 +74,24 @@ public class PadwrightScopeProvider extends AbstractPadwrightScopeProvider {
 		return ARTICLES.containsKey(reference) ? named(articles(context, reference), shop) : shop;
 	}
 
-	/** A plan names keys in every row, all of one system, so that they are sought out once. */
-	private IScope planned(Plan plan) {
-		return plan.eResource() == null ? keysOf(plan)
-				: cache.get(Tuples.pair(plan, KEYS), plan.eResource(), () -> keysOf(plan));
+	/** What a change or removal names is inherited; its own only where nothing of the name is. */
+	private static IScope ofSystem(KeySystem system, EReference reference) {
+		IScope all = named(parts(system, reference.getEReferenceType()), IScope.NULLSCOPE);
+		EClass owner = reference.getEContainingClass();
+		return KeySystemPackage.Literals.CHANGE.isSuperTypeOf(owner)
+				|| KeySystemPackage.Literals.REMOVAL.isSuperTypeOf(owner)
+						? named(parts(system.getBase(), reference.getEReferenceType()), all) : all;
 	}
 
-	private static IScope keysOf(Plan plan) {
-		return MapBasedScope.createScope(IScope.NULLSCOPE, named(keys(plan.getSystem()), IScope.NULLSCOPE).getAllElements());
+	/** A plan names keys in every row, all of one system, so that they are sought out once. */
+	private IScope planned(Plan plan, EClass type) {
+		return plan.eResource() == null ? partsOf(plan, type)
+				: cache.get(Tuples.pair(plan, type), plan.eResource(), () -> partsOf(plan, type));
+	}
+
+	private static IScope partsOf(Plan plan, EClass type) {
+		return MapBasedScope.createScope(IScope.NULLSCOPE,
+				named(parts(plan.getSystem(), type), IScope.NULLSCOPE).getAllElements());
 	}
 
 	private static IScope named(Collection<? extends Titled> elements, IScope outer) {
@@ -91,18 +105,10 @@ public class PadwrightScopeProvider extends AbstractPadwrightScopeProvider {
 				.orElse(List.of());
 	}
 
-	private static Collection<Key> inheritedKeys(EObject context) {
-		return keys(EcoreUtil2.getContainerOfType(context, KeySystem.class).getBase());
-	}
-
-	private static Collection<Key> keys(EObject context) {
-		return keys(EcoreUtil2.getContainerOfType(context, KeySystem.class));
-	}
-
-	/** Removed keys too: a reference to one is better told so than that there is no such key. */
-	private static Collection<Key> keys(KeySystem system) {
-		List<Key> nearestLast = new ArrayList<>();
-		EffectiveSystem.lineage(system).forEach(each -> nearestLast.addAll(each.getKeys()));
+	/** Removed ones too: a reference to one is better told so than that there is no such thing. */
+	private static Collection<? extends Titled> parts(KeySystem system, EClass type) {
+		List<Titled> nearestLast = new ArrayList<>();
+		EffectiveSystem.lineage(system).forEach(each -> nearestLast.addAll(PARTS.get(type).apply(each)));
 		Collections.reverse(nearestLast);
 		return nearestLast;
 	}

@@ -2,7 +2,6 @@ package padwright.language.shop;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 import org.eclipse.emf.ecore.resource.Resource;
@@ -19,18 +18,16 @@ import padwright.workup.checks.IssueCodes;
 /** The findings in one loaded file, with their places. */
 public final class ResourceFindings {
 
-	
-
 	private ResourceFindings() {
 	}
 
-	/** All findings in a file, in the order of its lines. */
+	/** All findings in a file, in the order of their places; those of one place the gravest first. */
 	public static List<ShopFinding> of(IResourceValidator validator, Path file, Resource resource,
 			CancelIndicator cancelled) {
 		try {
 			List<ShopFinding> findings = new ArrayList<>();
 			validator.validate(resource, CheckMode.ALL, cancelled).forEach(issue -> findings.add(finding(file, issue)));
-			findings.sort(Comparator.comparingInt(ShopFinding::line).thenComparingInt(ShopFinding::column));
+			findings.sort(ShopFinding.ORDER);
 			return findings;
 		} catch (StackOverflowError tooDeep) {
 			return List.of(unreadable(file, tooDeep()));

@@ -33,9 +33,9 @@ public enum NameFault {
 		return Optional.of(isName(ESCAPE + name) ? KEYWORD : SIGNS);
 	}
 
-	/** A name as references to it are written: with a sign before it where it is a word of the language. */
+	/** A name as references to it are written: in quotation marks where it is no word, or one of the language. */
 	public static String reference(String name) {
-		return isName(name) ? name : ESCAPE + name;
+		return isName(name) ? name : '"' + name + '"';
 	}
 
 	/**

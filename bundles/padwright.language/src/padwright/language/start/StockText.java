@@ -26,6 +26,8 @@ public final class StockText {
 					material card { source "no source found: calibrate at your bench" }
 					material bladder "bladder skin" { animal source "no source found: calibrate at your bench" }
 
+					kind felt "felt pad" { stiffness 0.003 }
+
 					pad Felt "woven felt pad" {
 						kind felt
 						base card 20 thou

@@ -61,13 +61,19 @@ public class PadwrightValidator extends AbstractPadwrightValidator {
 		return List.of(PlanPackage.eINSTANCE, KeySystemPackage.eINSTANCE, StockPackage.eINSTANCE);
 	}
 
+	/** One check that calls all others: several would be carried out in an order that differs with every start. */
 	@Check
-	public void checkModel(Document document) {
+	public void check(Document document) {
+		checkModel(document);
+		checkKind(document);
+		checkNamesInShop(document);
+	}
+
+	private void checkModel(Document document) {
 		ModelChecks.check(document, () -> getCancelIndicator().isCanceled()).forEach(this::report);
 	}
 
-	@Check
-	public void checkKind(Document document) {
+	private void checkKind(Document document) {
 		Findings findings = new Findings();
 		String extension = document.eResource().getURI().fileExtension();
 		for (EObject element : document.eContents()) {
@@ -80,8 +86,7 @@ public class PadwrightValidator extends AbstractPadwrightValidator {
 		findings.all().forEach(this::report);
 	}
 
-	@Check
-	public void checkNamesInShop(Document document) {
+	private void checkNamesInShop(Document document) {
 		Findings findings = new Findings();
 		Set<String> here = new HashSet<>();
 		for (EObject element : document.eContents()) {

@@ -3,16 +3,21 @@ package padwright.model.systems;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import org.junit.jupiter.api.Test;
 
 import padwright.engine.length.Length;
 import padwright.model.Measure;
+import padwright.model.keysystem.Bearing;
 import padwright.model.keysystem.Coupling;
 import padwright.model.keysystem.CupStyle;
 import padwright.model.keysystem.Fingering;
+import padwright.model.keysystem.Hole;
+import padwright.model.keysystem.HoleChange;
 import padwright.model.keysystem.HoleMake;
 import padwright.model.keysystem.Joint;
 import padwright.model.keysystem.Key;
@@ -21,10 +26,13 @@ import padwright.model.keysystem.KeyFeatures;
 import padwright.model.keysystem.KeyRemoval;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemFactory;
+import padwright.model.keysystem.NoteRemoval;
 import padwright.model.keysystem.PadCup;
 import padwright.model.keysystem.Posture;
+import padwright.model.keysystem.Rod;
 import padwright.model.keysystem.ToneHole;
 import padwright.model.keysystem.Touch;
+import padwright.model.keysystem.TouchChange;
 
 class EffectiveSystemTest {
 
@@ -76,7 +84,7 @@ class EffectiveSystemTest {
 	private static void close(KeyFeatures driver, Key driven) {
 		Coupling coupling = KEYS.createCoupling();
 		coupling.setDriven(driven);
-		driver.getCouplings().add(coupling);
+		driver.getCloses().add(coupling);
 	}
 
 	private static Fingering note(KeySystem system, String name) {
@@ -84,6 +92,21 @@ class EffectiveSystemTest {
 		fingering.setNote(name);
 		system.getFingerings().add(fingering);
 		return fingering;
+	}
+
+	private static Touch touch(KeySystem system, String name) {
+		Touch touch = KEYS.createTouch();
+		touch.setName(name);
+		system.getTouches().add(touch);
+		return touch;
+	}
+
+	private static Joint joint(KeySystem system, String name, String length) {
+		Joint joint = KEYS.createJoint();
+		joint.setName(name);
+		joint.setLength(length == null ? null : Measure.valueOf(length));
+		system.getJoints().add(joint);
+		return joint;
 	}
 
 	private static List<String> names(KeySystem system) {
@@ -140,21 +163,23 @@ class EffectiveSystemTest {
 
 	@Test
 	void theNearestChangeOfAFeatureHolds() {
+		Touch r1 = touch(base, "R1");
+		Touch r2 = touch(base, "R2");
 		f.setPosture(Posture.CLOSED);
-		f.setTouch(Touch.R1);
+		f.getTouches().add(r1);
 		change(middle, f).setPosture(Posture.OPEN);
-		change(top, f).setTouch(Touch.R2);
+		change(top, f).getTouches().add(r2);
 		assertEquals(Posture.OPEN, in(top, f).posture());
-		assertEquals(Optional.of(Touch.R2), in(top, f).touch());
-		assertEquals(Optional.of(Touch.R1), in(middle, f).touch());
+		assertEquals(List.of(r2), in(top, f).touches());
+		assertEquals(List.of(r1), in(middle, f).touches());
 	}
 
 	@Test
 	void whatNobodySaysHasTheUsualValueOrNone() {
 		EffectiveKey key = in(base, f);
 		assertEquals(Posture.OPEN, key.posture());
-		assertEquals(Joint.BODY, key.joint());
-		assertEquals(Optional.empty(), key.touch());
+		assertEquals(Optional.empty(), key.joint());
+		assertEquals(List.of(), key.touches());
 		assertEquals(Optional.empty(), key.holeDiameter());
 		assertEquals(Optional.empty(), key.holeMake());
 		assertEquals("F", key.label());
@@ -179,19 +204,160 @@ class EffectiveSystemTest {
 	void couplingsAreChangedAsAWhole() {
 		close(f, e);
 		Key d = key(middle, "D");
-		assertEquals(1, in(middle, f).couplings().size());
+		assertEquals(1, in(middle, f).closes().size());
 		change(middle, f).setPosture(Posture.OPEN);
-		assertEquals(e, in(middle, f).couplings().get(0).getDriven());
+		assertEquals(e, in(middle, f).closes().get(0).getDriven());
 		close(change(top, f), d);
-		assertEquals(List.of(d), in(top, f).couplings().stream().map(Coupling::getDriven).toList());
+		assertEquals(List.of(d), in(top, f).closes().stream().map(Coupling::getDriven).toList());
 	}
 
 	@Test
 	void aChangeCanTakeAllCouplingsAway() {
 		close(f, e);
-		change(middle, f).setUncoupled(true);
-		assertTrue(in(top, f).couplings().isEmpty());
-		assertEquals(1, in(base, f).couplings().size());
+		change(middle, f).setClosesNothing(true);
+		assertTrue(in(top, f).closes().isEmpty());
+		assertEquals(1, in(base, f).closes().size());
+	}
+
+	@Test
+	void aChangeCanTakeTheTouchesAway() {
+		f.getTouches().add(touch(base, "R1"));
+		change(middle, f).setUntouched(true);
+		assertEquals(List.of(), in(top, f).touches());
+		assertEquals(1, in(base, f).touches().size());
+	}
+
+	@Test
+	void aTouchIsAFingersOwnUnlessSaid() {
+		Touch flat = touch(base, "TBb");
+		assertEquals("TBb", EffectiveSystem.of(base).touch(flat).orElseThrow().finger());
+		TouchChange change = KEYS.createTouchChange();
+		change.setTouch(flat);
+		change.setFinger("thumb");
+		change.setLabel("thumb B♭");
+		middle.getChanges().add(change);
+		assertEquals("thumb", EffectiveSystem.of(top).touch(flat).orElseThrow().finger());
+		assertEquals("thumb B♭", EffectiveSystem.of(top).touch(flat).orElseThrow().label());
+		assertEquals("TBb", EffectiveSystem.of(base).touch(flat).orElseThrow().label());
+	}
+
+	@Test
+	void placesAreMeasuredFromTheUpperEndOfTheMainJoint() {
+		Joint head = joint(base, "head", "200 mm");
+		joint(base, "body", "330 mm");
+		Joint foot = joint(base, "foot", null);
+		f.setPosition(Measure.valueOf("281 mm"));
+		assertEquals("body", in(base, f).joint().orElseThrow().name());
+		assertEquals(Optional.of(Length.millimetres("281")), in(base, f).place());
+		f.setJoint(foot);
+		assertEquals(Optional.of(Length.millimetres("611")), in(base, f).place());
+		f.setJoint(head);
+		assertEquals(Optional.of(Length.millimetres("81")), in(base, f).place());
+	}
+
+	@Test
+	void withoutAJointCalledBodyTheFirstIsMeantAndUnknownLengthsLeavePlacesUnknown() {
+		joint(base, "upper", null);
+		Joint lower = joint(base, "lower", "250 mm");
+		f.setPosition(Measure.valueOf("20 mm"));
+		assertEquals(Optional.of(Length.millimetres("20")), in(base, f).place());
+		f.setJoint(lower);
+		assertEquals(Optional.empty(), in(base, f).place());
+	}
+
+	@Test
+	void aKeyOverAHoleWrittenElsewhereHasItsMeasuresAndPlace() {
+		Hole hole = KEYS.createHole();
+		hole.setName("H");
+		hole.setSize(KEYS.createToneHole());
+		hole.getSize().setDiameter(Measure.valueOf("7 mm"));
+		hole.getSize().setChimney(Measure.valueOf("3 mm"));
+		hole.setPosition(Measure.valueOf("120 mm"));
+		hole.setAround(BigDecimal.TEN);
+		base.getHoles().add(hole);
+		f.setOver(hole);
+		assertEquals(Optional.of(Length.millimetres("7")), in(base, f).holeDiameter());
+		assertEquals(Optional.of(Length.millimetres("3")), in(base, f).chimney());
+		assertEquals(Optional.of(Length.millimetres("120")), in(base, f).position());
+		assertEquals(BigDecimal.TEN, in(base, f).around());
+		f.setAround(BigDecimal.ONE);
+		assertEquals(BigDecimal.ONE, in(base, f).around());
+		HoleChange wider = KEYS.createHoleChange();
+		wider.setHole(hole);
+		wider.setSize(KEYS.createToneHole());
+		wider.getSize().setDiameter(Measure.valueOf("8 mm"));
+		middle.getChanges().add(wider);
+		assertEquals(Optional.of(Length.millimetres("8")), in(top, f).holeDiameter());
+		assertEquals(Optional.of(Length.millimetres("3")), in(top, f).chimney());
+	}
+
+	@Test
+	void aKeyWithoutCupAndHoleIsALeverAndAPieceStandsLikeItsWhole() {
+		assertTrue(in(base, f).isLever());
+		cup(f, "17 mm", null, null);
+		assertEquals(List.of("F"), EffectiveSystem.of(base).pads().stream().map(EffectiveKey::name).toList());
+		f.setPosture(Posture.CLOSED);
+		e.setWhole(f);
+		assertEquals(Posture.CLOSED, in(base, e).posture());
+		assertEquals("F", in(base, e).whole().orElseThrow().name());
+		f.setWhole(e);
+		assertEquals(Optional.empty(), in(base, e).whole());
+	}
+
+	@Test
+	void aPerforationIsThatOfAPerforatedCup() {
+		cup(f, "17 mm", "3 mm", CupStyle.PERFORATED);
+		f.getCup().setPerforation(Measure.valueOf("6 mm"));
+		assertEquals(Optional.of(Length.millimetres("6")), in(base, f).perforation());
+		cup(change(middle, f), "17 mm", null, CupStyle.PLAIN);
+		assertEquals(Optional.empty(), in(top, f).perforation());
+	}
+
+	@Test
+	void notesAreToldApartByCentsAndCanBeTakenAway() {
+		Fingering usual = note(base, "C4");
+		note(base, "C4").setLabel("side");
+		note(base, "C4").setCents(new BigDecimal("50.0"));
+		note(base, "D4");
+		assertEquals(List.of("C4", "C4 +50", "D4"), List.copyOf(EffectiveSystem.of(base).fingerings().keySet()));
+		NoteRemoval side = KEYS.createNoteRemoval();
+		side.setNote("C4");
+		side.setLabel("side");
+		NoteRemoval quarter = KEYS.createNoteRemoval();
+		quarter.setNote("C4");
+		quarter.setCents(new BigDecimal("50"));
+		NoteRemoval d = KEYS.createNoteRemoval();
+		d.setNote("D4");
+		middle.getRemovals().addAll(List.of(side, quarter, d));
+		assertEquals(Map.of("C4", List.of(usual)), EffectiveSystem.of(top).fingerings());
+	}
+
+	@Test
+	void theNearestPitchAndTranspositionHold() {
+		assertEquals(new BigDecimal("440"), EffectiveSystem.of(top).pitch());
+		base.setPitch(new BigDecimal("442"));
+		base.setTransposition(new BigDecimal("-5"));
+		assertEquals(new BigDecimal("442"), EffectiveSystem.of(top).pitch());
+		middle.setPitch(new BigDecimal("430"));
+		assertEquals(new BigDecimal("430"), EffectiveSystem.of(top).pitch());
+		assertEquals(new BigDecimal("-5"), EffectiveSystem.of(top).transposition());
+		assertEquals(BigDecimal.ZERO, EffectiveSystem.of(null).transposition());
+	}
+
+	@Test
+	void rodsCarryTheKeysThatTheSystemHas() {
+		Rod rod = KEYS.createRod();
+		rod.setName("upper");
+		for (Key key : List.of(f, e)) {
+			Bearing bearing = KEYS.createBearing();
+			bearing.setKey(key);
+			rod.getBearings().add(bearing);
+		}
+		base.getRods().add(rod);
+		remove(middle, e);
+		assertEquals(2, EffectiveSystem.of(base).rod(rod).orElseThrow().bearings().size());
+		assertEquals(List.of(f), EffectiveSystem.of(top).rod(rod).orElseThrow().bearings().stream()
+				.map(Bearing::getKey).toList());
 	}
 
 	@Test

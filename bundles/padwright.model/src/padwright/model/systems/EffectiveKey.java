@@ -1,20 +1,19 @@
 package padwright.model.systems;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
-
-import org.eclipse.emf.ecore.EObject;
+import java.util.function.Predicate;
 
 import padwright.engine.length.Length;
-import padwright.model.Lengths;
 import padwright.model.Measure;
+import padwright.model.Present;
 import padwright.model.keysystem.Coupling;
 import padwright.model.keysystem.CupStyle;
+import padwright.model.keysystem.Fastening;
 import padwright.model.keysystem.HingeSide;
 import padwright.model.keysystem.HoleMake;
-import padwright.model.keysystem.Joint;
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeyFeatures;
 import padwright.model.keysystem.PadCup;
@@ -27,69 +26,106 @@ import padwright.model.keysystem.Touch;
  * change leaves unsaid, down to the depth of a cup, is inherited. As the systems were when first asked: made anew after an
  * edit.
  */
-public final class EffectiveKey {
+public final class EffectiveKey extends MergedPlaced<Key, KeyFeatures> {
 
-	private final Key definition;
-	private final List<KeyFeatures> newestFirst;
 	private Optional<Length> cupDiameter;
 	private Optional<Length> cupDepth;
 
-	EffectiveKey(Key definition, List<KeyFeatures> newestFirst) {
-		this.definition = definition;
-		this.newestFirst = List.copyOf(newestFirst);
+	EffectiveKey(Key definition, List<KeyFeatures> newestFirst, EffectiveSystem system) {
+		super(definition, newestFirst, system);
 	}
 
 	EffectiveKey changedBy(KeyFeatures change) {
-		return new EffectiveKey(definition, Stream.concat(Stream.of(change), newestFirst.stream()).toList());
+		return new EffectiveKey(definition(), withNewest(change), system());
 	}
 
-	public Key definition() {
-		return definition;
-	}
-
-	/** Its definition and the changes to it, the newest first. */
-	public List<KeyFeatures> features() {
-		return newestFirst;
-	}
-
-	public String name() {
-		return definition.getName();
-	}
-
-	/** The label, or the name where there is none. */
-	public String label() {
-		return definition.getLabel() == null ? name() : definition.getLabel();
-	}
-
-	/** Open if not said. */
+	/** That of the key that it is one piece with; open if not said. */
 	public Posture posture() {
-		return first(features -> features.isSetPosture() ? features.getPosture() : null).orElse(Posture.OPEN);
+		return first(features -> features.isSetPosture() ? features.getPosture() : null)
+				.or(() -> whole().map(EffectiveKey::posture)).orElse(Posture.OPEN);
 	}
 
-	public Optional<Touch> touch() {
-		return first(features -> features.isSetTouch() ? features.getTouch() : null);
+	/** The key that it is one piece with, if it is not a piece by itself; nothing where that would be in a circle. */
+	public Optional<EffectiveKey> whole() {
+		return said().filter(other -> !reachesItself(other));
 	}
 
-	/** The couplings to the keys that close with this one; empty for none. */
-	public List<Coupling> couplings() {
-		return newestFirst.stream().filter(EffectiveKey::speaksOfCouplings).findFirst()
-				.<List<Coupling>>map(KeyFeatures::getCouplings).orElse(List.of());
+	private Optional<EffectiveKey> said() {
+		return first(features -> Present.of(features.getWhole()).orElse(null)).flatMap(system()::key);
 	}
 
-	private static boolean speaksOfCouplings(KeyFeatures features) {
-		return features.isUncoupled() || !features.getCouplings().isEmpty();
+	private boolean reachesItself(EffectiveKey from) {
+		Optional<EffectiveKey> next = Optional.of(from);
+		for (int steps = 0; next.isPresent() && steps <= system().keys().size(); steps++) {
+			if (next.get() == this) {
+				return true;
+			}
+			next = next.get().said();
+		}
+		return next.isPresent();
 	}
 
+	/** The touches that press it, in the order written. */
+	public List<Touch> touches() {
+		return all(features -> features.isUntouched() || !features.getTouches().isEmpty(), KeyFeatures::getTouches);
+	}
+
+	/** The couplings to the keys that are closed when this one is pressed; empty for none. */
+	public List<Coupling> closes() {
+		return all(features -> features.isClosesNothing() || !features.getCloses().isEmpty(), KeyFeatures::getCloses);
+	}
+
+	/** The couplings to the keys that are opened when this one is pressed; empty for none. */
+	public List<Coupling> opens() {
+		return all(features -> features.isOpensNothing() || !features.getOpens().isEmpty(), KeyFeatures::getOpens);
+	}
+
+	/** The couplings to the keys that are kept shut when this one is pressed, whatever else is; empty for none. */
+	public List<Coupling> holds() {
+		return all(features -> features.isHoldsNothing() || !features.getHolds().isEmpty(), KeyFeatures::getHolds);
+	}
+
+	private <T> List<T> all(Predicate<KeyFeatures> speaksOfIt, Function<KeyFeatures, List<T>> list) {
+		return first(features -> speaksOfIt.test(features) ? list.apply(features) : null).orElse(List.of());
+	}
+
+	/** Whether it is without a pad: neither a cup nor a hole is written at it. */
+	public boolean isLever() {
+		return first(KeyFeatures::getCup).isEmpty() && first(KeyFeatures::getHole).isEmpty() && over().isEmpty();
+	}
+
+	/** The tone hole under its pad where that is written elsewhere. */
+	public Optional<EffectiveHole> over() {
+		return first(features -> features.getOver() != null || features.getHole() != null ? features : null)
+				.flatMap(features -> Present.of(features.getOver())).flatMap(system()::hole);
+	}
+
+	/** Inside. */
 	public Optional<Length> holeDiameter() {
-		return length(KeyFeatures::getHole, ToneHole::getDiameter);
+		return hole(ToneHole::getDiameter, EffectiveHole::diameter);
 	}
 
 	public Optional<Length> rimWidth() {
-		return length(KeyFeatures::getHole, ToneHole::getRimWidth);
+		return hole(ToneHole::getRimWidth, EffectiveHole::rimWidth);
+	}
+
+	/** From the bore to the rim. */
+	public Optional<Length> chimney() {
+		return hole(ToneHole::getChimney, EffectiveHole::chimney);
+	}
+
+	/** How much wider the hole is at the bore, in diameter. */
+	public Optional<Length> undercut() {
+		return hole(ToneHole::getUndercut, EffectiveHole::undercut);
+	}
+
+	private Optional<Length> hole(Function<ToneHole, Measure> own, Function<EffectiveHole, Optional<Length>> elsewhere) {
+		return over().isPresent() ? over().flatMap(elsewhere) : length(KeyFeatures::getHole, own);
 	}
 
 	public Optional<HoleMake> holeMake() {
-		return part(KeyFeatures::getHole, hole -> hole.isSetMake() ? hole.getMake() : null);
+		return over().isPresent() ? over().flatMap(EffectiveHole::make)
+				: part(KeyFeatures::getHole, hole -> hole.isSetMake() ? hole.getMake() : null);
 	}
 
 	public Optional<Length> cupDiameter() {
@@ -111,40 +147,54 @@ public final class EffectiveKey {
 		return part(KeyFeatures::getCup, cup -> cup.isSetStyle() ? cup.getStyle() : null);
 	}
 
+	/** Diameter of the opening of a perforated cup. */
+	public Optional<Length> perforation() {
+		return cupStyle().filter(CupStyle.PERFORATED::equals)
+				.flatMap(perforated -> length(KeyFeatures::getCup, PadCup::getPerforation));
+	}
+
+	public Optional<Fastening> fastening() {
+		return part(KeyFeatures::getCup, cup -> cup.isSetFastening() ? cup.getFastening() : null);
+	}
+
 	public Optional<HingeSide> hinge() {
 		return first(features -> features.isSetHinge() ? features.getHinge() : null);
 	}
 
-	/** Distance from the axis of the hinge to the centre of the cup. */
+	/** Distance from the hinge axis to the middle of the cup. */
 	public Optional<Length> arm() {
-		return first(features -> Lengths.of(features.getArm(), features).orElse(null));
+		return length(KeyFeatures::getArm);
 	}
 
-	/** The body if not said. */
-	public Joint joint() {
-		return first(features -> features.isSetJoint() ? features.getJoint() : null).orElse(Joint.BODY);
+	/** How far its pad stands above the hole when open. */
+	public Optional<Length> rise() {
+		return length(KeyFeatures::getRise);
+	}
+
+	/** Weight in grams at which its spring gives way, as it should be. */
+	public Optional<BigDecimal> spring() {
+		return first(KeyFeatures::getSpring);
+	}
+
+	/** That of its hole where the hole is written elsewhere and the key says none. */
+	@Override
+	public Optional<EffectiveJoint> joint() {
+		return saysNo(KeyFeatures::getJoint) ? over().flatMap(EffectiveHole::joint).or(super::joint) : super.joint();
 	}
 
 	/** Distance of the hole's centre from the upper end of its joint. */
+	@Override
 	public Optional<Length> position() {
-		return first(features -> Lengths.of(features.getPosition(), features).orElse(null));
+		return super.position().or(() -> over().flatMap(EffectiveHole::position));
 	}
 
-	private <T> Optional<T> first(Function<KeyFeatures, T> feature) {
-		for (KeyFeatures features : newestFirst) {
-			T known = feature.apply(features);
-			if (known != null) {
-				return Optional.of(known);
-			}
-		}
-		return Optional.empty();
+	@Override
+	public BigDecimal around() {
+		return saysNo(KeyFeatures::getAround) ? over().map(EffectiveHole::around).orElse(BigDecimal.ZERO)
+				: super.around();
 	}
 
-	private <P extends EObject, T> Optional<T> part(Function<KeyFeatures, P> part, Function<P, T> feature) {
-		return first(features -> Optional.ofNullable(part.apply(features)).map(feature).orElse(null));
-	}
-
-	private <P extends EObject> Optional<Length> length(Function<KeyFeatures, P> part, Function<P, Measure> measure) {
-		return part(part, owner -> Lengths.of(measure.apply(owner), owner).orElse(null));
+	private boolean saysNo(Function<KeyFeatures, ?> feature) {
+		return first(feature).isEmpty();
 	}
 }

@@ -2,11 +2,13 @@ package padwright.paper.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
 import padwright.engine.length.Length;
 import padwright.paper.page.HeadText;
+import padwright.paper.sheet.SheetNote.Opening;
 
 /** A key layout; all invented. */
 public final class DemoLayout {
@@ -21,15 +23,22 @@ public final class DemoLayout {
 			Optional<Length> place = key == 10 ? Optional.empty()
 					: Optional.of(Length.millimetres("10").plus(Length.millimetres("33").times(key)));
 			keys.add(new SheetKey("K" + key, "key " + (key + 1), key == 3, key == 0 ? "R1" : "", length("14"), length("1"),
-					"drawn", length("17.5"), length("2.95"), "french", key == 4 ? "far" : "near", "body", place));
+					"drawn", length("17.5"), length("2.95"), "perforated 6", key == 4 ? "far" : "near", "body joint", place,
+					key == 5 ? 30 : 0));
 		}
 		List<SheetCoupling> couplings =
-				List.of(new SheetCoupling(0, 1, "screw UNM 1.00, ratio 1.5"), new SheetCoupling(0, 2, ""));
+				List.of(new SheetCoupling(0, "closes", 1, "screw UNM 1.00, ratio 1.5"),
+						new SheetCoupling(0, "holds", 2, ""));
 		List<SheetNote> notes = List.of(
-				new SheetNote("D4", Set.of("T", "R1"), List.of("low C"), Optional.of(Set.of("K1"))),
-				new SheetNote("E4", Set.of("L2"), List.of(), Optional.empty()));
+				new SheetNote("D4", "", Set.of("T", "R1"), Set.of("R1"), Map.of("K1", Opening.CLOSED, "K2", Opening.HALF)),
+				new SheetNote("E4", "trill", Set.of("L2"), Set.of(), Map.of()));
+		SheetList bores = new SheetList("Joints and bores", List.of("joint", "long"), List.of(30.0, 20.0),
+				List.of(List.of("body joint", "350")));
 		return new LayoutSheet(new HeadText("Invented flute", "revision C", "Key layout", List.of()), "Key layout",
-				"hinge", keys, couplings, notes);
+				"hinge", keys, couplings, List.of(new SheetJoint("body joint", length("350"), length("19"))),
+				List.of(new SheetRod("body joint", Length.millimetres("5"), Length.millimetres("200"), 60)),
+				List.of(new SheetFingerHole("H1", "body joint", Length.millimetres("60"), -60, length("8"))), List.of(bores),
+				List.of("T", "L2", "R1", "LowC"), List.of(new SheetHole("K1", "2"), new SheetHole("K2", "3")), notes);
 	}
 
 	private static Optional<Length> length(String millimetres) {

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 import padwright.drawing.scene.Circle;
+import padwright.drawing.scene.Rectangle;
 import padwright.drawing.scene.Scene;
 import padwright.paper.page.PaperSize;
 import padwright.paper.page.PlacedShapes;
@@ -35,6 +36,24 @@ class LayoutSheetPagesTest {
 		}
 	}
 
+	@Test
+	void anglesAreUnrolledToScale() {
+		Scene map = new LayoutSheetPages(DemoLayout.sheet(), PaperSize.A4).pages().get(0);
+		List<Placed<Circle>> cups = PlacedShapes.in(map, Circle.class).stream()
+				.filter(circle -> circle.shape().radius() == 17.5 / 2 / 2).toList();
+		double aside = cups.get(5).x(cups.get(5).shape().x(), 0) - cups.get(0).x(cups.get(0).shape().x(), 0);
+		assertEquals(Math.PI * 19 * 30 / 360 / 2, aside, 1e-9, "30 degrees around a bore of 19 mm at 1 : 2");
+	}
+
+	@Test
+	void halfAHoleIsHalfASquare() {
+		List<Placed<Rectangle>> marks = new LayoutSheetPages(DemoLayout.sheet(), PaperSize.A4).pages().stream()
+				.flatMap(page -> PlacedShapes.in(page, Rectangle.class).stream())
+				.filter(mark -> mark.shape().width() == 2.3).toList();
+		assertEquals(List.of(2.3, 1.15, 2.3, 1.15, 2.3),
+				marks.stream().map(mark -> mark.shape().height()).toList());
+	}
+
 	private static double centreY(Placed<Circle> cup) {
 		return cup.y(0, cup.shape().y());
 	}
@@ -47,8 +66,8 @@ class LayoutSheetPagesTest {
 			text += PdfText.ofPage(pdf, page).replaceAll("\\s+", " ");
 		}
 		for (String expected : List.of("revision C", "Drawing scale 1 : 2", "body joint", "1 key 1 K0 open R1 14 1 drawn "
-				+ "17.5 2.95 french near body 10", "not said", "1 1 key 1 2 key 2 screw UNM 1.00, ratio 1.5", "D4",
-				"low C", "cannot be told", "12 o'clock looks at: hinge", "50 mm")) {
+				+ "17.5 2.95 perforated 6 near body joint 10", "30°", "not said", "1 1 key 1 closes 2 key 2 screw UNM 1.00, ratio 1.5", "holds", "body joint 350", "trill", "D4",
+				"LowC", "H1", "12 o'clock looks at: hinge", "50 mm")) {
 			assertTrue(text.contains(expected), expected + " in " + text);
 		}
 	}
@@ -66,6 +85,6 @@ class LayoutSheetPagesTest {
 	void aLayoutWithoutKeysIsRefused() {
 		LayoutSheet sheet = DemoLayout.sheet();
 		assertThrows(IllegalArgumentException.class, () -> new LayoutSheet(sheet.head(), sheet.title(), "hinge",
-				List.of(), List.of(), List.of()));
+				List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()));
 	}
 }

@@ -3,8 +3,6 @@ package padwright.paper.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 import padwright.drawing.scene.Circle;
 import padwright.drawing.scene.Drawn;
@@ -19,26 +17,32 @@ import padwright.drawing.scene.Text;
 import padwright.paper.page.FixedPart;
 import padwright.paper.page.Part;
 import padwright.paper.page.Typesetter;
+import padwright.paper.sheet.SheetNote.Opening;
 
 /**
- * Fingerings as a grid: a row for each note, a column for each touch, and on the right one for each pad by its number.
- * A filled square is a finger down, or a pad that is closed.
+ * Fingerings as a grid: a row for each note, a column for each touch, and on the right one for each hole, by the number
+ * of the key over it. A filled square is a finger down, or a hole that is closed; half a square is half of that.
  *
  * @param width of the page between its margins, mm
  */
 record FingeringChart(Typesetter typesetter, LayoutSheet sheet, double width) {
 
-	private static final List<String> TOUCHES = List.of("T", "L1", "L2", "L3", "L4", "R1", "R2", "R3", "R4");
 	/** Rows that stay together under heads of their own. */
 	private static final int ROWS_IN_A_BLOCK = 12;
 	private static final double ROW = 4.4;
 	private static final double SIZE = 2.9;
 	private static final double TITLE = 4.2;
 	private static final double NAME = 19;
-	private static final double TOUCH = 5.2;
-	private static final double KEYS = 26;
-	private static final double WIDEST_PAD = 5;
+	private static final double WIDEST_TOUCH = 6.5;
+	private static final double PURPOSE = 15;
+	private static final double WIDEST_HOLE = 5;
+	/** Of what touches and holes share, the part of the touches. */
+	private static final double SHARE = 0.55;
 	private static final double MARK = 2.3;
+	/** Width of a letter for one of its size, generously. */
+	private static final double LETTER = 0.58;
+	/** What can still be read. */
+	private static final double SMALLEST = 1.5;
 	/** Radius of what marks a finger that is up, or a pad that is open. */
 	private static final double DOT = 0.3;
 
@@ -55,7 +59,7 @@ record FingeringChart(Typesetter typesetter, LayoutSheet sheet, double width) {
 		List<Element> elements = new ArrayList<>();
 		double top = titled ? TITLE * 1.9 : 1.5;
 		if (titled) {
-			elements.add(Text.of("Fingerings, and the pads they close", 0, TITLE * 1.4, Face.BOLD, TITLE));
+			elements.add(Text.of("Fingerings, and the holes they close", 0, TITLE * 1.4, Face.BOLD, TITLE));
 		}
 		elements.addAll(heads(top));
 		double y = top + ROW;
@@ -66,74 +70,101 @@ record FingeringChart(Typesetter typesetter, LayoutSheet sheet, double width) {
 		return new FixedPart(y, elements);
 	}
 
+	private double room() {
+		return width - NAME - PURPOSE;
+	}
+
+	private double touchWidth() {
+		return Math.min(WIDEST_TOUCH, room() * SHARE / Math.max(1, sheet.touches().size()));
+	}
+
 	private double touchX(int touch) {
-		return NAME + (touch + 0.5) * TOUCH;
+		return NAME + PURPOSE + (touch + 0.5) * touchWidth();
 	}
 
-	private double padsLeft() {
-		return NAME + TOUCHES.size() * TOUCH + KEYS;
+	private double holesLeft() {
+		return NAME + PURPOSE + sheet.touches().size() * touchWidth() + 2;
 	}
 
-	private double padX(int key) {
-		return padsLeft() + (key + 0.5) * padWidth();
+	private double holeX(int hole) {
+		return holesLeft() + (hole + 0.5) * holeWidth();
 	}
 
-	private double padWidth() {
-		return Math.min(WIDEST_PAD, (width - padsLeft()) / sheet.keys().size());
+	private double holeWidth() {
+		return Math.min(WIDEST_HOLE, (width - holesLeft()) / Math.max(1, sheet.holes().size()));
 	}
 
 	private List<Element> heads(double top) {
-		double middle = top + ROW / 2;
 		List<Element> elements = new ArrayList<>();
 		elements.add(Text.of("note", 0, top + ROW * 0.72, Face.CONDENSED_BOLD, SIZE));
-		for (int touch = 0; touch < TOUCHES.size(); touch++) {
-			elements.add(Text.centred(TOUCHES.get(touch), touchX(touch), middle, Face.CONDENSED_BOLD, SIZE));
+		for (int touch = 0; touch < sheet.touches().size(); touch++) {
+			elements.add(head(touchMark(touch), touchX(touch), touchWidth(), top, Face.CONDENSED_BOLD));
 		}
-		elements.add(Text.of("and keys", padsLeft() - KEYS + 1, top + ROW * 0.72, Face.CONDENSED_BOLD, SIZE));
-		for (int key = 0; key < sheet.keys().size(); key++) {
-			elements.add(Text.centred(String.valueOf(key + 1), padX(key), middle, Face.CONDENSED,
-					Math.min(SIZE * 0.9, padWidth() * 0.7)));
+		for (int hole = 0; hole < sheet.holes().size(); hole++) {
+			elements.add(head(sheet.holes().get(hole).mark(), holeX(hole), holeWidth(), top, Face.CONDENSED));
 		}
 		elements.add(rule(top + ROW, 0.3));
 		return elements;
 	}
 
+	/** Its name where that can be read over its column, else its number in the table of touches. */
+	private String touchMark(int touch) {
+		String name = sheet.touches().get(touch);
+		return size(name, touchWidth()) < SMALLEST ? String.valueOf(touch + 1) : name;
+	}
+
+	private static double size(String word, double room) {
+		return Math.min(SIZE * 0.9, (room - 0.3) / (LETTER * Math.max(1, word.length())));
+	}
+
+	/** A word over a column, as small as it must be. */
+	private static Element head(String word, double x, double room, double top, Face face) {
+		return Text.centred(word, x, top + ROW / 2, face, size(word, room));
+	}
+
 	/** What a row shows, for whoever cannot see it. */
 	private String description(SheetNote note) {
-		Stream<String> pressed = Stream.concat(TOUCHES.stream().filter(note.touches()::contains), note.keys().stream());
-		return note.name() + ": press " + pressed.collect(Collectors.joining(" ")) + "; closed pads: "
-				+ note.closed().map(closed -> IntStream.range(0, sheet.keys().size())
-						.filter(key -> closed.contains(sheet.keys().get(key).name())).map(key -> key + 1)
-						.mapToObj(String::valueOf).collect(Collectors.joining(" "))).orElse("cannot be told");
+		return note.name() + (note.purpose().isEmpty() ? "" : " (" + note.purpose() + ")") + ": press "
+				+ sheet.touches().stream().filter(note.touches()::contains)
+						.map(touch -> note.half().contains(touch) ? "half " + touch : touch)
+						.collect(Collectors.joining(" "))
+				+ "; closed: " + marks(note, Opening.CLOSED) + "; half open: " + marks(note, Opening.HALF);
+	}
+
+	private String marks(SheetNote note, Opening opening) {
+		String marks = sheet.holes().stream().filter(hole -> note.holes().get(hole.name()) == opening)
+				.map(SheetHole::mark).collect(Collectors.joining(" "));
+		return marks.isEmpty() ? "none" : marks;
 	}
 
 	private List<Element> row(SheetNote note, double top) {
 		double middle = top + ROW / 2;
 		List<Element> elements = new ArrayList<>();
 		elements.add(typesetter.line(note.name(), 0, top + ROW * 0.72, Face.CONDENSED_BOLD, SIZE, NAME - 1));
-		for (int touch = 0; touch < TOUCHES.size(); touch++) {
-			elements.add(mark(touchX(touch), middle, MARK, note.touches().contains(TOUCHES.get(touch))));
+		elements.add(typesetter.line(note.purpose(), NAME, top + ROW * 0.72, Face.CONDENSED, SIZE, PURPOSE - 1));
+		for (int touch = 0; touch < sheet.touches().size(); touch++) {
+			String name = sheet.touches().get(touch);
+			elements.add(mark(touchX(touch), middle, Math.min(MARK, touchWidth() * 0.6), !note.touches().contains(name)
+					? Opening.OPEN : note.half().contains(name) ? Opening.HALF : Opening.CLOSED));
 		}
-		elements.add(typesetter.line(String.join(" ", note.keys()), padsLeft() - KEYS + 1, top + ROW * 0.72,
-				Face.CONDENSED, SIZE, KEYS - 2));
-		note.closed().ifPresentOrElse(closed -> {
-			for (int key = 0; key < sheet.keys().size(); key++) {
-				elements.add(mark(padX(key), middle, Math.min(MARK, padWidth() * 0.6),
-						closed.contains(sheet.keys().get(key).name())));
-			}
-		}, () -> elements.add(Text.of("cannot be told: see check", padsLeft(), top + ROW * 0.72, Face.CONDENSED, SIZE)));
+		for (int hole = 0; hole < sheet.holes().size(); hole++) {
+			elements.add(mark(holeX(hole), middle, Math.min(MARK, holeWidth() * 0.6),
+					note.holes().getOrDefault(sheet.holes().get(hole).name(), Opening.OPEN)));
+		}
 		elements.add(rule(top + ROW, 0.1));
 		return elements;
 	}
 
 	private Element rule(double y, double thickness) {
-		double right = padX(sheet.keys().size() - 1) + padWidth() / 2;
+		double right = Math.max(holesLeft(), holeX(sheet.holes().size() - 1) + holeWidth() / 2);
 		return new Drawn(new Line(0, y, right, y), Style.stroked(Ink.grey(120), thickness));
 	}
 
-	private static Element mark(double x, double y, double side, boolean filled) {
-		return filled
-				? new Drawn(new Rectangle(x - side / 2, y - side / 2, side, side), Style.filled(Ink.BLACK))
-				: new Drawn(new Circle(x, y, DOT), Style.filled(Ink.grey(120)));
+	private static Element mark(double x, double y, double side, Opening opening) {
+		return switch (opening) {
+		case OPEN -> new Drawn(new Circle(x, y, DOT), Style.filled(Ink.grey(120)));
+		case HALF -> new Drawn(new Rectangle(x - side / 2, y, side, side / 2), Style.filled(Ink.BLACK));
+		case CLOSED -> new Drawn(new Rectangle(x - side / 2, y - side / 2, side, side), Style.filled(Ink.BLACK));
+		};
 	}
 }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 import padwright.drawing.layout.Lanes;
 import padwright.drawing.scene.Anchor;
@@ -15,15 +16,17 @@ import padwright.drawing.scene.Face;
 import padwright.drawing.scene.Ink;
 import padwright.drawing.scene.Line;
 import padwright.drawing.scene.Path;
+import padwright.drawing.scene.Rectangle;
 import padwright.drawing.scene.SolidFill;
 import padwright.drawing.scene.Stroke;
 import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
+import padwright.engine.length.Length;
 import padwright.paper.page.Typesetter;
 
 /**
- * The keys of one joint, its upper end on top, positions and diameters to scale. Keys hinged on the far side stand in a
- * second row beside the first; how far around the tube they lie is not in the model.
+ * The keys and rods of one joint, its upper end on top, its surface unrolled at the width of its bore: positions, angles
+ * and diameters to scale. Keys hinged on the far side of which no angle is said stand in a row beside the others.
  */
 final class JointMap {
 
@@ -35,17 +38,22 @@ final class JointMap {
 	private static final double LABEL_WIDTH = 27;
 	private static final double GAP = 2.5;
 	private static final double TICKS_EVERY = 50;
+	private static final double ROD = 0.5;
+	private static final double POST = 1.6;
+	private static final Length USUAL_FINGER_HOLE = Length.millimetres("7");
+	/** The bore of a flute, where none is said (common practice, no source). */
+	private static final Length USUAL_BORE = Length.millimetres("19");
 
 	private final Typesetter typesetter;
 	private final LayoutSheet sheet;
-	private final String joint;
+	private final SheetJoint joint;
 	private final DrawingScale scale;
 	private final List<Integer> keys;
 	private final List<Integer> couplings;
 	private final List<Integer> lanes;
 	private final double widestCup;
 
-	JointMap(Typesetter typesetter, LayoutSheet sheet, String joint, DrawingScale scale) {
+	JointMap(Typesetter typesetter, LayoutSheet sheet, SheetJoint joint, DrawingScale scale) {
 		this.typesetter = typesetter;
 		this.sheet = sheet;
 		this.joint = joint;
@@ -61,16 +69,17 @@ final class JointMap {
 	}
 
 	private boolean isHere(int key) {
-		return sheet.keys().get(key).joint().equals(joint) && sheet.keys().get(key).position().isPresent();
+		return sheet.keys().get(key).joint().equals(joint.name()) && sheet.keys().get(key).position().isPresent();
 	}
 
 	boolean isEmpty() {
-		return keys.isEmpty();
+		return keys.isEmpty() && fingerHoles().findAny().isEmpty();
 	}
 
 	/** What reaches furthest down the joint, mm on paper. */
 	double height() {
-		double lowest = keys.stream().mapToDouble(key -> y(key) + diameter(key) / 2).max().orElse(TOP);
+		double lowest = Math.max(keys.stream().mapToDouble(key -> y(key) + diameter(key) / 2).max().orElse(TOP),
+				fingerHoles().mapToDouble(hole -> y(hole) + GAP).max().orElse(TOP));
 		List<Double> labels = labelPlaces();
 		return Math.max(lowest, labels.isEmpty() ? 0 : labels.get(labels.size() - 1) + LABEL) + GAP;
 	}
@@ -80,16 +89,26 @@ final class JointMap {
 	}
 
 	private double nearX() {
-		return RULE_WIDTH + (lanes.stream().mapToInt(lane -> lane + 1).max().orElse(0) + 1) * LANE + widestCup / 2;
+		double furthestLeft = Stream.concat(keys.stream().map(key -> sheet.keys().get(key).around()),
+				fingerHoles().map(SheetFingerHole::around)).mapToDouble(this::arc).min().orElse(0);
+		return RULE_WIDTH + (lanes.stream().mapToInt(lane -> lane + 1).max().orElse(0) + 1) * LANE + widestCup / 2
+				- Math.min(0, furthestLeft);
 	}
 
 	private double x(int key) {
-		return sheet.keys().get(key).isFar() ? nearX() + widestCup + GAP : nearX();
+		return nearX() + (sheet.keys().get(key).isFar() ? widestCup + GAP : arc(sheet.keys().get(key).around()));
+	}
+
+	/** How far from the line on top an angle lies when the bore is unrolled, mm on paper; the side beyond half a turn left. */
+	private double arc(double around) {
+		double turn = Math.IEEEremainder(around, 360);
+		return scale.onPaper(Millimetres.value(joint.width().orElse(USUAL_BORE)) * Math.PI * turn / 360);
 	}
 
 	private double labelsLeft() {
 		double right = keys.stream().mapToDouble(key -> x(key) + widestCup / 2).max().orElse(nearX());
-		return right + 3 * GAP;
+		double rods = rods().mapToDouble(rod -> nearX() + arc(rod.around())).max().orElse(nearX());
+		return Math.max(right, rods) + 3 * GAP;
 	}
 
 	private double y(int key) {
@@ -104,26 +123,61 @@ final class JointMap {
 
 	/** What the map shows, for whoever cannot see it; the tables say where each key lies. */
 	String description() {
-		return "Map of the " + joint + " joint to scale, from its upper end: "
+		return "Map of the " + joint.name() + " to scale, from its upper end: "
 				+ keys.stream().map(key -> sheet.keys().get(key).label()).collect(Collectors.joining(", "));
 	}
 
 	/** Lines first, so that cups lie over them. */
 	List<Element> draw() {
 		List<Element> elements = new ArrayList<>();
-		elements.add(Text.of(joint + " joint", 0, HEADING, Face.BOLD, HEADING));
+		elements.add(Text.of(joint.name(), 0, HEADING, Face.BOLD, HEADING));
 		elements.addAll(rule());
 		for (int index = 0; index < couplings.size(); index++) {
 			elements.addAll(coupling(index));
 		}
+		rods().forEach(rod -> elements.addAll(rod(rod)));
+		fingerHoles().forEach(hole -> elements.addAll(fingerHole(hole)));
 		elements.addAll(labels());
 		keys.forEach(key -> elements.addAll(cup(key)));
 		return elements;
 	}
 
+	private Stream<SheetFingerHole> fingerHoles() {
+		return sheet.fingerHoles().stream().filter(hole -> hole.joint().equals(joint.name()));
+	}
+
+	/** With its name inside. */
+	private List<Element> fingerHole(SheetFingerHole hole) {
+		double x = nearX() + arc(hole.around());
+		double radius = scale.onPaper(Millimetres.value(hole.diameter().orElse(USUAL_FINGER_HOLE))) / 2;
+		return List.of(new Drawn(new Circle(x, y(hole), radius), Style.of(new SolidFill(Ink.WHITE), Stroke.of(Ink.BLACK, 0.3))),
+				Text.centred(hole.label(), x, y(hole), Face.CONDENSED, Math.min(2.4, 3.4 * radius / hole.label().length())));
+	}
+
+	private double y(SheetFingerHole hole) {
+		return TOP + scale.onPaper(Millimetres.value(hole.position()));
+	}
+
+	private Stream<SheetRod> rods() {
+		return sheet.rods().stream().filter(rod -> rod.joint().equals(joint.name()));
+	}
+
+	/** From post to post. */
+	private List<Element> rod(SheetRod rod) {
+		double x = nearX() + arc(rod.around());
+		double from = TOP + scale.onPaper(Millimetres.value(rod.from()));
+		double to = TOP + scale.onPaper(Millimetres.value(rod.to()));
+		return List.of(new Drawn(new Line(x, from, x, to), Style.stroked(Ink.grey(90), ROD)), post(x, from), post(x, to));
+	}
+
+	private static Element post(double x, double y) {
+		return new Drawn(new Rectangle(x - POST / 2, y - POST / 2, POST, POST), Style.filled(Ink.grey(90)));
+	}
+
 	/** Distances from the upper end. */
 	private List<Element> rule() {
-		double end = keys.stream().mapToDouble(this::y).max().orElse(TOP);
+		double end = Math.max(keys.stream().mapToDouble(this::y).max().orElse(TOP),
+				fingerHoles().mapToDouble(this::y).max().orElse(TOP));
 		List<Element> elements = new ArrayList<>();
 		elements.add(line(RULE_WIDTH - 3, TOP, RULE_WIDTH - 3, end, 0.2));
 		for (double mm = 0; TOP + scale.onPaper(mm) <= end; mm += TICKS_EVERY) {

@@ -2,7 +2,9 @@ package padwright.paper.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 import padwright.drawing.font.DejaVuMetrics;
 import padwright.drawing.scene.Bounds;
@@ -27,7 +29,6 @@ import padwright.paper.page.Typesetter;
 /** Lays a key-layout sheet out: the map of the keys, the table of keys, the couplings, the fingerings. */
 public final class LayoutSheetPages {
 
-	private static final List<String> JOINTS = List.of("head", "body", "foot");
 	/** Above the first key and below the last one of a map, mm. */
 	private static final double AROUND_MAP = 24;
 	private static final double GAP = 6;
@@ -50,6 +51,9 @@ public final class LayoutSheetPages {
 		List<Part> parts = new ArrayList<>(maps(scale));
 		parts.addAll(keys());
 		parts.addAll(couplings());
+		sheet.tables().stream().filter(table -> !table.rows().isEmpty())
+				.forEach(table -> parts.addAll(new SheetTable(typesetter, table.heads(), table.widths())
+						.parts(table.title(), table.rows())));
 		parts.addAll(new FingeringChart(typesetter, sheet, width).parts());
 		return series(scale).pages(sheet.title(), parts, false);
 	}
@@ -62,14 +66,14 @@ public final class LayoutSheetPages {
 	}
 
 	private DrawingScale scale() {
-		double longest = sheet.keys().stream().flatMap(key -> key.position().stream()).mapToDouble(Millimetres::value)
-				.max().orElse(1);
+		double longest = Stream.concat(sheet.keys().stream().flatMap(key -> key.position().stream()),
+				sheet.fingerHoles().stream().map(SheetFingerHole::position)).mapToDouble(Millimetres::value).max().orElse(1);
 		return DrawingScale.fitting(longest, series(new DrawingScale(1)).firstBodyHeight() - AROUND_MAP);
 	}
 
 	/** The joints side by side, or below one another where they are too wide for that. */
 	private List<Part> maps(DrawingScale scale) {
-		List<JointMap> maps = JOINTS.stream().map(joint -> new JointMap(typesetter, sheet, joint, scale))
+		List<JointMap> maps = joints().stream().map(joint -> new JointMap(typesetter, sheet, joint, scale))
 				.filter(map -> !map.isEmpty()).toList();
 		List<Bounds> sizes = maps.stream()
 				.map(map -> new Bounds(0, 0, Math.min(width, map.width()), map.height())).toList();
@@ -86,11 +90,16 @@ public final class LayoutSheetPages {
 		return parts;
 	}
 
+	/** Those of the system; without any, all keys are on one tube. */
+	private List<SheetJoint> joints() {
+		return sheet.joints().isEmpty() ? List.of(new SheetJoint("", Optional.empty(), Optional.empty())) : sheet.joints();
+	}
+
 	private List<Part> keys() {
 		SheetTable table = new SheetTable(typesetter,
 				List.of("no.", "key", "name", "at rest", "touch", "hole", "rim", "made", "cup", "deep", "style", "hinge",
-						"joint", "position"),
-				List.of(8.0, 24.0, 17.0, 12.0, 10.0, 12.0, 10.0, 15.0, 12.0, 12.0, 12.0, 12.0, 12.0, 15.0));
+						"joint", "position", "around"),
+				List.of(8.0, 24.0, 17.0, 11.0, 16.0, 10.0, 8.0, 13.0, 10.0, 10.0, 16.0, 9.0, 12.0, 13.0, 11.0));
 		return table.parts("Keys, tone holes and cups, in mm",
 				IntStream.range(0, sheet.keys().size()).mapToObj(this::row).toList());
 	}
@@ -100,15 +109,17 @@ public final class LayoutSheetPages {
 		return List.of(String.valueOf(index + 1), key.label(), key.name(), key.closedAtRest() ? "closed" : "open",
 				key.touch(), Millimetres.of(key.hole()), Millimetres.of(key.rim()), key.make(), Millimetres.of(key.cup()),
 				Millimetres.of(key.depth()), key.cupStyle(), key.hinge(), key.joint(),
-				key.position().map((Length place) -> Millimetres.of(place)).orElse("not said"));
+				key.position().map((Length place) -> Millimetres.of(place)).orElse("not said"),
+				key.around() == 0 ? "" : Math.round(key.around()) + "°");
 	}
 
 	private List<Part> couplings() {
-		SheetTable table = new SheetTable(typesetter, List.of("no.", "key", "closes", "through"),
-				List.of(8.0, 40.0, 40.0, 80.0));
+		SheetTable table = new SheetTable(typesetter, List.of("no.", "key", "", "key", "through"),
+				List.of(8.0, 40.0, 14.0, 40.0, 80.0));
 		return table.parts("Couplings", IntStream.range(0, sheet.couplings().size()).mapToObj(index -> {
 			SheetCoupling coupling = sheet.couplings().get(index);
-			return List.of(String.valueOf(index + 1), named(coupling.driver()), named(coupling.driven()),
+			return List.of(String.valueOf(index + 1), named(coupling.driver()), coupling.effect(),
+					named(coupling.driven()),
 					coupling.adjuster());
 		}).toList());
 	}
@@ -120,10 +131,10 @@ public final class LayoutSheetPages {
 	private Part foot(int page, int pages) {
 		double left = Ruler.LENGTH + 12;
 		Column column = new Column(typesetter, left, 1.2, width - left);
-		column.paragraph("Positions are those of the hole's centre from the upper end of its joint. On the map positions, "
-				+ "cups and dashed holes are to scale; far-side keys stand in a row of their own. Thick: closed at rest. "
-				+ "An arrow runs from a key to one that it closes, with the number of the coupling. T, L1 to L4, R1 to "
-				+ "R4: thumb and fingers. 12 o'clock looks at: " + sheet.twelveLooksAt()
+		column.paragraph("Positions are those of the hole's centre from the upper end of its joint. On the map the tube is "
+				+ "unrolled: positions, angles around the bore, cups, dashed holes and rods between their posts are to "
+				+ "scale. Thick: closed at rest. An arrow runs from a key to one that it moves, with the number of the "
+				+ "coupling. 12 o'clock looks at: " + sheet.twelveLooksAt()
 				+ ". Print at 100 %: the scale on the left must be 50 mm long.", Face.CONDENSED, NOTE);
 		List<Element> elements = new ArrayList<>(column.elements());
 		elements.addAll(Ruler.draw(1, 3));

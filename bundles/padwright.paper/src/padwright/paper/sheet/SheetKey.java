@@ -10,7 +10,7 @@ import padwright.engine.length.Length;
  * @param name in its system
  * @param label as the trade calls it
  * @param closedAtRest how it stands when no finger is on it
- * @param touch the finger that works it, as in {@code R1}; empty for none
+ * @param touch the touches that press it, as in {@code R1}; empty for none
  * @param hole diameter of the tone hole
  * @param rim width of the hole's rim
  * @param make how the hole was made; empty if not said
@@ -20,13 +20,19 @@ import padwright.engine.length.Length;
  * @param hinge near or far side; empty if not said
  * @param joint it sits on
  * @param position of the hole's centre from the upper end of the joint
+ * @param around degrees around the tube, clockwise seen from the upper end, 0 on top
  */
 public record SheetKey(String name, String label, boolean closedAtRest, String touch, Optional<Length> hole,
 		Optional<Length> rim, String make, Optional<Length> cup, Optional<Length> depth, String cupStyle, String hinge,
-		String joint, Optional<Length> position) {
+		String joint, Optional<Length> position, double around) {
 
-	/** Whether it hinges on the side away from the player's fingers, where the map draws it aside. */
+	/** Whether it hinges on the side away from the player's fingers, and nothing tells how far around the tube it lies. */
 	boolean isFar() {
-		return "far".equals(hinge);
+		return "far".equals(hinge) && around == 0;
+	}
+
+	/** Whether it has no pad. */
+	boolean isLever() {
+		return hole.isEmpty() && cup.isEmpty();
 	}
 }

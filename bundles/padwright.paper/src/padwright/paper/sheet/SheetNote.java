@@ -1,22 +1,28 @@
 package padwright.paper.sheet;
 
-import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Set;
 
 /**
  * A fingering.
  *
  * @param name of the note, with what tells a further fingering apart
+ * @param purpose what it is for; empty for the usual one
  * @param touches that are pressed
- * @param keys pressed besides, by label
- * @param closed names of the pads that are closed; empty if it cannot be told
+ * @param half those of them that are pressed only half
+ * @param holes how each hole stands, by its name
  */
-public record SheetNote(String name, Set<String> touches, List<String> keys, Optional<Set<String>> closed) {
+public record SheetNote(String name, String purpose, Set<String> touches, Set<String> half,
+		Map<String, Opening> holes) {
+
+	/** How far a hole is open. */
+	public enum Opening {
+		OPEN, HALF, CLOSED
+	}
 
 	public SheetNote {
 		touches = Set.copyOf(touches);
-		keys = List.copyOf(keys);
-		closed = closed.map(Set::copyOf);
+		half = Set.copyOf(half);
+		holes = Map.copyOf(holes);
 	}
 }

@@ -1,35 +1,31 @@
 package padwright.paper.system;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 import org.eclipse.emf.common.util.Enumerator;
 
-import padwright.engine.diagnosis.NoteFingering;
+import padwright.engine.length.LengthUnit;
 import padwright.model.Present;
-import padwright.model.keysystem.Adjuster;
 import padwright.model.keysystem.Coupling;
-import padwright.model.keysystem.Fingering;
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.Posture;
+import padwright.model.keysystem.Touch;
 import padwright.model.plan.Plan;
 import padwright.model.plan.PlanFactory;
+import padwright.model.systems.EffectiveJoint;
 import padwright.model.systems.EffectiveKey;
 import padwright.paper.page.HeadText;
 import padwright.paper.page.PageFact;
 import padwright.paper.sheet.LayoutSheet;
 import padwright.paper.sheet.SheetCoupling;
 import padwright.paper.sheet.SheetKey;
-import padwright.paper.sheet.SheetNote;
-import padwright.workup.diagnosis.SystemNotes;
 import padwright.workup.parts.Labels;
+import padwright.workup.regulate.PlanCouplings;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.words.ClockWords;
 
@@ -62,24 +58,41 @@ public final class SystemSheet {
 	}
 
 	private LayoutSheet sheet(Optional<String> revision, Optional<String> date) {
+		PlanCouplings.graph(plan);
 		String subline = TITLE + " · " + system.getName() + date.map(day -> " · " + day).orElse("");
 		String right = revision.map(text -> "revision " + text).orElse("");
 		HeadText head = new HeadText(Labels.of(system), right, subline, facts());
+		SheetFingerings fingerings = new SheetFingerings(plan.system());
+		SheetTables tables = new SheetTables(plan.system());
 		return new LayoutSheet(head, TITLE + ", " + Labels.of(system), ClockWords.twelveLooksAt(system),
-				keys.stream().map(SystemSheet::key).toList(), couplings(), notes());
+				keys.stream().map(SystemSheet::key).toList(), couplings(), tables.joints(), tables.rods(), tables.fingerHoles(),
+				tables.all(),
+				fingerings.touches(), fingerings.holes(), fingerings.notes());
 	}
 
 	private List<PageFact> facts() {
 		List<PageFact> facts = new ArrayList<>();
-		facts.add(new PageFact("Pads", String.valueOf(keys.size())));
-		Present.of(system.getBase()).ifPresent(base -> facts.add(new PageFact("Extends", Labels.of(base))));
+		facts.add(new PageFact("Pads", String.valueOf(plan.system().pads().size())));
+		facts.add(new PageFact("Pitch", "A " + plan.system().pitch().toPlainString() + " Hz"));
+		Present.of(system.getBase()).ifPresent(base -> facts.add(new PageFact("Based on", Labels.of(base))));
 		return facts;
 	}
 
 	private static SheetKey key(EffectiveKey key) {
-		return new SheetKey(key.name(), key.label(), key.posture() == Posture.CLOSED, word(key.touch()),
+		return new SheetKey(key.name(), key.label(), key.posture() == Posture.CLOSED, touches(key),
 				key.holeDiameter(), key.rimWidth(), word(key.holeMake()), key.cupDiameter(), key.cupDepth(),
-				word(key.cupStyle()), word(key.hinge()), key.joint().getLiteral(), key.position());
+				style(key), word(key.hinge()), key.joint().map(EffectiveJoint::label).orElse(""), key.position(),
+				key.around().doubleValue());
+	}
+
+	private static String style(EffectiveKey key) {
+		return word(key.cupStyle()) + key.perforation()
+				.map(opening -> " " + opening.in(LengthUnit.MILLIMETRE, 2).toPlainString()).orElse("");
+	}
+
+	private static String touches(EffectiveKey key) {
+		return key.touches().stream().flatMap(touch -> Present.of(touch).stream()).map(Touch::getName)
+				.collect(Collectors.joining(", "));
 	}
 
 	private static String word(Optional<? extends Enumerator> value) {
@@ -89,60 +102,26 @@ public final class SystemSheet {
 	private List<SheetCoupling> couplings() {
 		List<SheetCoupling> couplings = new ArrayList<>();
 		for (int driver = 0; driver < keys.size(); driver++) {
-			for (Coupling coupling : keys.get(driver).couplings()) {
-				int driven = index(coupling.getDriven());
-				if (driven >= 0) {
-					couplings.add(new SheetCoupling(driver, driven, adjuster(coupling.getAdjuster())));
-				}
-			}
+			EffectiveKey key = keys.get(driver);
+			add(driver, "closes", key.closes(), couplings);
+			add(driver, "opens", key.opens(), couplings);
+			add(driver, "holds", key.holds(), couplings);
 		}
 		return couplings;
+	}
+
+	private void add(int driver, String effect, List<Coupling> all, List<SheetCoupling> couplings) {
+		for (Coupling coupling : all) {
+			int driven = index(coupling.getDriven());
+			if (driven >= 0) {
+				couplings.add(new SheetCoupling(driver, effect, driven, CouplingWords.of(coupling)));
+			}
+		}
 	}
 
 	/** The place of a key in the system; -1 for a broken link or a key that was removed. */
 	private int index(Key definition) {
 		return IntStream.range(0, keys.size()).filter(key -> keys.get(key).definition() == definition).findFirst()
 				.orElse(-1);
-	}
-
-	private static String adjuster(Adjuster adjuster) {
-		if (adjuster == null) {
-			return "";
-		}
-		StringBuilder words = new StringBuilder(adjuster.getKind().getLiteral());
-		Optional.ofNullable(adjuster.getThread()).ifPresent(thread -> words.append(' ').append(thread));
-		Optional.ofNullable(adjuster.getPitch()).ifPresent(pitch -> words.append(" of pitch ").append(pitch));
-		Optional.ofNullable(adjuster.getRatio())
-				.ifPresent(ratio -> words.append(", ratio ").append(ratio.toPlainString()));
-		return words.toString();
-	}
-
-	private List<SheetNote> notes() {
-		Map<String, Set<String>> closed = new SystemNotes(plan).all().stream()
-				.collect(Collectors.toMap(NoteFingering::note, NoteFingering::closedPads, (one, same) -> one));
-		Map<String, SheetNote> notes = new LinkedHashMap<>();
-		plan.system().fingerings().forEach((note, fingerings) -> {
-			for (int number = 1; number <= fingerings.size(); number++) {
-				String name = name(note, fingerings.get(number - 1), number);
-				notes.putIfAbsent(name, note(name, fingerings.get(number - 1), closed));
-			}
-		});
-		return List.copyOf(notes.values());
-	}
-
-	/** As {@link SystemNotes} names it. */
-	private static String name(String note, Fingering fingering, int number) {
-		return number == 1 ? note
-				: note + "/" + Optional.ofNullable(fingering.getLabel()).orElse(String.valueOf(number));
-	}
-
-	private SheetNote note(String name, Fingering fingering, Map<String, Set<String>> closed) {
-		Set<String> touches = fingering.getTouches().stream().map(Enumerator::getLiteral).collect(Collectors.toSet());
-		List<String> pressed = fingering.getKeys().stream().map(this::label).toList();
-		return new SheetNote(name, touches, pressed, Optional.ofNullable(closed.get(name)));
-	}
-
-	private String label(Key key) {
-		return index(key) < 0 ? "?" : keys.get(index(key)).label();
 	}
 }

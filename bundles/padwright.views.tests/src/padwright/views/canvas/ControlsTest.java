@@ -5,15 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
@@ -24,6 +28,7 @@ import padwright.views.Bench;
 import padwright.views.Palette;
 import padwright.views.clock.ClockState;
 import padwright.views.map.KeyMapState;
+import padwright.views.map.KeyState;
 import padwright.views.section.CupSectionState;
 
 /** Needs a display. */
@@ -53,21 +58,26 @@ class ControlsTest {
 	void keysAreChosenWithKeyboardAlone() {
 		Bench bench = new Bench(ROWS);
 		List<List<String>> chosen = new ArrayList<>();
+		List<String> opened = new ArrayList<>();
 		List<String> jumps = new ArrayList<>();
 		OnDisplay.run(shell -> {
 			KeyMap map = new KeyMap(shell, Palette.light());
 			map.onSelect(chosen::add);
+			map.onOpen(opened::add);
 			map.onJump(jumps::add);
 			map.show(KeyMapState.of(bench.plan(), bench.findings()), Set.of());
 			OnDisplay.open(shell);
 			traverse(map.canvas(), SWT.TRAVERSE_TAB_NEXT);
 			OnDisplay.press(map.canvas(), SWT.CR, '\r', 0);
 			OnDisplay.press(map.canvas(), SWT.CR, '\r', 0);
+			assertEquals(List.of(), jumps, "what is typed next must not fall into the text");
+			OnDisplay.press(map.canvas(), SWT.F3, '\0', 0);
 			OnDisplay.press(map.canvas(), SWT.ARROW_RIGHT, '\0', 0);
 			OnDisplay.press(map.canvas(), SWT.CR, '\r', SWT.MOD1);
 			OnDisplay.press(map.canvas(), SWT.ESC, '\u001b', 0);
 		});
 		assertEquals(List.of(List.of("A"), List.of("A", "B"), List.of()), chosen);
+		assertEquals(List.of("A"), opened);
 		assertEquals(List.of("A"), jumps);
 	}
 
@@ -148,6 +158,36 @@ class ControlsTest {
 			clock.show(ClockState.of(bench.row("A")));
 		});
 		assertTrue(bench.rows().contains("shim 0.5 from 7.5 to 10.5"), bench.rows());
+	}
+
+	/** Else it would be a square of another colour in a selected row. */
+	@Test
+	void marksOfStatesHaveNoGroundOfTheirOwn() {
+		OnDisplay.run(shell -> {
+			MarkImages marks = new MarkImages(shell, Palette.dark());
+			ImageData mark = marks.of(KeyState.DONE).getImageData();
+			assertEquals(0, mark.getAlpha(0, 0));
+			assertNotEquals(0, mark.getAlpha(mark.width / 2, mark.height / 2));
+		});
+	}
+
+	@Test
+	void whatCannotBePressedLooksSo() {
+		Bench bench = new Bench(ROWS);
+		for (Palette palette : List.of(Palette.light(), Palette.dark())) {
+			OnDisplay.run(shell -> {
+				RimClockControl clock = new RimClockControl(shell, palette);
+				clock.show(ClockState.of(bench.row("A")));
+				OnDisplay.open(shell);
+				assertNotEquals(button(clock, "Solve").getForeground(), button(clock, "Apply").getForeground());
+			});
+		}
+	}
+
+	private static Button button(Composite within, String text) {
+		return Arrays.stream(within.getChildren()).flatMap(child -> child instanceof Composite bar
+				? Arrays.stream(bar.getChildren()) : Stream.of(child)).filter(Button.class::isInstance).map(Button.class::cast)
+				.filter(button -> button.getText().equals(text)).findFirst().orElseThrow();
 	}
 
 	@Test

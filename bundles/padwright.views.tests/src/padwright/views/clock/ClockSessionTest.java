@@ -62,6 +62,30 @@ class ClockSessionTest {
 	}
 
 	@Test
+	void whatNoFeelerTellsStaysTypedAndIsNotWritten() {
+		begin("key A");
+		for (String typed : List.of("70", "1.2.3")) {
+			type(typed);
+			assertTrue(edits.isEmpty());
+			assertTrue(session.status().contains(typed), session.status());
+			session.back();
+			assertTrue(session.enter(), "what was typed is still there");
+		}
+		type("0.5");
+		settle();
+		assertEquals("key A felt 0.5", bench.rows());
+	}
+
+	@Test
+	void nothingThatIsTypedIsCutOff() {
+		begin("key A");
+		"0.5000000000".chars().forEach(character -> assertTrue(session.type((char) character)));
+		assertEquals("", session.status());
+		assertTrue(session.type('9'));
+		assertTrue(session.status().contains("0.5000000000"), session.status());
+	}
+
+	@Test
 	void nothingTypedFastIsLost() {
 		begin("key A");
 		type("0.5");

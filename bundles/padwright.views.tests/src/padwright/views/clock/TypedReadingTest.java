@@ -1,6 +1,8 @@
 package padwright.views.clock;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +20,7 @@ class TypedReadingTest {
 
 	private static void assertReads(String typed, String leaf, boolean asTyped) {
 		LeafReading reading = leaf.isEmpty() ? LeafReading.DRAGS : LeafReading.slides(Length.thou(leaf));
-		assertEquals(Optional.of(new TypedReading(reading, asTyped)), TypedReading.of(typed, LEAVES));
+		assertEquals(Optional.of(new TypedReading(reading, asTyped, false)), TypedReading.of(typed, LEAVES));
 	}
 
 	@Test
@@ -33,8 +35,16 @@ class TypedReadingTest {
 	void anIndicatorsFigureTellsWhichLeafSlidesFree() {
 		assertReads("0.8", "0.5", false);
 		assertReads("1.99", "1", false);
-		assertReads("7", "2", false);
 		assertReads("0.4", "", false);
+	}
+
+	/** As figures in thou typed while millimetres are shown. */
+	@Test
+	void moreThanTheThickestFeelerIsNoReading() {
+		assertTrue(TypedReading.of("7", LEAVES).orElseThrow().isBeyond());
+		assertTrue(TypedReading.of("2.5", LEAVES).orElseThrow().isBeyond());
+		assertFalse(TypedReading.of("2", LEAVES).orElseThrow().isBeyond());
+		assertFalse(TypedReading.of("7", List.of()).orElseThrow().isBeyond());
 	}
 
 	@Test
@@ -46,12 +56,12 @@ class TypedReadingTest {
 
 	@Test
 	void aDashDragsLightly() {
-		assertEquals(Optional.of(new TypedReading(LeafReading.DRAGS_LIGHTLY, true)), TypedReading.of("-", LEAVES));
+		assertEquals(Optional.of(new TypedReading(LeafReading.DRAGS_LIGHTLY, true, false)), TypedReading.of("-", LEAVES));
 	}
 
 	@Test
 	void withoutFeelersEveryThicknessIsALeaf() {
-		assertEquals(Optional.of(new TypedReading(LeafReading.slides(Length.thou("0.8")), true)),
+		assertEquals(Optional.of(new TypedReading(LeafReading.slides(Length.thou("0.8")), true, false)),
 				TypedReading.of("0.8", List.of()));
 	}
 

@@ -1,6 +1,7 @@
 package padwright.views.table;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -76,6 +77,48 @@ class TablesTest {
 		event.detail = SWT.TRAVERSE_RETURN;
 		event.doit = true;
 		field.notifyListeners(SWT.Traverse, event);
+	}
+
+	/** Else the next figures would fall into the text of the plan. */
+	@Test
+	void aDoubleClickEditsAndNeverLeavesTheTable() {
+		Bench bench = new Bench(ROWS);
+		List<String> jumps = new ArrayList<>();
+		OnDisplay.run(shell -> {
+			KeyTable table = table(shell, bench, Optional.of("B"));
+			table.onJump(jumps::add);
+			table.onEdit(bench::apply);
+			Table rows = child(table, Table.class);
+			rows.notifyListeners(SWT.DefaultSelection, new Event());
+			for (KeyColumn column : new KeyColumn[] { KeyColumn.READINGS, KeyColumn.KEY, KeyColumn.STATE }) {
+				doubleClick(rows, column);
+				assertEquals(". 1 . 1", child(rows, Text.class).getText());
+				assertTrue(child(rows, Text.class).isFocusControl());
+			}
+			assertEquals(List.of(), jumps);
+			OnDisplay.press(rows, SWT.F3, '\0', 0);
+			assertEquals(List.of("B"), jumps);
+		});
+	}
+
+	private static void doubleClick(Table rows, KeyColumn column) {
+		Event event = new Event();
+		event.x = rows.getItem(0).getBounds(column.ordinal()).x + 2;
+		event.y = rows.getItem(0).getBounds(column.ordinal()).y + 2;
+		rows.notifyListeners(SWT.MouseDoubleClick, event);
+	}
+
+	@Test
+	void figuresAreTypedIntoTheChosenRowAtOnce() {
+		Bench bench = new Bench(ROWS);
+		OnDisplay.run(shell -> {
+			KeyTable table = table(shell, bench, Optional.of("B"));
+			table.onEdit(bench::apply);
+			Table rows = child(table, Table.class);
+			OnDisplay.press(rows, '2', '2', 0);
+			enter(child(rows, Text.class), child(rows, Text.class).getText() + " . . .");
+		});
+		assertEquals("key B stack 7.5 5 felt 2 . . .\nkey A empty 15 felt . 0.5 . .", bench.rows());
 	}
 
 	@Test

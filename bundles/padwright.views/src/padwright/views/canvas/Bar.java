@@ -16,7 +16,10 @@ import padwright.views.Palette;
 /** A row of controls over a view, in the colours of its theme. */
 public final class Bar {
 
+	private static final double DISABLED = 0.6;
+
 	private final Composite row;
+	private Palette palette;
 
 	/** Makes {@code parent} a column with this bar on top. */
 	public Bar(Composite parent) {
@@ -69,10 +72,21 @@ public final class Bar {
 		control.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
 	}
 
+	/** Lets a button be pressed or not, which is to be seen in every theme: some paint both alike. */
+	public void enable(Button button, boolean enabled) {
+		button.setEnabled(enabled);
+		if (palette != null) {
+			button.setForeground(Colours.of(enabled ? palette.ink() : palette.tint(palette.quiet(), DISABLED)));
+		}
+	}
+
 	public void setPalette(Palette palette) {
+		this.palette = palette;
 		paint(row, palette);
 		for (Control child : row.getChildren()) {
-			if (!(child instanceof Button)) {
+			if (child instanceof Button button) {
+				enable(button, button.getEnabled());
+			} else {
 				paint(child, palette);
 			}
 		}

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.KeyEvent;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 
@@ -22,6 +23,8 @@ public final class KeyMap extends Composite {
 	private KeyMapState state = KeyMapState.empty();
 	private Set<String> selected = Set.of();
 	private Consumer<List<String>> onSelect = keys -> {
+	};
+	private Consumer<String> onOpen = key -> {
 	};
 	private Consumer<String> onJump = key -> {
 	};
@@ -57,6 +60,11 @@ public final class KeyMap extends Composite {
 	}
 
 	/** Told the name of a key that is double-clicked, or chosen twice with Enter. */
+	public void onOpen(Consumer<String> listener) {
+		onOpen = listener;
+	}
+
+	/** Told the name of a key whose text is to be gone to: only by a key that says so (F3). */
 	public void onJump(Consumer<String> listener) {
 		onJump = listener;
 	}
@@ -88,7 +96,14 @@ public final class KeyMap extends Composite {
 
 		@Override
 		public void opened(String id) {
-			onJump.accept(id);
+			onOpen.accept(id);
+		}
+
+		@Override
+		public boolean typed(KeyEvent key) {
+			boolean jumps = key.keyCode == SWT.F3 && canvas.focus().isPresent();
+			canvas.focus().filter(id -> jumps).ifPresent(onJump);
+			return jumps;
 		}
 
 		@Override

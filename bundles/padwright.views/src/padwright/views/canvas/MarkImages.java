@@ -4,7 +4,9 @@ import java.util.EnumMap;
 import java.util.Map;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageGcDrawer;
 import org.eclipse.swt.widgets.Widget;
 
 import padwright.drawing.scene.Scene;
@@ -41,10 +43,18 @@ public final class MarkImages {
 	private Image draw(KeyState state) {
 		Palette colours = palette;
 		Scene scene = StateMarks.draw(state, colours);
-		return new Image(owner.getDisplay(), (gc, width, height) -> {
-			gc.setBackground(Colours.of(colours.ground()));
-			gc.fillRectangle(0, 0, width, height);
-			ScenePainter.paint(gc, scene, colours, Viewport.whole(scene, width, height));
+		return new Image(owner.getDisplay(), new ImageGcDrawer() {
+
+			@Override
+			public void drawOn(GC gc, int width, int height) {
+				ScenePainter.paint(gc, scene, colours, Viewport.whole(scene, width, height));
+			}
+
+			/** Else the mark stands in a square of another colour, in a selected row and while the theme changes. */
+			@Override
+			public int getGcStyle() {
+				return SWT.TRANSPARENT;
+			}
 		}, SIZE, SIZE);
 	}
 

@@ -114,11 +114,11 @@ public final class RimClockControl extends Composite {
 	}
 
 	private void redrawn() {
-		solve.setEnabled(session.state().job().isPresent());
-		add.setEnabled(session.state().job().isPresent());
-		apply.setEnabled(session.proposal().isPresent());
-		discard.setEnabled(session.proposal().isPresent());
-		round.setEnabled(!session.state().readings().isEmpty());
+		bar.enable(solve, session.state().job().isPresent());
+		bar.enable(add, session.state().job().isPresent());
+		bar.enable(apply, session.proposal().isPresent());
+		bar.enable(discard, session.proposal().isPresent());
+		bar.enable(round, !session.state().readings().isEmpty());
 		status.setText(session.status());
 		status.setToolTipText(session.status());
 		canvas.setSource(aspect -> session.draw(palette, aspect));

@@ -43,7 +43,8 @@ public final class ClockSession {
 			status = "";
 			entry = ReadingEntry.start(editing.readings().size(), state.hours().size());
 		}
-		entry = new ReadingEntry(Math.min(entry.cursor(), Math.max(0, state.hours().size() - 1)), entry.typed());
+		entry = new ReadingEntry(Math.min(entry.cursor(), Math.max(0, state.hours().size() - 1)), entry.typed(),
+				entry.refused());
 		selected = selected.filter(index -> index < editing.pieces().size());
 		proposal = proposal.filter(shown -> same && !editing.isAnotherRound()
 				&& state.readings().equals(editing.readings()) && shown.key().name().equals(name(state)));
@@ -93,11 +94,18 @@ public final class ClockSession {
 			return false;
 		}
 		selected = Optional.empty();
-		entry = entry.with(character);
+		if (entry.isFull()) {
+			status = Messages.of("clock.noMore", entry.typed());
+		} else {
+			entry = entry.with(character);
+		}
 		return true;
 	}
 
-	/** Takes what is typed as the reading of the hour and goes to the next; false where nothing is typed. */
+	/**
+	 * Takes what is typed as the reading of the hour and goes to the next; false where nothing is typed. What cannot be a
+	 * reading stays typed, and is told why.
+	 */
 	public boolean enter() {
 		if (entry.typed().isEmpty()) {
 			return false;
@@ -105,7 +113,13 @@ public final class ClockSession {
 		Optional<TypedReading> typed = TypedReading.of(entry.typed(), editing.shown().leaves());
 		if (typed.isEmpty()) {
 			status = Messages.of("clock.noReading", entry.typed(), Figures.unit());
-			entry = entry.cleared();
+			entry = entry.refuse();
+			return true;
+		}
+		if (typed.get().isBeyond()) {
+			status = Messages.of("clock.beyond", entry.typed(), Figures.unit(),
+					typed.get().reading().slides().map(Figures::shown).orElseThrow());
+			entry = entry.refuse();
 			return true;
 		}
 		ClockHour hour = editing.shown().hours().get(entry.cursor());

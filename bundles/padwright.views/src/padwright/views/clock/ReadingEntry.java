@@ -5,15 +5,24 @@ package padwright.views.clock;
  *
  * @param cursor which of the hours, from 0; as many as are read where the next is to be read
  * @param typed so far
+ * @param refused whether what is typed was tried and cannot be taken: it stays to be seen and mended, and the next
+ *     character of a reading begins anew
  */
-record ReadingEntry(int cursor, String typed) {
+public record ReadingEntry(int cursor, String typed, boolean refused) {
 
-	private static final int LONGEST = 8;
+	/** More than any length in any unit needs, to the nanometre. */
+	private static final int LONGEST = 12;
+	/** Typed for a light drag, where readings are graded. */
+	static final char LIGHT_DRAG = '-';
 
-	ReadingEntry {
+	public ReadingEntry {
 		if (cursor < 0) {
 			throw new IllegalArgumentException("there is no hour " + cursor);
 		}
+	}
+
+	ReadingEntry(int cursor, String typed) {
+		this(cursor, typed, false);
 	}
 
 	/** At the first hour that is not read; at the first where all are. */
@@ -21,16 +30,19 @@ record ReadingEntry(int cursor, String typed) {
 		return new ReadingEntry(read < hours ? read : 0, "");
 	}
 
-	/** Typed for a light drag, where readings are graded. */
-	static final char LIGHT_DRAG = '-';
-
-	static boolean takes(char character) {
+	/** Whether a character can belong to a reading. */
+	public static boolean takes(char character) {
 		return character >= '0' && character <= '9' || character == '.' || character == ','
 				|| character == LIGHT_DRAG;
 	}
 
+	/** Whether nothing more can be typed. */
+	boolean isFull() {
+		return !refused && typed.length() >= LONGEST;
+	}
+
 	ReadingEntry with(char character) {
-		return typed.length() < LONGEST ? new ReadingEntry(cursor, typed + character) : this;
+		return new ReadingEntry(cursor, refused ? String.valueOf(character) : typed + character);
 	}
 
 	/** Takes back the last character; where there is none, goes back an hour. */
@@ -47,8 +59,8 @@ record ReadingEntry(int cursor, String typed) {
 		return new ReadingEntry(Math.max(0, Math.min(cursor + 1, Math.min(read, hours - 1))), "");
 	}
 
-	/** Nothing typed. */
-	ReadingEntry cleared() {
-		return new ReadingEntry(cursor, "");
+	/** What is typed cannot be taken. */
+	ReadingEntry refuse() {
+		return new ReadingEntry(cursor, typed, true);
 	}
 }

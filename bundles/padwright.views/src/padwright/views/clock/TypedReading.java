@@ -14,8 +14,9 @@ import padwright.workup.solve.LeafReading;
  *
  * @param reading what the leaves said
  * @param asTyped whether it says what was typed; if not, it is the thickest leaf of the stock that is not thicker
+ * @param isBeyond whether more was typed than the thickest leaf of the stock, which no feeler can have told
  */
-public record TypedReading(LeafReading reading, boolean asTyped) {
+public record TypedReading(LeafReading reading, boolean asTyped, boolean isBeyond) {
 
 	private static final Set<String> DRAGS = Set.of(".", ",");
 	private static final String DRAGS_LIGHTLY = "-";
@@ -28,15 +29,16 @@ public record TypedReading(LeafReading reading, boolean asTyped) {
 	 */
 	public static Optional<TypedReading> of(String typed, List<Length> leaves) {
 		if (typed.equals(DRAGS_LIGHTLY)) {
-			return Optional.of(new TypedReading(LeafReading.DRAGS_LIGHTLY, true));
+			return Optional.of(new TypedReading(LeafReading.DRAGS_LIGHTLY, true, false));
 		}
-		return DRAGS.contains(typed) ? Optional.of(new TypedReading(LeafReading.DRAGS, true))
+		return DRAGS.contains(typed) ? Optional.of(new TypedReading(LeafReading.DRAGS, true, false))
 				: Figures.read(typed).map(gap -> of(gap, leaves));
 	}
 
 	private static TypedReading of(Length gap, List<Length> leaves) {
 		Optional<Length> leaf = leaves.isEmpty() ? Optional.of(gap).filter(length -> length.signum() > 0)
 				: leaves.stream().filter(each -> !each.isLongerThan(gap)).max(Comparator.naturalOrder());
-		return new TypedReading(leaf.map(LeafReading::slides).orElse(LeafReading.DRAGS), leaf.orElse(Length.ZERO).equals(gap));
+		return new TypedReading(leaf.map(LeafReading::slides).orElse(LeafReading.DRAGS), leaf.orElse(Length.ZERO).equals(gap),
+				leaves.stream().max(Comparator.naturalOrder()).filter(gap::isLongerThan).isPresent());
 	}
 }

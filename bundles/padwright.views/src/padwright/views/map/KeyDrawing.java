@@ -29,6 +29,7 @@ record KeyDrawing(PlacedKey placed, Axis axis, Palette palette, boolean selected
 	private static final double RIM = 0.7;
 	private static final double SELECTED = 1.3;
 	private static final double MARK = 2.6;
+	private static final double TOUCH = 4.2;
 
 	Group draw() {
 		List<Element> elements = new ArrayList<>();
@@ -97,7 +98,7 @@ record KeyDrawing(PlacedKey placed, Axis axis, Palette palette, boolean selected
 						.in(palette.ink())
 				: outside());
 		if (!touch.isEmpty()) {
-			double size = Math.min(3.5, radius() * 0.6);
+			double size = Math.min(TOUCH, radius() * 0.6);
 			elements.add(Text.centred(touch, x(), inside ? y() + radius() * 0.48 : y(), Face.CONDENSED, size)
 					.in(palette.ink()));
 		}

@@ -13,6 +13,8 @@ import padwright.model.Present;
 import padwright.model.keysystem.HingeSide;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.Posture;
+import padwright.model.keysystem.Touch;
+import padwright.model.systems.EffectiveJoint;
 import padwright.model.systems.EffectiveKey;
 import padwright.model.systems.EffectiveSystem;
 import padwright.views.Figures;
@@ -80,7 +82,7 @@ public record KeyMapState(String title, List<MapKey> keys, List<MapCoupling> cou
 	private static List<MapCoupling> couplings(EffectiveSystem system) {
 		Set<MapCoupling> couplings = new LinkedHashSet<>();
 		for (EffectiveKey driver : system.keys()) {
-			driver.couplings().stream().flatMap(coupling -> Present.of(coupling.getDriven()).stream())
+			driver.closes().stream().flatMap(coupling -> Present.of(coupling.getDriven()).stream())
 					.filter(driven -> system.key(driven).isPresent())
 					.map(driven -> new MapCoupling(driver.name(), driven.getName()))
 					.filter(coupling -> !coupling.driver().equals(coupling.driven())).forEach(couplings::add);
@@ -96,12 +98,17 @@ public record KeyMapState(String title, List<MapKey> keys, List<MapCoupling> cou
 
 	private static MapKey key(EffectiveKey key, KeyState state, String detail) {
 		Optional<Double> hole = key.holeDiameter().map(Figures::mm);
-		return new MapKey(key.name(), key.label(), key.joint().getLiteral(), key.position().map(Figures::mm),
+		return new MapKey(key.name(), key.label(), key.joint().map(EffectiveJoint::name).orElse(""), key.position().map(Figures::mm),
 				key.cupDiameter().map(Figures::mm).filter(cup -> cup > 0).or(() -> hole).filter(cup -> cup > 0)
 						.orElse(UNKNOWN_CUP),
 				hole.filter(diameter -> diameter > 0), key.hinge().map(KeyMapState::side),
-				key.posture() == Posture.CLOSED, key.touch().map(touch -> touch.getLiteral()).orElse(""), state,
+				key.posture() == Posture.CLOSED, touches(key), state,
 				detail);
+	}
+
+	private static String touches(EffectiveKey key) {
+		return key.touches().stream().flatMap(touch -> Present.of(touch).stream()).map(Touch::getName)
+				.collect(Collectors.joining(" "));
 	}
 
 	private static MapKey.Side side(HingeSide side) {

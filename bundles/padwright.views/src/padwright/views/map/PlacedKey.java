@@ -14,10 +14,10 @@ import padwright.drawing.scene.Face;
  */
 record PlacedKey(MapKey key, double along, double across) {
 
-	private static final double LARGEST = 5.4;
+	private static final double LARGEST = 6.6;
 	/** Less is not read on a screen; such a label stands outside. */
-	private static final double SMALLEST = 3.3;
-	static final double OUTSIDE = 3.9;
+	private static final double SMALLEST = 4;
+	static final double OUTSIDE = 5.4;
 	/** A narrower cup has no room for a label beside the mark of its state, mm. */
 	private static final double SMALL_CUP = 12;
 

@@ -1,8 +1,10 @@
 package padwright.views.rows;
 
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -26,7 +28,7 @@ public enum KeyColumn {
 	KEY(90, false, KeyRow::label, Comparator.comparing(KeyRow::place)),
 	STATE(205, false, row -> row.state().inWords(), Comparator.comparing((KeyRow row) -> row.state())),
 	CUP(96, true, row -> row.cup().map(Figures::millimetres).orElse(""), lengths(KeyRow::cup)),
-	READINGS(130, false, row -> row.job().flatMap(KeyJob::lastRound).map(KeyColumn::readings).orElse(""),
+	READINGS(150, false, row -> row.job().flatMap(KeyJob::lastRound).map(KeyColumn::readings).orElse(""),
 			Comparator.comparing(row -> readingCount(row))),
 	LEVEL(76, true, row -> row.effect().map(effect -> Chance.of(effect.felt().chance())).orElse(""),
 			chances(RoundEffect::felt)),
@@ -38,6 +40,9 @@ public enum KeyColumn {
 			chances(effect -> effect.after().orElse(null))),
 	FINDINGS(420, false, row -> String.join("; ", row.findings()),
 			Comparator.comparing(row -> row.findings().size()));
+
+	/** Columns of words, and of cups, whose heading says millimetres. */
+	private static final Set<KeyColumn> UNITLESS = EnumSet.of(KEY, STATE, CUP, FINDINGS);
 
 	private final int width;
 	private final boolean figure;
@@ -100,8 +105,10 @@ public enum KeyColumn {
 		return this == READINGS || this == SHIMS;
 	}
 
+	/** With the unit of its figures, as it is shown now. */
 	public String heading() {
-		return Messages.of("table." + name().toLowerCase(Locale.ROOT));
+		String words = Messages.of("table." + name().toLowerCase(Locale.ROOT));
+		return UNITLESS.contains(this) ? words : words + " " + Figures.unit();
 	}
 
 	public String text(KeyRow row) {

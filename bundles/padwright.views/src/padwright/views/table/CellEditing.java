@@ -13,8 +13,9 @@ import org.eclipse.swt.widgets.Text;
 import padwright.views.rows.KeyColumn;
 
 /**
- * Typing into the cells of a table. A double click or F2 begins (Shift+F2 at the shims), Enter writes and goes to the
- * next row, Tab to the other cell of the row, Esc leaves the cell as it was.
+ * Typing into the cells of a table. A double click, Enter or F2 begins (Shift+F2 at the shims), as does a figure, which
+ * replaces what the cell says; Enter writes and goes to the next row, Tab to the other cell of the row, Esc leaves the
+ * cell as it was.
  */
 final class CellEditing {
 
@@ -44,8 +45,18 @@ final class CellEditing {
 		TableItem item = table.getItem(at);
 		for (int index = 0; item != null && index < table.getColumnCount(); index++) {
 			if (item.getBounds(index).contains(at)) {
-				begin(table.indexOf(item), index);
+				begin(table.indexOf(item),
+						KeyColumn.values()[index].isEditable() ? index : KeyColumn.READINGS.ordinal());
 			}
+		}
+	}
+
+	/** As {@link #begin(int, int)}, with something typed in the place of what the cell says. */
+	void begin(int index, int columnIndex, String typed) {
+		begin(index, columnIndex);
+		if (field != null) {
+			field.setText(typed);
+			field.setSelection(typed.length());
 		}
 	}
 

@@ -25,6 +25,7 @@ import padwright.views.Palette;
 import padwright.views.canvas.Bar;
 import padwright.views.canvas.Colours;
 import padwright.views.canvas.MarkImages;
+import padwright.views.clock.ReadingEntry;
 import padwright.views.rows.KeyColumn;
 import padwright.views.rows.KeyRow;
 import padwright.views.rows.KeyRows;
@@ -61,17 +62,14 @@ public final class KeyTable extends Composite {
 		filter.addListener(SWT.Modify, event -> refresh());
 		Bar.name(filter, Messages.of("table.filter"));
 		bar.button(Messages.of("table.copy"), Messages.of("table.copyTip"), this::copy);
-		table = new Table(this, SWT.VIRTUAL | SWT.FULL_SELECTION | SWT.MULTI | SWT.V_SCROLL | SWT.H_SCROLL);
+		table = new Table(this, SWT.FULL_SELECTION | SWT.MULTI | SWT.V_SCROLL | SWT.H_SCROLL);
 		table.setHeaderVisible(true);
 		Bar.fill(table);
 		Bar.name(table, Messages.of("table.name"));
 		marks = new MarkImages(table, palette);
 		Arrays.stream(KeyColumn.values()).forEach(this::addColumn);
-		table.addListener(SWT.SetData, this::fillShown);
 		table.addListener(SWT.Selection, event -> selected().stream().findFirst()
 				.ifPresent(row -> onSelect.accept(row.name())));
-		table.addListener(SWT.DefaultSelection, event -> selected().stream().findFirst()
-				.ifPresent(row -> onJump.accept(row.name())));
 		table.addListener(SWT.KeyDown, this::pressed);
 		status = new Label(this, SWT.NONE);
 		GridData line = new GridData(SWT.FILL, SWT.BOTTOM, true, false);
@@ -101,6 +99,7 @@ public final class KeyTable extends Composite {
 	 */
 	public void show(KeyRows rows, Optional<String> selected) {
 		all = rows;
+		Arrays.stream(KeyColumn.values()).forEach(column -> table.getColumn(column.ordinal()).setText(column.heading()));
 		refresh();
 		selected.ifPresent(this::select);
 	}
@@ -110,7 +109,7 @@ public final class KeyTable extends Composite {
 		onSelect = listener;
 	}
 
-	/** Told the name of a key that is double-clicked or entered. */
+	/** Told the name of a key whose text is to be gone to: only by a key that says so (F3). */
 	public void onJump(Consumer<String> listener) {
 		onJump = listener;
 	}
@@ -127,6 +126,7 @@ public final class KeyTable extends Composite {
 		status.setBackground(Colours.of(palette.ground()));
 		status.setForeground(Colours.of(palette.error()));
 		TableColours.apply(table, palette);
+		Arrays.stream(table.getItems()).forEach(item -> item.setImage(KeyColumn.STATE.ordinal(), null));
 		marks.setPalette(palette);
 		refresh();
 	}
@@ -138,6 +138,11 @@ public final class KeyTable extends Composite {
 		clipboard.setContents(new Object[] { KeyRows.tabSeparated(rows) },
 				new Transfer[] { TextTransfer.getInstance() });
 		clipboard.dispose();
+	}
+
+	/** For a menu. */
+	public Table table() {
+		return table;
 	}
 
 	@Override
@@ -162,24 +167,22 @@ public final class KeyTable extends Composite {
 		shown = all.filtered(filter.getText()).sorted(sort, descending).rows();
 		table.setSortColumn(table.getColumn(sort.ordinal()));
 		table.setSortDirection(descending ? SWT.DOWN : SWT.UP);
+		table.setRedraw(false);
 		table.setItemCount(shown.size());
-		table.clearAll();
+		for (int index = 0; index < shown.size(); index++) {
+			fill(table.getItem(index), shown.get(index));
+		}
 		table.deselectAll();
 		before.forEach(this::select);
-		table.redraw();
-	}
-
-	/** While rows are being taken away, GTK asks for some that are no longer there. */
-	private void fillShown(Event event) {
-		if (event.index >= 0 && event.index < shown.size()) {
-			fill((TableItem) event.item, shown.get(event.index));
-		}
+		table.setRedraw(true);
 	}
 
 	private void fill(TableItem item, KeyRow row) {
 		for (KeyColumn column : KeyColumn.values()) {
 			item.setText(column.ordinal(), column.text(row));
-			column.mark(row).ifPresent(state -> item.setImage(column.ordinal(), marks.of(state)));
+			if (column == KeyColumn.STATE) {
+				item.setImage(column.ordinal(), column.mark(row).map(marks::of).orElse(null));
+			}
 			item.setForeground(column.ordinal(), Colours.of(
 					column == KeyColumn.STATE || column == KeyColumn.FINDINGS ? row.state().ink(palette)
 							: palette.ink()));
@@ -192,9 +195,14 @@ public final class KeyTable extends Composite {
 			copy();
 		} else if (control && event.keyCode == 'f') {
 			filter.setFocus();
-		} else if (event.keyCode == SWT.F2) {
+		} else if (event.keyCode == SWT.F2 || event.keyCode == SWT.CR || event.keyCode == SWT.KEYPAD_CR) {
 			boolean shims = (event.stateMask & SWT.MOD2) != 0;
 			editing.begin(table.getSelectionIndex(), (shims ? KeyColumn.SHIMS : KeyColumn.READINGS).ordinal());
+		} else if (event.keyCode == SWT.F3) {
+			selected().stream().findFirst().ifPresent(row -> onJump.accept(row.name()));
+		} else if (!control && ReadingEntry.takes(event.character)) {
+			editing.begin(table.getSelectionIndex(), KeyColumn.READINGS.ordinal(), String.valueOf(event.character));
+			event.doit = false;
 		}
 	}
 

@@ -87,7 +87,6 @@ final class BarAdvisor extends ActionBarAdvisor {
 		MenuManager menu = new MenuManager(Messages.get("menu.help"), IWorkbenchActionConstants.M_HELP);
 		menu.add(new Separator(IWorkbenchActionConstants.HELP_START));
 		menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
-		addAll(menu, ActionFactory.ABOUT);
 		return menu;
 	}
 

@@ -4,7 +4,9 @@ import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
+import padwright.workbench.findings.FindingsView;
 import padwright.workbench.inspector.InspectorView;
+import padwright.workbench.reports.ReportView;
 import padwright.workbench.shops.ShopView;
 import padwright.workbench.tour.TourView;
 import padwright.workbench.views.CupSectionView;
@@ -35,7 +37,8 @@ public final class BenchPerspective implements IPerspectiveFactory {
 		IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.66f, text);
 		below.addView(KeyTableView.ID);
 		below.addView(RegulationView.ID);
-		below.addView(IPageLayout.ID_PROBLEM_VIEW);
+		below.addView(FindingsView.ID);
 		below.addView(IPageLayout.ID_PROGRESS_VIEW);
+		below.addPlaceholder(ReportView.ID + ":*");
 	}
 }

@@ -15,7 +15,11 @@ final class WindowAdvisor extends WorkbenchWindowAdvisor {
 	/** What the platform offers those who write program code. */
 	private static final List<String> NOT_FOR_THE_BENCH = List.of("org.eclipse.ui.actionSet.openFiles",
 			"org.eclipse.ui.edit.text.actionSet.openExternalFile",
-			"org.eclipse.ui.edit.text.actionSet.convertLineDelimitersTo");
+			"org.eclipse.ui.edit.text.actionSet.convertLineDelimitersTo",
+			"org.eclipse.ui.edit.text.actionSet.annotationNavigation",
+			"org.eclipse.ui.edit.text.actionSet.navigation",
+			"org.eclipse.ui.edit.text.actionSet.presentation",
+			"org.eclipse.ui.NavigateActionSet", "org.eclipse.ui.actionSet.keyBindings");
 
 	private static final Point FIRST_SIZE = new Point(1500, 950);
 
@@ -30,6 +34,8 @@ final class WindowAdvisor extends WorkbenchWindowAdvisor {
 
 	@Override
 	public void postWindowOpen() {
+		ViewTitles.translate(getWindowConfigurer().getWindow());
+		SearchField.hide(getWindowConfigurer().getWindow());
 		IWorkbenchPage page = getWindowConfigurer().getWindow().getActivePage();
 		if (page != null) {
 			NOT_FOR_THE_BENCH.forEach(page::hideActionSet);

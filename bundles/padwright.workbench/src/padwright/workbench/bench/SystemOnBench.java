@@ -48,7 +48,8 @@ public record SystemOnBench(String uri, String text, KeySystem system, KeyMapSta
 	}
 
 	private Stream<KeyFeatures> parts() {
-		return Stream.concat(system.getKeys().stream(), system.getChanges().stream());
+		return Stream.concat(system.getKeys().stream(), system.getChanges().stream()
+				.filter(KeyChange.class::isInstance).map(KeyChange.class::cast));
 	}
 
 	private static Optional<String> name(KeyFeatures part) {

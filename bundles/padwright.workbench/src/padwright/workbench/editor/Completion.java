@@ -3,6 +3,7 @@ package padwright.workbench.editor;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 import org.eclipse.jface.text.ITextViewer;
 import org.eclipse.jface.text.IDocument;
@@ -30,9 +31,16 @@ public final class Completion implements IContentAssistProcessor {
 				(server, text) -> server.documents()
 						.completion(new CompletionParams(text, Positions.position(document, offset))));
 		return answer.map(found -> found.isLeft() ? found.getLeft() : found.getRight().getItems())
-				.map(items -> items.stream().sorted(Comparator.comparing(Completion::rank))
-						.map(item -> ItemProposal.of(item, document, offset)).toArray(ICompletionProposal[]::new))
-				.orElse(NONE);
+				.map(items -> offers(items, viewer, offset)).orElse(NONE);
+	}
+
+	private static ICompletionProposal[] offers(List<CompletionItem> items, ITextViewer viewer, int offset) {
+		IDocument document = viewer.getDocument();
+		OfferList list = new OfferList(items.stream().map(ItemProposal::textOf).collect(Collectors.toSet()),
+				ListsByThemselves.isOne(viewer));
+		return items.stream().sorted(Comparator.comparing(Completion::rank))
+				.map(item -> ItemProposal.of(item, document, offset, list))
+				.filter(offer -> offer.validate(document, offset, null)).toArray(ICompletionProposal[]::new);
 	}
 
 	private static String rank(CompletionItem item) {

@@ -32,9 +32,13 @@ public final class Fixes implements IMarkerResolutionGenerator2 {
 
 	@Override
 	public IMarkerResolution[] getResolutions(IMarker marker) {
+		return of(marker).stream().map(ActionResolution::new).toArray(IMarkerResolution[]::new);
+	}
+
+	/** What the server offers against a finding. */
+	static List<CodeAction> of(IMarker marker) {
 		return Finding.of(marker).stream().flatMap(finding -> actions(marker, finding).stream())
-				.filter(Either::isRight).map(action -> new ActionResolution(action.getRight()))
-				.toArray(IMarkerResolution[]::new);
+				.filter(Either::isRight).map(Either::getRight).toList();
 	}
 
 	private static List<Either<Command, CodeAction>> actions(IMarker marker, Diagnostic finding) {

@@ -25,29 +25,38 @@ final class ItemProposal implements ICompletionProposal, ICompletionProposalExte
 		ICompletionProposalExtension2 {
 
 	private final CompletionItem item;
+	private final OfferList list;
 	private final String text;
 	private final int start;
 	private final int replacedTo;
 	private final int askedAt;
 	private IRegion firstStop;
 
-	private ItemProposal(CompletionItem item, String text, int start, int replacedTo, int askedAt) {
+	private ItemProposal(CompletionItem item, OfferList list, String text, int start, int replacedTo, int askedAt) {
 		this.item = item;
+		this.list = list;
 		this.text = text;
 		this.start = start;
 		this.replacedTo = replacedTo;
 		this.askedAt = askedAt;
 	}
 
-	static ItemProposal of(CompletionItem item, IDocument document, int offset) {
+	/** What an offer writes. */
+	static String textOf(CompletionItem item) {
+		if (item.getTextEdit() != null && item.getTextEdit().isLeft()) {
+			return item.getTextEdit().getLeft().getNewText();
+		}
+		return item.getInsertText() == null ? item.getLabel() : item.getInsertText();
+	}
+
+	static ItemProposal of(CompletionItem item, IDocument document, int offset, OfferList list) {
 		if (item.getTextEdit() != null && item.getTextEdit().isLeft()) {
 			TextEdit edit = item.getTextEdit().getLeft();
 			IRegion region = Positions.region(document, edit.getRange());
-			return new ItemProposal(item, edit.getNewText(), region.getOffset(),
+			return new ItemProposal(item, list, textOf(item), region.getOffset(),
 					region.getOffset() + region.getLength(), offset);
 		}
-		return new ItemProposal(item, item.getInsertText() == null ? item.getLabel() : item.getInsertText(), offset,
-				offset, offset);
+		return new ItemProposal(item, list, textOf(item), offset, offset, offset);
 	}
 
 	@Override
@@ -97,7 +106,11 @@ final class ItemProposal implements ICompletionProposal, ICompletionProposalExte
 	@Override
 	public boolean validate(IDocument document, int offset, DocumentEvent event) {
 		try {
-			return offset >= start && text.toLowerCase().startsWith(document.get(start, offset - start).toLowerCase());
+			if (offset < start || OfferList.growsTogether(document, start, text)) {
+				return false;
+			}
+			String typed = document.get(start, offset - start);
+			return !list.isDone(typed) && text.toLowerCase().startsWith(typed.toLowerCase());
 		} catch (BadLocationException goneMeanwhile) {
 			return false;
 		}

@@ -1,6 +1,7 @@
 package padwright.workbench.editor;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.contentassist.ICompletionProposal;
@@ -20,7 +21,10 @@ import org.eclipse.swt.graphics.Point;
 import padwright.workbench.session.Answers;
 import padwright.workbench.session.Positions;
 
-/** Offers work that can be done at the caret, such as to solve the key there. */
+/**
+ * Offers the cures of all findings on the line of the caret, and work that can be done there, such as to solve the key.
+ * Those of a finding at the caret itself are offered by the platform.
+ */
 public final class QuickAssist implements IQuickAssistProcessor {
 
 	@Override
@@ -30,7 +34,8 @@ public final class QuickAssist implements IQuickAssistProcessor {
 		List<Either<Command, CodeAction>> actions = Answers.of(document, (server, text) -> server.documents()
 				.codeAction(new CodeActionParams(text, Positions.range(document, context.getOffset(), 0), wanted)))
 				.orElse(List.of());
-		return actions.stream().filter(Either::isRight).map(action -> new Work(action.getRight()))
+		return Stream.concat(LineCures.at(document, context.getOffset()).stream(),
+				actions.stream().filter(Either::isRight).map(action -> new Work(action.getRight())))
 				.toArray(ICompletionProposal[]::new);
 	}
 
@@ -50,7 +55,8 @@ public final class QuickAssist implements IQuickAssistProcessor {
 		return true;
 	}
 
-	private record Work(CodeAction action) implements ICompletionProposal {
+	/** Something that can be done. */
+	record Work(CodeAction action) implements ICompletionProposal {
 
 		@Override
 		public void apply(IDocument document) {

@@ -31,6 +31,8 @@ public final class PagesEditor extends EditorPart {
 
 	public static final String ID = "padwright.workbench.pages";
 
+	private static final double ZOOM_STEP = 1.25;
+
 	private SceneCanvas canvas;
 	private Label number;
 	private Button back;
@@ -55,6 +57,9 @@ public final class PagesEditor extends EditorPart {
 		back = button(bar, "papers.back", () -> turn(-1));
 		number = new Label(bar, SWT.NONE);
 		on = button(bar, "papers.on", () -> turn(1));
+		button(bar, "papers.larger", () -> canvas.zoom(ZOOM_STEP));
+		button(bar, "papers.smaller", () -> canvas.zoom(1 / ZOOM_STEP));
+		button(bar, "papers.whole", () -> canvas.showWhole());
 		button(bar, "papers.savePdf", this::savePdf);
 		button(bar, "papers.print", this::print);
 		canvas = new SceneCanvas(whole, Palette.paper(), new SceneListener() {
@@ -94,6 +99,7 @@ public final class PagesEditor extends EditorPart {
 
 	private void savePdf() {
 		FileDialog dialog = new FileDialog(getSite().getShell(), SWT.SAVE);
+		dialog.setText(Messages.get("papers.savePdf.title"));
 		dialog.setFileName(pages().name() + ".pdf");
 		dialog.setFilterExtensions(new String[] {"*.pdf"});
 		dialog.setOverwrite(true);

@@ -13,6 +13,8 @@ import padwright.workbench.Messages;
 import padwright.workbench.bench.Bench;
 import padwright.workbench.bench.OnBench;
 import padwright.workbench.bench.Workpiece;
+import padwright.workbench.reports.QuoteDialog;
+import padwright.workbench.reports.QuoteTerms;
 import padwright.workbench.session.StatusLine;
 
 /** Draws a paper of what is on the bench and shows it. */
@@ -20,19 +22,23 @@ public final class PaperHandler extends AbstractHandler {
 
 	private static final String KIND = "padwright.workbench.paper.kind";
 	private static final String LAYOUT = "layout";
+	private static final String QUOTE = "quote";
 
 	@Override
 	public Object execute(ExecutionEvent event) {
 		IWorkbenchWindow window = HandlerUtil.getActiveWorkbenchWindow(event);
-		paper(event.getParameter(KIND), Bench.of(window).shown(), window.getActivePage())
-				.ifPresentOrElse(PaperJob::schedule, () -> StatusLine.tell(Messages.get("papers.noPlan"), true));
+		String kind = event.getParameter(KIND);
+		Optional<QuoteTerms> terms = kind.equals(QUOTE) ? QuoteDialog.ask(HandlerUtil.getActiveShell(event))
+				: Optional.of(QuoteTerms.PARTS);
+		terms.ifPresent(known -> paper(kind, Bench.of(window).shown(), known, window.getActivePage())
+				.ifPresentOrElse(PaperJob::schedule, () -> StatusLine.tell(Messages.get("papers.noPlan"), true)));
 		return null;
 	}
 
-	private static Optional<PaperJob> paper(String kind, OnBench shown, IWorkbenchPage page) {
+	private static Optional<PaperJob> paper(String kind, OnBench shown, QuoteTerms terms, IWorkbenchPage page) {
 		return kind.equals(LAYOUT)
 				? shown.work().flatMap(Workpiece::keySystem).map(system -> new LayoutJob(system, page))
 				: shown.plan().map(plan -> new PlanPaperJob(PaperKind.valueOf(kind.toUpperCase(Locale.ROOT)),
-						plan.service(), page));
+						plan.service(), terms, page));
 	}
 }

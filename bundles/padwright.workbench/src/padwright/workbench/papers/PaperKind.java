@@ -1,8 +1,5 @@
 package padwright.workbench.papers;
 
-import java.math.BigDecimal;
-
-import padwright.engine.quote.Labour;
 import padwright.paper.card.BenchCard;
 import padwright.paper.card.BenchCardPages;
 import padwright.paper.film.FilmSheet;
@@ -17,6 +14,7 @@ import padwright.paper.plan.PlanQuoteSheet;
 import padwright.paper.quote.QuotePages;
 import padwright.paper.quote.QuoteSheet;
 import padwright.workbench.Messages;
+import padwright.workbench.reports.QuoteTerms;
 import padwright.workup.parts.PlanQuote;
 import padwright.workup.solve.PlanSolution;
 
@@ -25,31 +23,30 @@ enum PaperKind {
 
 	CARD("bench-card") {
 		@Override
-		Pages draw(PlanSolution solution, PaperSize size, String name) {
+		Pages draw(PlanSolution solution, PaperSize size, String name, QuoteTerms terms) {
 			BenchCard card = PlanBenchCard.of(solution);
 			return new Pages(name, card.title(), new BenchCardPages(card, size).pages());
 		}
 	},
 	FILM("film") {
 		@Override
-		Pages draw(PlanSolution solution, PaperSize size, String name) {
+		Pages draw(PlanSolution solution, PaperSize size, String name, QuoteTerms terms) {
 			FilmSheet sheet = PlanFilmSheet.of(solution);
 			return new Pages(name, sheet.title(), new FilmSheetPages(sheet, size).pages());
 		}
 	},
 	HANDBACK("hand-back") {
 		@Override
-		Pages draw(PlanSolution solution, PaperSize size, String name) {
+		Pages draw(PlanSolution solution, PaperSize size, String name, QuoteTerms terms) {
 			HandBack page = PlanHandBack.of(solution);
 			return new Pages(name, page.title(), new HandBackPages(page, size).pages());
 		}
 	},
-	/** Of the parts alone: time is charged on the command line, where it is said what it costs. */
 	QUOTE("quote") {
 		@Override
-		Pages draw(PlanSolution solution, PaperSize size, String name) {
+		Pages draw(PlanSolution solution, PaperSize size, String name, QuoteTerms terms) {
 			QuoteSheet sheet = PlanQuoteSheet.of(solution.plan(),
-					PlanQuote.of(solution, Labour.NONE, BigDecimal.ZERO));
+					PlanQuote.of(solution, terms.labour(), terms.taxPercent()));
 			return new Pages(name, sheet.title(), new QuotePages(sheet, size).pages());
 		}
 	};
@@ -60,11 +57,11 @@ enum PaperKind {
 		this.fileEnd = fileEnd;
 	}
 
-	/** Draws the paper; throws what the drawing of its kind throws where the plan cannot be drawn. */
-	Pages draw(PlanSolution solution, PaperSize size) {
+	/** Draws the paper, for a quote with what it charges besides parts; throws what the drawing of its kind throws where the plan cannot be drawn. */
+	Pages draw(PlanSolution solution, PaperSize size, QuoteTerms terms) {
 		String plan = solution.plan().plan().getName();
-		return draw(solution, size, (plan == null ? Messages.get("papers.plan") : plan) + "-" + fileEnd);
+		return draw(solution, size, (plan == null ? Messages.get("papers.plan") : plan) + "-" + fileEnd, terms);
 	}
 
-	abstract Pages draw(PlanSolution solution, PaperSize size, String name);
+	abstract Pages draw(PlanSolution solution, PaperSize size, String name, QuoteTerms terms);
 }

@@ -19,6 +19,8 @@ public final class Preferences {
 	/** The bundle that they are kept for. */
 	public static final String NODE = "padwright.workbench";
 
+	private static final String REMEMBERED = "remembered.";
+
 	static final String TOLERANCE = "newPlan.tolerance";
 	static final String LEAST = "problems.least";
 	static final String UNIT = "shown.unit";
@@ -79,6 +81,16 @@ public final class Preferences {
 						changed.run();
 					}
 				});
+	}
+
+	/** What was typed into a field last; nothing for none. */
+	public static String remembered(String field) {
+		return value(REMEMBERED + field, "");
+	}
+
+	/** Keeps what was typed into a field for the next time. */
+	public static void remember(String field, String typed) {
+		InstanceScope.INSTANCE.getNode(NODE).put(REMEMBERED + field, typed);
 	}
 
 	private static String value(String key, String otherwise) {

@@ -6,11 +6,12 @@ import java.util.Optional;
 
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.handlers.HandlerUtil;
+
+import padwright.workbench.Messages;
 
 /** Writes the document in the editor for other programs; the form is that of the name the user gives. */
 public final class ExportHandler extends AbstractHandler {
@@ -18,17 +19,18 @@ public final class ExportHandler extends AbstractHandler {
 	static final String[] FORMS = {"*.json", "*.csv", "*.xmi"};
 
 	@Override
-	public Object execute(ExecutionEvent event) throws ExecutionException {
+	public Object execute(ExecutionEvent event) {
 		IWorkbenchPage page = HandlerUtil.getActiveWorkbenchWindow(event).getActivePage();
 		Optional<Path> document = SavedDocument.in(page);
 		if (document.isPresent()) {
 			FileDialog dialog = new FileDialog(HandlerUtil.getActiveShell(event), SWT.SAVE);
+			dialog.setText(Messages.get("export.title"));
 			dialog.setFilterExtensions(FORMS);
 			dialog.setFileName(document.get().getFileName() + ".json");
 			dialog.setOverwrite(true);
 			String chosen = dialog.open();
 			if (chosen != null) {
-				Report.show("export", document.get(), List.of("-o", chosen), page);
+				CommandAnswer.carryOut("export", document.get(), List.of("-o", chosen));
 			}
 		}
 		return null;

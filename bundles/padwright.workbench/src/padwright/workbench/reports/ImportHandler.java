@@ -6,12 +6,13 @@ import java.util.Optional;
 
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.handlers.HandlerUtil;
+
+import padwright.workbench.Messages;
 
 /**
  * Takes over what another program wrote: a document beside the one in the editor, or the readings of a digital indicator
@@ -23,7 +24,7 @@ public final class ImportHandler extends AbstractHandler {
 	private static final String READINGS = "readings";
 
 	@Override
-	public Object execute(ExecutionEvent event) throws ExecutionException {
+	public Object execute(ExecutionEvent event) {
 		IWorkbenchPage page = HandlerUtil.getActiveWorkbenchWindow(event).getActivePage();
 		Shell shell = HandlerUtil.getActiveShell(event);
 		Optional<Path> open = SavedDocument.in(page);
@@ -31,17 +32,18 @@ public final class ImportHandler extends AbstractHandler {
 			return null;
 		}
 		boolean readings = READINGS.equals(event.getParameter(WHAT));
-		Optional<String> file = ask(shell, SWT.OPEN, readings ? new String[] {"*.csv"} : ExportHandler.FORMS);
+		Optional<String> file = ask(shell, SWT.OPEN, readings ? "import.readings.title" : "import.title", readings ? new String[] {"*.csv"} : ExportHandler.FORMS);
 		Optional<String> target = readings || file.isEmpty() ? open.map(Path::toString)
-				: ask(shell, SWT.SAVE, new String[] {"*.plan", "*.stock", "*.keys"});
+				: ask(shell, SWT.SAVE, "import.target.title", new String[] {"*.plan", "*.stock", "*.keys"});
 		if (file.isPresent() && target.isPresent()) {
-			Report.show("import", Path.of(file.get()), List.of(readings ? "--into" : "-o", target.get()), page);
+			CommandAnswer.carryOut("import", Path.of(file.get()), List.of(readings ? "--into" : "-o", target.get()));
 		}
 		return null;
 	}
 
-	private static Optional<String> ask(Shell shell, int way, String[] forms) {
+	private static Optional<String> ask(Shell shell, int way, String title, String[] forms) {
 		FileDialog dialog = new FileDialog(shell, way);
+		dialog.setText(Messages.get(title));
 		dialog.setFilterExtensions(forms);
 		return Optional.ofNullable(dialog.open());
 	}

@@ -1,41 +1,122 @@
 package padwright.workbench.reports;
 
-import org.eclipse.jface.resource.JFaceResources;
-import org.eclipse.swt.SWT;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+import org.eclipse.core.runtime.ICoreRunnable;
+import org.eclipse.core.runtime.OperationCanceledException;
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.part.ViewPart;
+import org.eclipse.ui.texteditor.ITextEditor;
 
+import padwright.language.ide.server.LocalServer;
+import padwright.views.table.ReportControl;
 import padwright.workbench.Messages;
+import padwright.workbench.editor.Places;
+import padwright.workbench.papers.ReportPaper;
+import padwright.workbench.session.Documents;
+import padwright.workbench.themes.Themes;
+import padwright.workup.report.Report;
+import padwright.workup.report.ReportTable.Row;
 
-/** The answer of a command, to read and to copy from. */
+/** A report about a plan or a shop; several can be open at once. Its rows lead to the keys and plans they tell of. */
 public final class ReportView extends ViewPart {
 
 	public static final String ID = "padwright.workbench.report";
 
-	private Text text;
+	private static int count;
+
+	private ReportControl control;
+	private Themes themes;
+	private Optional<ReportMaker> maker = Optional.empty();
+	private Optional<Made> made = Optional.empty();
+
+	/** Makes a report in the background and shows it in a view of its own. */
+	static void open(ReportMaker maker, IWorkbenchPage page) throws PartInitException {
+		ReportView view = (ReportView) page.showView(ID, "r" + count++, IWorkbenchPage.VIEW_ACTIVATE);
+		view.maker = Optional.of(maker);
+		view.make();
+	}
 
 	@Override
 	public void createPartControl(Composite parent) {
-		text = new Text(parent, SWT.MULTI | SWT.READ_ONLY | SWT.H_SCROLL | SWT.V_SCROLL);
-		text.setFont(JFaceResources.getTextFont());
-		text.setText(Messages.get("report.empty"));
+		themes = new Themes(palette -> control.setPalette(palette));
+		control = new ReportControl(parent, themes.palette());
+		control.onOpen(this::goTo);
+		control.onAgain(this::make);
+		control.onPrint(() -> made.ifPresent(
+				report -> new ReportPaper(report.report(), getSite().getPage()).schedule()));
+		themes.follow();
+		say(Messages.get("report.empty"));
 	}
 
-	void show(Report report) {
-		if (!text.isDisposed()) {
-			setContentDescription(Messages.get("report.title", report.command(), report.subject().getFileName()));
-			text.setText(report.text());
+	private void make() {
+		maker.ifPresent(work -> {
+			say(Messages.get("report.making"));
+			Job job = Job.create(Messages.get("report.making"), (ICoreRunnable) monitor -> {
+				try {
+					Made result = work.make(monitor);
+					later(() -> show(result));
+				} catch (OperationCanceledException cancelled) {
+					later(() -> say(Messages.get("report.cancelled")));
+				} catch (IllegalArgumentException nothing) {
+					later(() -> say(nothing.getMessage()));
+				}
+			});
+			job.schedule();
+		});
+	}
+
+	private void later(Runnable work) {
+		control.getDisplay().asyncExec(() -> {
+			if (!control.isDisposed()) {
+				work.run();
+			}
+		});
+	}
+
+	private void say(String words) {
+		control.show(new Report(getPartName(), List.of(words), List.of()));
+	}
+
+	private void show(Made result) {
+		made = Optional.of(result);
+		setPartName(result.report().title());
+		control.show(result.report());
+	}
+
+	private void goTo(Row row) {
+		made.flatMap(report -> Optional.ofNullable(report.plans().get(row.plan().orElse(Made.OWN))))
+				.flatMap(file -> Documents.file(LocalServer.uri(file))).flatMap(Places::editor)
+				.ifPresent(editor -> row.key().ifPresent(key -> reveal(editor, key)));
+	}
+
+	private static void reveal(ITextEditor editor, String key) {
+		String text = editor.getDocumentProvider().getDocument(editor.getEditorInput()).get();
+		Matcher row = Pattern.compile("(?m)^\\s*key\\s+\\^?(" + Pattern.quote(key) + ")\\b").matcher(text);
+		if (row.find()) {
+			editor.selectAndReveal(row.start(1), row.end(1) - row.start(1));
 		}
 	}
 
 	/** What is shown. */
 	public String text() {
-		return text.getText();
+		return control.text();
 	}
 
 	@Override
 	public void setFocus() {
-		text.setFocus();
+		control.setFocus();
+	}
+
+	@Override
+	public void dispose() {
+		themes.unfollow();
+		super.dispose();
 	}
 }

@@ -23,7 +23,7 @@ public final class ServicesHandler extends AbstractHandler {
 		List<Path> plans = selection.stream().filter(IFile.class::isInstance)
 				.map(IFile.class::cast).flatMap(file -> Documents.path(file).stream()).sorted().toList();
 		if (plans.size() == 2) {
-			Report.show("compare", plans.get(0), List.of(plans.get(1).toString()),
+			ReportHandler.open(PlanReports.compare(plans.get(0), plans.get(1)),
 					HandlerUtil.getActiveWorkbenchWindow(event).getActivePage());
 		} else {
 			StatusLine.tell(Messages.get("compare.chooseTwo"), true);

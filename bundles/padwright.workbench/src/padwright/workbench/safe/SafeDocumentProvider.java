@@ -13,8 +13,31 @@ import org.eclipse.jface.text.IDocument;
 import org.eclipse.ui.IFileEditorInput;
 import org.eclipse.ui.editors.text.TextFileDocumentProvider;
 
-/** Gives editors their texts, and saves them safely. */
+/**
+ * Gives editors their texts, and saves them safely. A text of a file that is marked as read-only can be written in; whether
+ * the mark is meant is asked once, when it is saved, however it was changed.
+ */
 public final class SafeDocumentProvider extends TextFileDocumentProvider {
+
+	@Override
+	public boolean isReadOnly(Object element) {
+		return false;
+	}
+
+	@Override
+	public boolean isModifiable(Object element) {
+		return true;
+	}
+
+	@Override
+	public boolean isStateValidated(Object element) {
+		return true;
+	}
+
+	@Override
+	public void validateState(Object element, Object shell) {
+		// Saving asks.
+	}
 
 	@Override
 	protected void commitFileBuffer(IProgressMonitor monitor, FileInfo info, boolean overwrite) throws CoreException {

@@ -41,6 +41,9 @@ public final class SafeSave {
 		if (path.isEmpty()) {
 			return false;
 		}
+		if (!Protection.isLifted(path.get(), file)) {
+			throw new CoreException(Status.CANCEL_STATUS);
+		}
 		LocalHistory.remember(file);
 		byte[] content = buffer.getDocument().get().getBytes(Charset.forName(buffer.getEncoding()));
 		try {

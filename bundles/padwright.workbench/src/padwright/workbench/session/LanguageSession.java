@@ -3,10 +3,13 @@ package padwright.workbench.session;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 
-import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.ICoreRunnable;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.CompletionCapabilities;
 import org.eclipse.lsp4j.CompletionItemCapabilities;
@@ -44,17 +47,35 @@ public final class LanguageSession implements AutoCloseable {
 
 	/** Starts the server in the background, so that the window does not wait for it. */
 	public void start() {
-		Job start = Job.createSystem(Messages.get("session.start"), (ICoreRunnable) monitor -> {
-			LocalServer started = LocalServer.start(initializeParams(), new EditorClient(markers));
-			started.addBuildListener(builds);
-			buffers = new BufferWatcher(started);
-			disk = new DiskWatcher(started);
-			buffers.start();
-			disk.start();
-			server.complete(started);
-		});
+		Job start = Job.createSystem(Messages.get("session.start"),
+				(ICoreRunnable) monitor -> completeWith(server, this::started));
 		start.setPriority(Job.SHORT);
 		start.schedule();
+	}
+
+	private LocalServer started() {
+		LocalServer started = LocalServer.start(initializeParams(), new EditorClient(markers));
+		started.addBuildListener(builds);
+		buffers = new BufferWatcher(started);
+		disk = new DiskWatcher(started);
+		buffers.start();
+		disk.start();
+		return started;
+	}
+
+	/**
+	 * Tells whoever waits for something that it is there, or that it never will be.
+	 *
+	 * @throws CoreException if it could not be had, for the log
+	 */
+	static <T> void completeWith(CompletableFuture<T> waitedFor, Callable<T> work) throws CoreException {
+		try {
+			waitedFor.complete(work.call());
+		} catch (Exception | LinkageError failed) {
+			waitedFor.completeExceptionally(failed);
+			StatusLine.tell(Messages.get("session.failed"), true);
+			throw new CoreException(Status.error(Messages.get("session.failed"), failed));
+		}
 	}
 
 	/** The server once it runs. */
@@ -64,7 +85,7 @@ public final class LanguageSession implements AutoCloseable {
 
 	/** The server, if it runs already. */
 	public Optional<LocalServer> running() {
-		return Optional.ofNullable(server.getNow(null));
+		return server.isCompletedExceptionally() ? Optional.empty() : Optional.ofNullable(server.getNow(null));
 	}
 
 	/** Who is told when documents were read anew. */

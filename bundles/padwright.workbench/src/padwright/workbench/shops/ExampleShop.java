@@ -36,7 +36,16 @@ public final class ExampleShop {
 
 	/** Where the copy is put unless the user wants it elsewhere. */
 	static Path usualFolder() {
-		return Path.of(System.getProperty("user.home"), Messages.get("example.folder"));
+		return home(System.getenv("HOME"), System.getProperty("user.home")).resolve(Messages.get("example.folder"));
+	}
+
+	/**
+	 * The folder of the user: where {@code HOME} says, as every other program has it, and else where Java takes it from.
+	 *
+	 * @param said may be null
+	 */
+	static Path home(String said, String otherwise) {
+		return said != null && !said.isBlank() && Path.of(said).isAbsolute() ? Path.of(said) : Path.of(otherwise);
 	}
 
 	/** Copies the shop in the background, if it is not there yet, opens its first plan and begins the tour. */

@@ -5,11 +5,12 @@ import java.util.Arrays;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IFolder;
 import org.eclipse.core.resources.IResource;
+import org.eclipse.core.resources.IResourceChangeEvent;
+import org.eclipse.core.resources.IResourceChangeListener;
+import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.ILog;
-import org.eclipse.jface.action.MenuManager;
-import org.eclipse.jface.action.Separator;
-import org.eclipse.jface.viewers.DecoratingLabelProvider;
+import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.jface.viewers.Viewer;
@@ -17,21 +18,24 @@ import org.eclipse.jface.viewers.ViewerComparator;
 import org.eclipse.jface.viewers.ViewerFilter;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.ui.IWorkbenchActionConstants;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.model.WorkbenchContentProvider;
-import org.eclipse.ui.model.WorkbenchLabelProvider;
 import org.eclipse.ui.part.ViewPart;
 
+import padwright.language.shop.ShopFolder;
 import padwright.workbench.editor.Places;
+import padwright.workbench.menus.BenchMenu;
+import padwright.workbench.session.Finding;
 
 /** The open shops and their files, with what is wrong in each. */
 public final class ShopView extends ViewPart {
 
 	public static final String ID = "padwright.workbench.shops";
 
+	private static final String MENU = "padwright.workbench.shopMenu";
 	private static final String BACKUP_END = ".bak";
 
+	private final IResourceChangeListener onFound = this::found;
 	private OrNoShop space;
 	private TreeViewer tree;
 
@@ -40,8 +44,8 @@ public final class ShopView extends ViewPart {
 		space = new OrNoShop(parent);
 		tree = new TreeViewer(space, SWT.MULTI | SWT.H_SCROLL | SWT.V_SCROLL);
 		tree.setContentProvider(new WorkbenchContentProvider());
-		tree.setLabelProvider(new DecoratingLabelProvider(new WorkbenchLabelProvider(),
-				PlatformUI.getWorkbench().getDecoratorManager().getLabelDecorator()));
+		tree.setLabelProvider(new DelegatingStyledCellLabelProvider(new ShopLabels()));
+		ResourcesPlugin.getWorkspace().addResourceChangeListener(onFound, IResourceChangeEvent.POST_CHANGE);
 		tree.setComparator(new FoldersFirst());
 		tree.addFilter(new DocumentsOnly());
 		tree.addDoubleClickListener(click -> open());
@@ -53,10 +57,7 @@ public final class ShopView extends ViewPart {
 		tree.expandToLevel(2);
 		space.showing(tree.getControl());
 		getSite().setSelectionProvider(tree);
-		MenuManager menu = new MenuManager();
-		menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
-		tree.getControl().setMenu(menu.createContextMenu(tree.getControl()));
-		getSite().registerContextMenu(menu, tree);
+		BenchMenu.on(tree.getControl(), MENU, getSite());
 	}
 
 	/** Shows what is in a shop, wherever this view is open; from any thread. */
@@ -65,6 +66,23 @@ public final class ShopView extends ViewPart {
 				.stream(PlatformUI.getWorkbench().getWorkbenchWindows())
 				.flatMap(window -> Arrays.stream(window.getPages())).map(page -> page.findView(ID))
 				.filter(ShopView.class::isInstance).forEach(view -> ((ShopView) view).tree.expandToLevel(shop, 1)));
+	}
+
+	/** Marks of folders change with those of what is in them. */
+	private void found(IResourceChangeEvent event) {
+		if (event.findMarkerDeltas(Finding.MARKER, true).length > 0) {
+			space.getDisplay().asyncExec(() -> {
+				if (!tree.getControl().isDisposed()) {
+					tree.refresh(true);
+				}
+			});
+		}
+	}
+
+	@Override
+	public void dispose() {
+		ResourcesPlugin.getWorkspace().removeResourceChangeListener(onFound);
+		super.dispose();
 	}
 
 	private void open() {
@@ -95,7 +113,7 @@ public final class ShopView extends ViewPart {
 		@Override
 		public boolean select(Viewer viewer, Object parent, Object element) {
 			return element instanceof IResource resource && !resource.getName().startsWith(".")
-					&& !resource.getName().endsWith(BACKUP_END);
+					&& !resource.getName().endsWith(BACKUP_END) && !resource.getName().equals(ShopFolder.MARKER);
 		}
 	}
 }

@@ -14,8 +14,8 @@ import org.osgi.service.prefs.BackingStoreException;
 import padwright.workbench.Messages;
 
 /**
- * Chooses the light or the dark theme for the next start. To change it under open tables can end the program: the theme
- * engine keeps rows that it has coloured, and then asks the toolkit for some that have gone.
+ * Chooses the light or the dark theme for the next start. Changed under an open window, trees, tabs and buttons would keep
+ * colours of the theme before.
  */
 public final class DarkThemeHandler extends AbstractHandler {
 

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.PlatformUI;
 
 import padwright.workbench.Messages;
+import padwright.workbench.findings.FindingsView;
 import padwright.workbench.views.CupSectionView;
 import padwright.workbench.views.KeyMapView;
 import padwright.workbench.views.RimClockView;
@@ -26,7 +26,7 @@ record Step(String name, Optional<String> view) {
 	static List<Step> all() {
 		return Stream.of(new Step("text", Optional.empty()), of("keyMap", KeyMapView.ID), of("rimClock", RimClockView.ID),
 				of("cupSection", CupSectionView.ID), of("keyTable", KEY_TABLE),
-				of("problems", IPageLayout.ID_PROBLEM_VIEW), new Step("papers", Optional.empty()))
+				of("problems", FindingsView.ID), new Step("papers", Optional.empty()))
 				.filter(Step::isThere).toList();
 	}
 

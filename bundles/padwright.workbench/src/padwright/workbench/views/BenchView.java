@@ -9,6 +9,7 @@ import org.eclipse.ui.part.ViewPart;
 import padwright.views.Palette;
 import padwright.workbench.bench.Bench;
 import padwright.workbench.bench.OnBench;
+import padwright.workbench.menus.BenchMenu;
 import padwright.workbench.themes.Themes;
 
 /**
@@ -17,6 +18,8 @@ import padwright.workbench.themes.Themes;
  * @param <C> the control that draws it
  */
 public abstract class BenchView<C extends Control> extends ViewPart {
+
+	private static final String KEY_MENU = "padwright.workbench.keyMenu";
 
 	private final Consumer<OnBench> onChange = this::show;
 	private C control;
@@ -35,6 +38,11 @@ public abstract class BenchView<C extends Control> extends ViewPart {
 		control = create(parent, themes.palette(), bench());
 		bench().follow(onChange);
 		themes.follow();
+	}
+
+	/** Gives a control of the view the menu of the chosen key. */
+	protected final void keyMenuOn(Control drawn) {
+		BenchMenu.on(drawn, KEY_MENU, getSite());
 	}
 
 	protected final Bench bench() {

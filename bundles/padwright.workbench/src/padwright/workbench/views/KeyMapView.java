@@ -2,7 +2,9 @@ package padwright.workbench.views;
 
 import java.util.Set;
 
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.PartInitException;
 
 import padwright.views.Palette;
 import padwright.views.canvas.KeyMap;
@@ -24,8 +26,20 @@ public final class KeyMapView extends BenchView<KeyMap> {
 				bench.choose(keys.get(keys.size() - 1));
 			}
 		});
+		map.onOpen(this::feel);
 		map.onJump(bench::open);
+		keyMenuOn(map.canvas());
 		return map;
+	}
+
+	/** Opens the clock of a key, which takes what is typed next. */
+	private void feel(String key) {
+		bench().choose(key);
+		try {
+			getSite().getPage().showView(RimClockView.ID);
+		} catch (PartInitException unopened) {
+			ILog.of(KeyMapView.class).log(unopened.getStatus());
+		}
 	}
 
 	@Override

@@ -24,6 +24,7 @@ public final class KeyTableView extends BenchView<KeyTable> {
 		table.onSelect(bench::choose);
 		table.onJump(bench::open);
 		table.onEdit(bench::write);
+		keyMenuOn(table.table());
 		return table;
 	}
 

@@ -26,6 +26,7 @@ public final class RimClockView extends RowView<RimClockControl, ClockState> {
 		RimClockControl clock = new RimClockControl(parent, palette);
 		clock.onEdit(bench::write);
 		clock.onSolve(row -> solve(row, clock));
+		keyMenuOn(clock.canvas());
 		return clock;
 	}
 

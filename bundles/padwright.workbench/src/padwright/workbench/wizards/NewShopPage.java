@@ -38,6 +38,7 @@ final class NewShopPage extends StartPage {
 
 	private void browse() {
 		DirectoryDialog dialog = new DirectoryDialog(getShell(), SWT.SAVE);
+		dialog.setText(Messages.get("new.shop.folder.title"));
 		dialog.setFilterPath(parent.getText());
 		String chosen = dialog.open();
 		if (chosen != null) {

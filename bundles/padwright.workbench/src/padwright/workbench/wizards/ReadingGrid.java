@@ -105,9 +105,10 @@ final class ReadingGrid {
 		return cells.subList(row * columns, (row + 1) * columns).stream().map(cell -> cell.getText().strip()).toList();
 	}
 
-	/** The readings of what was typed; nothing where one is no reading or missing. */
+	/** The readings of what was typed; nothing where one is no reading, is beyond the feelers, or is missing. */
 	static Optional<List<TypedReading>> readings(List<String> typed, List<Length> leaves) {
-		List<TypedReading> readings = typed.stream().flatMap(text -> TypedReading.of(text, leaves).stream()).toList();
+		List<TypedReading> readings = typed.stream().flatMap(text -> TypedReading.of(text, leaves).stream())
+				.filter(reading -> !reading.isBeyond()).toList();
 		return readings.size() == typed.size() ? Optional.of(readings) : Optional.empty();
 	}
 }

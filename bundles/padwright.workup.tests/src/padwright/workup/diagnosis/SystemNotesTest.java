@@ -16,7 +16,6 @@ import padwright.engine.diagnosis.NoteFingering;
 import padwright.model.keysystem.AdjusterKind;
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.Posture;
-import padwright.model.keysystem.Touch;
 import padwright.workup.DemoPlan;
 
 class SystemNotesTest {
@@ -33,9 +32,8 @@ class SystemNotesTest {
 		fs = demo.key("Fs");
 		Key ds = demo.key("Ds");
 		ds.setPosture(Posture.CLOSED);
-		f.setTouch(Touch.R1);
 		demo.couple(f, fs, demo.adjuster(AdjusterKind.CORK));
-		demo.note("E4", null, e).getTouches().add(Touch.R1);
+		demo.note("E4", null, e, f);
 		demo.note("F♯4", null, e, ds);
 		demo.note("F♯4", "side", fs);
 		demo.note("F♯4", null, f);
@@ -63,6 +61,13 @@ class SystemNotesTest {
 	}
 
 	@Test
+	void aTouchMovesAllKeysThatItPresses() {
+		e.getTouches().add(demo.touch(f));
+		demo.press(demo.note("G4", null), demo.touch(f));
+		assertEquals(new NoteFingering("G4", Set.of("E", "F", "Fs", "Ds")), notes().find("G4"));
+	}
+
+	@Test
 	void aNameOfTheSystemNeedNotBeAPitch() {
 		demo.note("Multi1", null, e);
 		assertEquals(Set.of("E", "Ds"), notes().find("Multi1").closedPads());
@@ -77,15 +82,20 @@ class SystemNotesTest {
 
 	@Test
 	void aFingeringThatCannotBePressedSaysWhy() {
-		demo.note("A4", null, e).getTouches().add(Touch.L4);
 		Key stranger = new DemoPlan().key("X");
 		demo.note("B4", null, stranger);
-		e.setTouch(Touch.R1);
-		assertMessage("note A4 cannot be fingered: L4 operates no key", "A4");
 		assertMessage("note B4 cannot be fingered: the key system lacks X", "B4");
-		assertMessage("note E4 cannot be fingered: R1 operates E and F", "E4");
-		assertEquals(List.of("F♯4", "F♯4/side", "F♯4/3"),
+		assertEquals(List.of("E4", "F♯4", "F♯4/side", "F♯4/3"),
 				notes().all().stream().map(NoteFingering::note).toList());
+	}
+
+	@Test
+	void leversAreNoPads() {
+		Key lever = demo.key("Lever");
+		lever.setHole(null);
+		demo.couple(lever, fs, demo.adjuster(AdjusterKind.CORK));
+		demo.note("G4", null, lever);
+		assertEquals(new NoteFingering("G4", Set.of("Fs", "Ds")), notes().find("G4"));
 	}
 
 	@Test

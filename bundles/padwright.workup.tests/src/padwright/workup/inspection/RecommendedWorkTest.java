@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
 import padwright.model.Measure;
-import padwright.model.keysystem.Joint;
+import padwright.model.keysystem.KeySystemFactory;
 import padwright.model.plan.CorkState;
 import padwright.model.plan.Inspection;
 import padwright.model.plan.KeyService;
@@ -98,7 +98,8 @@ class RecommendedWorkTest {
 
 	private static Tenon tenon(TenonFit fit, String gap) {
 		Tenon tenon = PlanFactory.eINSTANCE.createTenon();
-		tenon.setJoint(Joint.HEAD);
+		tenon.setJoint(KeySystemFactory.eINSTANCE.createJoint());
+		tenon.getJoint().setName("head");
 		tenon.setFit(fit);
 		tenon.setGap(gap == null ? null : Measure.valueOf(gap));
 		return tenon;

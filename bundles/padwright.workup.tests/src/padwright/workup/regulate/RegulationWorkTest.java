@@ -63,6 +63,19 @@ class RegulationWorkTest {
 	}
 
 	@Test
+	void aLeverIsRegulatedAfterItsKeysButHasNoPadThatStaysOpen() {
+		Key lever = demo.key("Lever");
+		lever.setHole(null);
+		demo.couple(lever, e, demo.adjuster(AdjusterKind.CORK));
+		assertEquals(List.of("F > Fs", "E > F", "Lever > E"), work().steps().stream().map(RegulationStep::coupling)
+				.map(Coupling::toString).toList());
+		demo.felt(demo.row(fs), ". . 1 .");
+		Length sooner = work().changes().get(0).total();
+		List<Upset> underLever = work().upsets().stream().filter(upset -> upset.driver().equals("Lever")).toList();
+		assertEquals(List.of(new Upset("Lever", "E", sooner), new Upset("Lever", "F", sooner)), underLever);
+	}
+
+	@Test
 	void solvedPiecesUnderADrivenKeyHoldEveryDriverUp() {
 		demo.felt(demo.row(fs), ". . 1 .");
 		RegulationWork work = work();

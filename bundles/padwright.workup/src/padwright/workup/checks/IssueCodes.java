@@ -9,17 +9,29 @@ public final class IssueCodes {
 	// key systems
 	public static final String SYSTEM_CYCLE = "system-cycle";
 	public static final String DUPLICATE_KEY = "duplicate-key";
-	public static final String KEY_NOT_INHERITED = "key-not-inherited";
+	public static final String NOT_INHERITED = "not-inherited";
 	public static final String DRIVEN_KEY_MISSING = "driven-key-missing";
 	public static final String COUPLING_CYCLE = "coupling-cycle";
 	public static final String CLOSED_KEY_COUPLED = "closed-key-coupled";
-	public static final String TOUCH_AMBIGUOUS = "touch-ambiguous";
+	public static final String OPEN_KEY_COUPLED = "open-key-coupled";
+	public static final String NUMBER_RANGE = "number-range";
+	public static final String PIECE_CIRCLE = "piece-circle";
+	public static final String PLACE_TWICE = "place-twice";
+	public static final String NAME_SIGNS = "name-signs";
+	public static final String TOUCH_REMOVED = "touch-removed";
+	public static final String TOUCH_IDLE = "touch-idle";
 	public static final String ADJUSTER_THREAD = "adjuster-thread";
 	public static final String ARM_SHORT = "arm-short";
 	public static final String HOLE_WIDER_THAN_CUP = "hole-wider-than-cup";
 	/** Data: the measure as it was probably meant. */
 	public static final String UNIT_SUSPECT = "unit-suspect";
 	public static final String TOO_FINE = "too-fine";
+	public static final String FINGERING_CONTRADICTION = "fingering-contradiction";
+	public static final String KEY_UNREACHED = "key-unreached";
+	public static final String KEY_UNUSED = "key-unused";
+	public static final String TOUCH_UNUSED = "touch-unused";
+	public static final String NOTE_IDLE = "note-idle";
+	public static final String NOTES_ALIKE = "notes-alike";
 
 	// stock
 	public static final String DUPLICATE_ARTICLE = "duplicate-article";

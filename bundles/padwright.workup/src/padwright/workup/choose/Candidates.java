@@ -15,6 +15,7 @@ import padwright.model.stock.Rule;
 import padwright.model.stock.RuleSeverity;
 import padwright.model.stock.Stabiliser;
 import padwright.model.stock.Stock;
+import padwright.model.stocks.PadFigures;
 import padwright.model.systems.EffectiveKey;
 import padwright.workup.rules.RuleEvaluation;
 import padwright.workup.rules.ShopRules;
@@ -47,7 +48,7 @@ final class Candidates {
 	}
 
 	private Candidate candidate(Pad pad) {
-		Optional<Stabiliser> disc = pad.isNeedsStabiliser() ? stabiliser() : Optional.empty();
+		Optional<Stabiliser> disc = PadFigures.needsStabiliser(pad) ? stabiliser() : Optional.empty();
 		Fitting fitting = PlanFactory.eINSTANCE.createFitting();
 		fitting.setPad(pad);
 		fitting.setStabiliser(disc.orElse(null));
@@ -91,7 +92,7 @@ final class Candidates {
 		if (cup.isPresent() && pad.getDiameters() != null && diameter.isEmpty()) {
 			return Optional.of("no diameter in stock for the cup");
 		}
-		if (pad.isNeedsStabiliser() && trial.fitting().stabiliser().isEmpty()) {
+		if (PadFigures.needsStabiliser(pad) && trial.fitting().stabiliser().isEmpty()) {
 			return Optional.of("needs a stabiliser, and none is in stock");
 		}
 		if (HeightWork.of(trial).filter(work -> work.target().signum() < 0).isPresent()) {

@@ -17,11 +17,10 @@ import padwright.workup.solve.FilmInCup;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.RoundEffect;
 import padwright.workup.words.Chance;
+import padwright.workup.words.Messages;
 
 /** What a service says of one key, aspect by aspect, in trade words; lengths in thou. */
 final class KeyAspects {
-
-	private static final String NOT_SAID = "not said";
 
 	private final KeySolution solution;
 	private final RowWork work;
@@ -39,32 +38,37 @@ final class KeyAspects {
 		KeyAspects then = new KeyAspects(before);
 		KeyAspects now = new KeyAspects(after);
 		List<Change> changes = new ArrayList<>();
-		add("found", then.found(), now.found(), "", changes);
-		add("fit", then.fit(), now.fit(), "", changes);
-		add("empty cup, mean", then.emptyText(), now.emptyText(), by(then.empty(), now.empty(), "wider", "narrower"),
+		add(Messages.of("compare.aspect.found"), then.found(), now.found(), "", changes);
+		add(Messages.of("compare.aspect.fit"), then.fit(), now.fit(), "", changes);
+		add(Messages.of("compare.aspect.empty"), then.emptyText(), now.emptyText(),
+				by(then.empty(), now.empty(), "compare.wider", "compare.narrower"), changes);
+		add(Messages.of("compare.aspect.stack"), then.stackText(), now.stackText(),
+				by(then.stackSum(), now.stackSum(), "compare.more", "compare.less"), changes);
+		ReadingChanges.felt(then.work.job(), now.work.job()).changes("compare.aspect.felt").forEach(changes::add);
+		add(Messages.of("compare.aspect.pieces"), then.pieces(), now.pieces(), "", changes);
+		add(Messages.of("compare.aspect.before"), then.chance(then.found(false)), now.chance(now.found(false)), "", changes);
+		add(Messages.of("compare.aspect.after"), then.chance(then.after()), now.chance(now.after()), "", changes);
+		add(Messages.of("compare.aspect.delivered"), then.chance(then.found(true)), now.chance(now.found(true)), "",
 				changes);
-		add("full shims", then.stackText(), now.stackText(), by(then.stackSum(), now.stackSum(), "more", "less"),
-				changes);
-		add("pieces", then.pieces(), now.pieces(), "", changes);
-		add("level as found", then.chance(then.found(false)), now.chance(now.found(false)), "", changes);
-		add("level after", then.chance(then.after()), now.chance(now.after()), "", changes);
-		add("level as delivered", then.chance(then.found(true)), now.chance(now.found(true)), "", changes);
+		ReadingChanges.delivered(then.work.job(), now.work.job()).changes("compare.aspect.feltDelivered")
+				.forEach(changes::add);
 		return changes;
 	}
 
 	private static void add(String what, String then, String now, String by, List<Change> changes) {
-		if (!now.equals(NOT_SAID) && !then.equals(now)) {
+		if (!now.equals(notSaid()) && !then.equals(now)) {
 			changes.add(new Change(what, then, now, by));
 		}
 	}
 
 	private String found() {
-		return work.job().service().isSetFound() ? work.job().service().getFound().getLiteral() : NOT_SAID;
+		return work.job().service().isSetFound()
+				? Messages.of("compare.found." + work.job().service().getFound().getLiteral()) : notSaid();
 	}
 
 	private String fit() {
 		String words = FitWords.of(work.job().fitting());
-		return words.isEmpty() ? NOT_SAID : words;
+		return words.isEmpty() ? notSaid() : words;
 	}
 
 	/** Mean gap of the empty cup. */
@@ -73,8 +77,11 @@ final class KeyAspects {
 		return gaps.isEmpty() ? Optional.empty() : Optional.of(FlushPad.fullShims(gaps));
 	}
 
+	/** Each gap, since the mean hides a cup that leans. */
 	private String emptyText() {
-		return text(empty());
+		List<Length> gaps = work.job().emptyGaps();
+		String each = gaps.stream().map(KeyAspects::thou).collect(Collectors.joining(" "));
+		return gaps.size() > 1 ? Messages.of("compare.gaps", each, text(empty())) : text(empty());
 	}
 
 	private Optional<Length> stackSum() {
@@ -85,18 +92,18 @@ final class KeyAspects {
 	/** The thickest first, so that the order of writing is no change. */
 	private String stackText() {
 		return stackSum().map(sum -> work.stack().stream().sorted((one, other) -> other.compareTo(one))
-				.map(KeyAspects::thou).collect(Collectors.joining(" + ")) + " = " + thou(sum)).orElse(NOT_SAID);
+				.map(KeyAspects::thou).collect(Collectors.joining(" + ")) + " = " + thou(sum)).orElse(notSaid());
 	}
 
 	/** All that lie behind the pad: of earlier rounds and the last. */
 	private String pieces() {
 		if (work.job().lastRound().isEmpty()) {
-			return NOT_SAID;
+			return notSaid();
 		}
 		String words = new FilmInCup(work.earlierPieces(), Length.ZERO)
 				.after(work.takenOut(), work.pieces(), Length.ZERO).pieces().stream().map(PartialShim::toString)
 				.collect(Collectors.joining(", "));
-		return words.isEmpty() ? "none" : words;
+		return words.isEmpty() ? Messages.of("compare.none") : words;
 	}
 
 	/** What the last readings before any answer, or those as delivered, tell. */
@@ -117,21 +124,29 @@ final class KeyAspects {
 
 	/** How likely it is level; known to ten per cent at best. */
 	private String chance(Optional<Double> share) {
-		return share.map(Chance::of).orElse(NOT_SAID);
+		return share.map(Chance::of).orElse(notSaid());
+	}
+
+	static String notSaid() {
+		return Messages.of("compare.notSaid");
 	}
 
 	private static String text(Optional<Length> length) {
-		return length.map(KeyAspects::thou).orElse(NOT_SAID);
+		return length.map(KeyAspects::thou).orElse(notSaid());
 	}
 
-	/** The difference of what is shown, so that the figures add up. */
+	/**
+	 * The difference of what is shown, so that the figures add up.
+	 *
+	 * @param more the key of the words for it where there is more now
+	 */
 	private static String by(Optional<Length> then, Optional<Length> now, String more, String less) {
 		if (then.isEmpty() || now.isEmpty()) {
 			return "";
 		}
 		BigDecimal difference = shown(now.get()).subtract(shown(then.get()));
 		return difference.signum() == 0 ? ""
-				: difference.abs().stripTrailingZeros().toPlainString() + " thou " + (difference.signum() > 0 ? more : less);
+				: Messages.of(difference.signum() > 0 ? more : less, difference.abs().stripTrailingZeros().toPlainString());
 	}
 
 	private static BigDecimal shown(Length length) {

@@ -5,10 +5,11 @@ import java.util.List;
 /**
  * One key in two plans.
  *
- * @param label of the key
+ * @param name of the key in the plans
+ * @param label of the key, as the trade calls it
  * @param changes empty if nothing differs
  */
-public record KeyComparison(String label, List<Change> changes) {
+public record KeyComparison(String name, String label, List<Change> changes) {
 
 	public KeyComparison {
 		changes = List.copyOf(changes);

@@ -32,7 +32,7 @@ public record PlanComparison(ServicePlan then, ServicePlan now, List<KeyComparis
 		List<KeyComparison> keys = new ArrayList<>();
 		List<String> onlyNow = new ArrayList<>();
 		byName(now).forEach((name, key) -> Optional.ofNullable(earlier.remove(name)).ifPresentOrElse(
-				before -> keys.add(new KeyComparison(label(key), KeyAspects.changes(before, key))),
+				before -> keys.add(new KeyComparison(name, label(key), KeyAspects.changes(before, key))),
 				() -> onlyNow.add(label(key))));
 		return new PlanComparison(then.plan(), now.plan(), keys,
 				earlier.values().stream().map(PlanComparison::label).toList(), onlyNow);
@@ -47,6 +47,11 @@ public record PlanComparison(ServicePlan then, ServicePlan now, List<KeyComparis
 
 	private static String label(KeySolution key) {
 		return key.job().key().orElseThrow().label();
+	}
+
+	/** Labels of the keys of which both plans say the same. */
+	public List<String> unchanged() {
+		return keys.stream().filter(key -> key.changes().isEmpty()).map(KeyComparison::label).toList();
 	}
 
 	/** Whether the plans say that they are of one instrument: the same serial, or one says none. */

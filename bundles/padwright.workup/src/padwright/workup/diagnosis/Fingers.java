@@ -2,77 +2,45 @@ package padwright.workup.diagnosis;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 import padwright.engine.diagnosis.NoteFingering;
-import padwright.engine.fingering.KeyAction;
-import padwright.engine.fingering.RestPosture;
-import padwright.model.Present;
-import padwright.model.keysystem.Fingering;
-import padwright.model.keysystem.Key;
-import padwright.model.keysystem.Posture;
-import padwright.model.keysystem.Touch;
-import padwright.model.systems.EffectiveKey;
-import padwright.model.systems.EffectiveSystem;
-import padwright.workup.regulate.PlanCouplings;
+import padwright.engine.mechanism.MechanismState;
+import padwright.model.systems.NotePitch;
+import padwright.workup.mechanism.ClashWords;
+import padwright.workup.mechanism.SystemFingering;
+import padwright.workup.mechanism.SystemMechanism;
 import padwright.workup.service.ServicePlan;
 
-/** What the fingers of a player do on the keys of a plan's system. */
+/** What the fingers of a player do on the pads of a plan's system. */
 final class Fingers {
 
-	private final EffectiveSystem system;
-	private final KeyAction action;
+	private final SystemMechanism mechanism;
 
-	/** @throws padwright.engine.coupling.CircularCouplingException if keys close each other in a circle */
 	Fingers(ServicePlan plan) {
-		system = plan.system();
-		Map<String, RestPosture> postures = new LinkedHashMap<>();
-		system.keys().forEach(key -> postures.put(key.name(),
-				key.posture() == Posture.CLOSED ? RestPosture.CLOSED : RestPosture.OPEN));
-		action = new KeyAction(postures, PlanCouplings.graph(plan));
+		mechanism = SystemMechanism.of(plan.system());
 	}
 
-	/** All fingerings of a note, in their order. */
-	List<FingeredNote> notes(String note, List<Fingering> fingerings) {
-		List<FingeredNote> notes = new ArrayList<>();
-		for (Fingering fingering : fingerings) {
-			notes.add(note(note, fingering, notes.size() + 1));
+	/** By note with its cents all its fingerings, both in the order of the system. */
+	Map<String, List<FingeredNote>> notes() {
+		Map<String, List<FingeredNote>> notes = new LinkedHashMap<>();
+		for (SystemFingering fingering : mechanism.fingerings()) {
+			List<FingeredNote> alternatives =
+					notes.computeIfAbsent(NotePitch.of(fingering.fingering()), note -> new ArrayList<>());
+			alternatives.add(note(fingering, alternatives.size() + 1));
 		}
 		return notes;
 	}
 
-	private FingeredNote note(String note, Fingering fingering, int number) {
-		Optional<String> label = Optional.ofNullable(fingering.getLabel());
-		String name = number == 1 ? note : note + "/" + label.orElse(String.valueOf(number));
+	private FingeredNote note(SystemFingering fingering, int number) {
+		MechanismState state = mechanism.state(fingering);
 		List<String> obstacles = new ArrayList<>();
-		Set<String> pressed = pressed(fingering, obstacles);
+		fingering.missing().forEach(touch -> obstacles.add("the key system lacks " + touch));
+		state.contradictions().forEach(clash -> obstacles.add(ClashWords.of(clash)));
 		Optional<NoteFingering> closed = obstacles.isEmpty()
-				? Optional.of(new NoteFingering(name, action.closedPads(pressed))) : Optional.empty();
-		return new FingeredNote(name, label, number, closed, String.join("; ", obstacles));
-	}
-
-	private Set<String> pressed(Fingering fingering, List<String> obstacles) {
-		Set<String> pressed = new LinkedHashSet<>();
-		for (Touch touch : fingering.getTouches()) {
-			List<String> operated = system.keys().stream().filter(key -> key.touch().filter(touch::equals).isPresent())
-					.map(EffectiveKey::name).toList();
-			if (operated.size() == 1) {
-				pressed.addAll(operated);
-			} else {
-				obstacles.add(touch + " operates "
-						+ (operated.isEmpty() ? "no key" : operated.stream().collect(Collectors.joining(" and "))));
-			}
-		}
-		for (Key key : fingering.getKeys()) {
-			Present.of(key).flatMap(system::key).map(EffectiveKey::name).ifPresentOrElse(pressed::add,
-					() -> obstacles.add("the key system lacks "
-							+ Present.of(key).map(Key::getName).orElse("a key that it presses")));
-		}
-		return pressed;
+				? Optional.of(new NoteFingering(fingering.name(), mechanism.closedPads(state))) : Optional.empty();
+		return new FingeredNote(fingering.name(), fingering.label(), number, closed, String.join("; ", obstacles));
 	}
 }

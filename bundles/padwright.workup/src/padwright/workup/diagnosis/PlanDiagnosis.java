@@ -22,7 +22,6 @@ public record PlanDiagnosis(ServicePlan plan, PadWeights weights, Diagnosis diag
 	 *
 	 * @throws UnknownNoteException if the key system cannot play one
 	 * @throws IllegalArgumentException if a note is reported twice, or more than 64 pads are suspect
-	 * @throws padwright.engine.coupling.CircularCouplingException if keys close each other in a circle
 	 */
 	public static PlanDiagnosis of(ServicePlan plan, List<String> bad, List<String> good) {
 		SystemNotes notes = new SystemNotes(plan);

@@ -3,7 +3,6 @@ package padwright.workup.diagnosis;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -26,16 +25,10 @@ public final class SystemNotes {
 	private static final String CHOICE = "/";
 	private static final int NEAR_NOTES = 3;
 
-	private final Map<String, List<FingeredNote>> notes = new LinkedHashMap<>();
+	private final Map<String, List<FingeredNote>> notes;
 
-	/** @throws padwright.engine.coupling.CircularCouplingException if keys close each other in a circle */
 	public SystemNotes(ServicePlan plan) {
-		Fingers fingers = new Fingers(plan);
-		plan.system().fingerings().forEach((note, fingerings) -> {
-			if (note != null) {
-				notes.put(note, fingers.notes(note, fingerings));
-			}
-		});
+		notes = new Fingers(plan).notes();
 	}
 
 	/** Every fingering that can be pressed, in the order of the key system. */

@@ -8,11 +8,13 @@ import java.util.Optional;
 
 import padwright.engine.length.Length;
 import padwright.model.Lengths;
+import padwright.model.Present;
 import padwright.model.plan.CorkState;
 import padwright.model.plan.Inspection;
 import padwright.model.plan.PlanPackage;
 import padwright.model.plan.Tenon;
 import padwright.model.plan.TenonFit;
+import padwright.workup.parts.Labels;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.words.Messages;
 
@@ -48,10 +50,10 @@ final class InstrumentWork {
 	}
 
 	private static Optional<Recommendation> tenon(Tenon tenon) {
-		if (tenon.getFit() == TenonFit.SOUND || tenon.getJoint() == null) {
+		if (tenon.getFit() == TenonFit.SOUND || Present.of(tenon.getJoint()).isEmpty()) {
 			return Optional.empty();
 		}
-		String where = Messages.of("work.tenon", tenon.getJoint().getLiteral());
+		String where = Messages.of("work.tenon", Labels.of(tenon.getJoint()));
 		return Optional.of(tenon.getFit() == TenonFit.LOOSE
 				? new Recommendation(tenon, PlanPackage.Literals.TENON__FIT, where, loose(tenon), film(tenon),
 						Messages.of("work.loose.reason"))

@@ -17,11 +17,11 @@ public record KeyRim(Length radius, Length width, boolean assumed) {
 	/** Width of a rim's land where a key system says none (an assumption of ours; no source). */
 	public static final Length USUAL_WIDTH = Length.millimetres("1");
 
-	/** The rim of a key from the outer diameter and width of its hole; nothing without a diameter above the width. */
+	/** The rim of a key from the inside diameter and rim width of its hole; nothing without both above nothing. */
 	public static Optional<KeyRim> of(EffectiveKey key) {
 		Length width = key.rimWidth().orElse(USUAL_WIDTH);
-		return key.holeDiameter().filter(outer -> width.signum() > 0 && outer.isLongerThan(width))
-				.map(outer -> new KeyRim(new Length(outer.minus(width).nanometres() / 2), width,
+		return key.holeDiameter().filter(inside -> width.signum() > 0 && inside.signum() > 0)
+				.map(inside -> new KeyRim(new Length(inside.plus(width).nanometres() / 2), width,
 						key.rimWidth().isEmpty()));
 	}
 }

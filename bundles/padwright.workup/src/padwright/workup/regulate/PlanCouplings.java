@@ -55,7 +55,7 @@ public final class PlanCouplings {
 	private CouplingGraph graph() {
 		Map<String, Coupling> couplings = new LinkedHashMap<>();
 		for (EffectiveKey driver : plan.system().keys()) {
-			for (var coupling : driver.couplings()) {
+			for (var coupling : driver.closes()) {
 				driven(coupling).filter(driven -> !driven.equals(driver.name())).ifPresent(driven -> couplings
 						.putIfAbsent(driver.name() + ">" + driven, coupling(driver.name(), driven, coupling)));
 			}
@@ -77,12 +77,9 @@ public final class PlanCouplings {
 
 	private Coupling coupling(String driver, String driven, padwright.model.keysystem.Coupling coupling) {
 		padwright.model.keysystem.Adjuster adjuster = coupling.getAdjuster();
-		if (adjuster == null) {
-			return new Coupling(driver, driven, Adjuster.film(films));
-		}
-		BigDecimal ratio = Optional.ofNullable(adjuster.getRatio()).filter(known -> known.signum() > 0)
+		BigDecimal ratio = Optional.ofNullable(coupling.getRatio()).filter(known -> known.signum() > 0)
 				.orElse(BigDecimal.ONE);
-		return new Coupling(driver, driven, adjuster(adjuster), ratio);
+		return new Coupling(driver, driven, adjuster == null ? Adjuster.film(films) : adjuster(adjuster), ratio);
 	}
 
 	private Adjuster adjuster(padwright.model.keysystem.Adjuster adjuster) {

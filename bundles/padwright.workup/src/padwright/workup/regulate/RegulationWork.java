@@ -3,10 +3,13 @@ package padwright.workup.regulate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 import padwright.engine.coupling.CouplingGraph;
 import padwright.engine.coupling.Upset;
 import padwright.engine.length.Length;
+import padwright.model.systems.EffectiveKey;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.PlanSolution;
 
@@ -34,7 +37,12 @@ public record RegulationWork(ServicePlan plan, List<RegulationStep> steps, List<
 				.map(coupling -> new RegulationStep(coupling, FoundLight.at(plan, coupling))).toList();
 		List<BedChange> changes = solution.keys().stream().filter(key -> key.job().key().isPresent())
 				.map(BedChange::of).filter(change -> change.total().signum() != 0).toList();
-		return new RegulationWork(plan, steps, changes, couplings.upsets(totals(changes)));
+		return new RegulationWork(plan, steps, changes, couplings.upsets(totals(changes), levers(plan)));
+	}
+
+	private static Set<String> levers(ServicePlan plan) {
+		return plan.system().keys().stream().filter(EffectiveKey::isLever).map(EffectiveKey::name)
+				.collect(Collectors.toSet());
 	}
 
 	/** Of two rows for one key, which a check reports, the last counts. */

@@ -7,7 +7,6 @@ import java.util.Optional;
 
 import org.eclipse.emf.ecore.EObject;
 
-import padwright.model.keysystem.Titled;
 import padwright.model.stock.Comparison;
 import padwright.model.stock.NameValue;
 import padwright.model.stock.NumberValue;
@@ -67,8 +66,7 @@ public final class ComparisonCheck extends Check<Comparison> {
 	}
 
 	private static void checkName(Comparison comparison, NameValue value, RuleProperty property, Findings findings) {
-		Collection<String> possible = property.type() == PropertyType.MATERIAL ? materials(comparison)
-				: property.names();
+		Collection<String> possible = possible(comparison, property);
 		if (!possible.isEmpty() && value.getName() != null && !possible.contains(value.getName())) {
 			String nearest = NearestName.among(possible, value.getName());
 			findings.error(IssueCodes.RULE_VALUE, Place.of(value, StockPackage.Literals.NAME_VALUE__NAME),
@@ -78,13 +76,13 @@ public final class ComparisonCheck extends Check<Comparison> {
 		}
 	}
 
-	private static List<String> materials(EObject element) {
-		for (EObject owner = element; owner != null; owner = owner.eContainer()) {
+	private static Collection<String> possible(EObject comparison, RuleProperty property) {
+		for (EObject owner = comparison; owner != null; owner = owner.eContainer()) {
 			if (owner instanceof Stock stock) {
-				return stock.getMaterials().stream().map(Titled::getName).filter(Objects::nonNull).toList();
+				return RuleVocabulary.own(property.name(), stock).stream().filter(Objects::nonNull).toList();
 			}
 		}
-		return List.of();
+		return property.names();
 	}
 
 	private static void checkQuantity(Comparison comparison, RuleProperty property, Findings findings) {

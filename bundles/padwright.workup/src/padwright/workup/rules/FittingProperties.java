@@ -18,8 +18,8 @@ import padwright.model.stock.Layer;
 import padwright.model.stock.LayerRole;
 import padwright.model.stock.Material;
 import padwright.model.stock.Pad;
-import padwright.model.stock.PadKind;
 import padwright.model.stock.Stabiliser;
+import padwright.model.stocks.PadFigures;
 import padwright.workup.service.EffectiveFitting;
 import padwright.workup.service.KeyJob;
 
@@ -49,14 +49,13 @@ final class FittingProperties {
 
 	private static void addPad(PropertyList list) {
 		list.named("pad", job -> job.fitting().pad());
-		list.oneOf("pad.kind", PadKind.VALUES, job -> job.fitting().pad().filter(Pad::isSetKind).map(Pad::getKind));
+		list.named(RuleProperty.PAD_KIND, job -> job.fitting().pad().flatMap(pad -> Present.of(pad.getKind())));
 		list.materials("pad.material", job -> layers(job, LayerRole.values()));
 		list.materials("pad.base", job -> layers(job, LayerRole.BASE));
 		list.materials("pad.face", job -> layers(job, LayerRole.FACE));
 		list.materials("pad.skin", job -> layers(job, LayerRole.SKIN));
 		list.length("pad.thick", job -> job.fitting().pad().flatMap(pad -> Lengths.of(pad.getThickness(), pad)));
-		list.quantity("pad.stiffness", NUMBER, job -> job.fitting().pad()
-				.flatMap(pad -> Optional.ofNullable(pad.getStiffness())));
+		list.quantity("pad.stiffness", NUMBER, job -> job.fitting().pad().flatMap(PadFigures::stiffness));
 		list.quantity("pad.price", NUMBER, job -> job.fitting().pad()
 				.flatMap(pad -> Optional.ofNullable(pad.getPrice())));
 		list.quantity("pad.lasts", YEARS, job -> layers(job, LayerRole.values())

@@ -1,6 +1,7 @@
 package padwright.workup.rules;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -8,13 +9,17 @@ import padwright.engine.length.LengthUnit;
 
 /** What a property of a key is, and the units its quantities are written in. */
 enum PropertyType {
-	NAME, MATERIAL, LENGTH("thou", "mm", "um"), TEMPERATURE("°C"), HUMIDITY("%RH"), YEARS("years"), WEIGHT("grams"),
-	NUMBER;
+	NAME(new String[0]), MATERIAL(new String[0]), LENGTH(LengthUnit.values()), TEMPERATURE("°C"), HUMIDITY("%RH"), YEARS("years"), WEIGHT("grams"),
+	NUMBER(new String[0]);
 
 	private final List<String> units;
 
 	PropertyType(String... units) {
 		this.units = List.of(units);
+	}
+
+	PropertyType(LengthUnit... units) {
+		this(Arrays.stream(units).map(LengthUnit::symbol).toArray(String[]::new));
 	}
 
 	boolean isNamed() {

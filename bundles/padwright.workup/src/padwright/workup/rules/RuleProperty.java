@@ -17,4 +17,7 @@ import padwright.workup.service.KeyJob;
  */
 record RuleProperty(String name, PropertyType type, boolean ofPlan, List<String> names,
 		Function<KeyJob, List<?>> values) {
+
+	/** The one property that is compared with names of pad kinds. */
+	static final String PAD_KIND = "pad.kind";
 }

@@ -30,13 +30,19 @@ public final class RuleVocabulary {
 
 	/** The names that a property can have in a stock; empty for a quantity, and where any name may be meant. */
 	public static Collection<String> values(String property, Stock stock) {
-		if (stock.getMaterials().stream().anyMatch(material -> names(property, material))) {
-			return stock.getMaterials().stream().map(Titled::getName).toList();
-		}
 		EClass articles = ARTICLES.get(property);
-		return articles == null ? RuleProperties.byName(property).map(RuleProperty::names).orElse(List.of())
+		return articles == null ? own(property, stock)
 				: stock.eContents().stream().filter(articles::isInstance).map(article -> ((Titled) article).getName())
 						.toList();
+	}
+
+	/** Those of {@link #values} that no other stock can add to. */
+	static List<String> own(String property, Stock stock) {
+		if (type(property).filter(PropertyType.MATERIAL::equals).isPresent()) {
+			return stock.getMaterials().stream().map(Titled::getName).toList();
+		}
+		return property.equals(RuleProperty.PAD_KIND) ? PadKinds.of(stock).stream().map(Titled::getName).toList()
+				: RuleProperties.byName(property).map(RuleProperty::names).orElse(List.of());
 	}
 
 	/** The units of a quantity, one of which stands behind its number; empty for a bare number and for a name. */
@@ -51,6 +57,9 @@ public final class RuleVocabulary {
 
 	/** Whether a property tells the name of such an article or material. */
 	public static boolean names(String property, Titled element) {
+		if (element.eClass() == StockPackage.Literals.PAD_KIND) {
+			return property.equals(RuleProperty.PAD_KIND);
+		}
 		return element.eClass() == StockPackage.Literals.MATERIAL
 				? type(property).filter(PropertyType.MATERIAL::equals).isPresent()
 				: element.eClass() == ARTICLES.get(property);

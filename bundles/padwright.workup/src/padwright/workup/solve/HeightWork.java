@@ -14,6 +14,7 @@ import padwright.engine.length.Length;
 import padwright.model.Lengths;
 import padwright.model.stock.Pad;
 import padwright.model.stock.Stabiliser;
+import padwright.model.stocks.PadFigures;
 import padwright.workup.checks.Severity;
 import padwright.workup.service.KeyJob;
 import padwright.workup.words.GapWords;
@@ -51,7 +52,7 @@ public final class HeightWork {
 		Optional<Length> thickness = measured(job)
 				.or(() -> pad.flatMap(article -> Lengths.of(article.getThickness(), article)))
 				.filter(length -> length.signum() > 0);
-		Length seat = pad.flatMap(article -> Lengths.of(article.getSinks(), article)).orElse(Length.ZERO);
+		Length seat = pad.flatMap(PadFigures::sinks).orElse(Length.ZERO);
 		Length stabiliser = job.fitting().stabiliser().flatMap(disc -> Lengths.of(disc.getThickness(), disc))
 				.orElse(Length.ZERO);
 		return job.key().flatMap(key -> key.cupDepth()).filter(length -> length.signum() > 0).flatMap(

@@ -89,9 +89,9 @@ public final class SeatWords {
 
 	/** The couplings that can keep the key off its rim: those that it closes by, and those that close it. */
 	private String couplings() {
-		Stream<String> own = job.key().stream().flatMap(key -> key.couplings().stream()).flatMap(SeatWords::driven)
+		Stream<String> own = job.key().stream().flatMap(key -> key.closes().stream()).flatMap(SeatWords::driven)
 				.map(driven -> pair(label(job.service().getKey()), label(driven)));
-		Stream<String> others = job.plan().system().keys().stream().flatMap(driver -> driver.couplings().stream()
+		Stream<String> others = job.plan().system().keys().stream().flatMap(driver -> driver.closes().stream()
 				.flatMap(SeatWords::driven).filter(driven -> driven == job.service().getKey())
 				.map(driven -> pair(driver.label(), label(driven))));
 		return Stream.concat(own, others).collect(Collectors.joining(", "));

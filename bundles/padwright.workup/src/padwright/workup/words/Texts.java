@@ -1,5 +1,6 @@
 package padwright.workup.words;
 
+import java.text.DecimalFormatSymbols;
 import java.text.MessageFormat;
 import java.util.Locale;
 import java.util.Map;
@@ -69,9 +70,19 @@ public final class Texts {
 		return spoken().keySet();
 	}
 
-	private ResourceBundle spoken() {
+	/** The language in which the program speaks just now. */
+	public static Locale language() {
 		Locale agreed = AGREED.get();
-		return byLanguage.computeIfAbsent(agreed == null ? Locale.getDefault(Locale.Category.DISPLAY) : agreed,
+		return agreed == null ? Locale.getDefault(Locale.Category.DISPLAY) : agreed;
+	}
+
+	/** A figure that is written with a point, with the decimal sign of the language in which the program speaks. */
+	public static String decimal(String figure) {
+		return figure.replace('.', DecimalFormatSymbols.getInstance(language()).getDecimalSeparator());
+	}
+
+	private ResourceBundle spoken() {
+		return byLanguage.computeIfAbsent(language(),
 				language -> ResourceBundle.getBundle(name, language, bundle, ELSE_ENGLISH));
 	}
 }

@@ -33,11 +33,14 @@ class CompletionTest {
 			""";
 	private static final String SYSTEM = """
 			system Mini {
+				touch L1
+				touch L2
+				touch "left thumb"
 				key A "first key" cup 16 mm
 				key B closes A cup 16 mm
 				key C
 			}
-			system Less extends Mini {
+			system Less based on Mini {
 				remove C
 			}
 			""";
@@ -113,7 +116,8 @@ class CompletionTest {
 	@CsvSource(delimiter = ';', textBlock = """
 			remove C         ; remove |                    ; A, B, C
 			closes A         ; closes |                    ; A, C
-			key C            ; key C open by L|            ; L1, L2, L3, L4
+			key C            ; key C open by L|            ; L1, L2
+			key C            ; note D4 : |                ; L1, L2, "left thumb"
 			closes A         ; closes A through screw "UNM 1.0| ; "UNM 1.0"
 			""")
 	void inASystemKnowsTheModel(String from, String typed, String offered) throws Exception {
@@ -135,9 +139,31 @@ class CompletionTest {
 	}
 
 	@Test
-	void nameThatIsAWordOfTheLanguageComesWithItsHat() throws Exception {
+	void nameThatIsAWordOfTheLanguageComesInQuotationMarks() throws Exception {
 		List<CompletionItem> items = offered("mini.keys", "system Hats { key ^head key B closes | }");
-		assertEquals("^head", named(items, "^head").getTextEdit().getLeft().getNewText());
+		assertEquals("\"head\"", named(items, "\"head\"").getTextEdit().getLeft().getNewText());
+	}
+
+	/** Return behind the word would else add to it. */
+	@ParameterizedTest
+	@CsvSource(delimiter = ';', textBlock = """
+			fit Wide with Clear ; fit Wide with Clear glue Glue|
+			fit Wide with Clear ; fit Wide|
+			fit Wide with Clear ; fit Wide with Clear \\n player saliva mild|
+			read at 12 3 6 9    ; read at 12 3 6 9|
+			with Bench          ; with Bench|
+			felt . 0.5 . .      ; felt . 0.5 . . shim none|
+			""")
+	void nothingIsOfferedThatWouldGrowTogetherWithAFinishedWord(String from, String typed) throws Exception {
+		String text = PLAN.replace(from, typed.replace("\\n", "\n"));
+		String word = text.substring(0, text.indexOf('|')).replaceAll("(?s).*\\s", "");
+		for (CompletionItem item : offered("work.plan", text)) {
+			String replaced = item.getTextEdit() == null ? "" : item.getTextEdit().getLeft().getNewText();
+			var range = item.getTextEdit().getLeft().getRange();
+			boolean behind = range.getStart().equals(Texts.start(text, "|"));
+			assertTrue(!behind || !Character.isLetterOrDigit(replaced.codePointAt(0)),
+					item.getLabel() + " glued to " + word + ": " + replaced);
+		}
 	}
 
 	@Test

@@ -77,7 +77,7 @@ class DiagnosticsTest {
 	@Test
 	void changeInAnExtendedSystemReachesPlansForWhatExtendsIt() throws Exception {
 		Path keys = shop.write("mini.keys", SYSTEM);
-		shop.write("more.keys", "system More extends Mini { key C }");
+		shop.write("more.keys", "system More based on Mini { key C }");
 		Path plan = shop.write("work.plan", PLAN.replace("Mini", "More"));
 		try (Connection editor = Connection.open(shop.folder())) {
 			editor.client().diagnostics(Connection.uri(plan), List::isEmpty);

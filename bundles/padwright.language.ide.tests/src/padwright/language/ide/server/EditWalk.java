@@ -30,13 +30,13 @@ final class EditWalk implements AutoCloseable {
 
 	private static final Map<String, String> FILES = Map.of("mini.keys",
 			"system Mini {\n\tkey A hole 14 mm cup 17.5 mm deep 2.95 mm\n\tkey B closes A\n\tnote D4 : A\n}\n", "more.keys",
-			"system More extends Mini {\n\tchange A hole 15 mm\n\tkey C\n\tremove B\n}\n", "bench.stock",
+			"system More based on Mini {\n\tchange A hole 15 mm\n\tkey C\n\tremove B\n}\n", "bench.stock",
 			"stock Bench {\n\tmaterial m { }\n\tpad P { thick 98 thou }\n\tfilm F m { 0.5 1 2 5 thou }\n\tfeeler H 0.5 thou\n"
 					+ "\trule \"x\" warn when pad.thick < 90 thou\n}\n", "spring.plan",
 			"plan Spring for More with Bench {\n\tfit P with F\n\tread at 12 3 6 9\n\tkey A empty 15 15 15 15 felt . . . 1\n"
 					+ "\tkey C felt . . . . shim none\n}\n");
 	private static final String[] TYPED = { "\n", " ", "key A ", "key C", "}", "{", "0.5 ", "// ", "Mini", "More", "Bench",
-			"x", "closes A ", "\"", "felt . ", "plan ", "system ", "extends Mini", "remove A", "15", "\t", "." };
+			"x", "closes A ", "\"", "felt . ", "plan ", "system ", "based on Mini", "remove A", "15", "\t", "." };
 
 	private final Random random;
 	private final TestShop shop;

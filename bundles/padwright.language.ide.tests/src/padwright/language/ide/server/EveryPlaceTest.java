@@ -34,7 +34,7 @@ class EveryPlaceTest {
 			unit mm
 			stock Zero { material m { } pad P { thick 0 } film F m { 0.5 0 thou } feeler X 0 feeler Y 0.5 thou
 				rule "x" warn when pad.thick < 0 mm and or }
-			system Null extends Null { key A closes A, B cup 16 deep 0 key A key by hole change Q open remove Q
+			system Null based on Null { key A closes A, B cup 16 deep 0 key A key by hole change Q open remove Q
 				note C : T T A }
 			plan Nothing for Null with Zero { fit P on Q with F read at 12 12 3 13
 				key A empty 0 0 felt . 0 . 0.5 shim 0 from 2 to 2 felt key A key Q stack mm key

@@ -29,7 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
 class NavigationTest {
 
 	private static final String SYSTEM = "// One.\n// Two.\nsystem Mini {\n\tkey A \"a label\"\n\tkey B closes A\n"
-			+ "\tnote C4 : A\n}\n";
+			+ "\tkey C holds A\n\tnote C4 :\n}\n";
 	private static final String PLAN = "plan Work for Mini {\n\tkey A\n\tkey B\n"
 			+ "\tregulate B > A : 1 thou light at driven\n}\n";
 
@@ -79,7 +79,7 @@ class NavigationTest {
 	void outlineNamesWhatADocumentHolds() throws Exception {
 		DocumentSymbol system = outline(keys).get(0);
 		assertEquals("Mini", system.getName());
-		assertEquals(List.of("A", "B", "note C4"), system.getChildren().stream().map(DocumentSymbol::getName).toList());
+		assertEquals(List.of("A", "B", "C", "note C4"), system.getChildren().stream().map(DocumentSymbol::getName).toList());
 		assertEquals("a label", system.getChildren().get(0).getDetail());
 		DocumentSymbol work = outline(plan).get(0);
 		assertEquals(List.of("A", "B", "B > A"), work.getChildren().stream().map(DocumentSymbol::getName).toList());
@@ -88,7 +88,7 @@ class NavigationTest {
 
 	@Test
 	void whatIsPickedInTheOutlineIsSelectedByItsName() throws Exception {
-		assertEquals(List.of("A", "B", "C4"), selected(keys, SYSTEM));
+		assertEquals(List.of("A", "B", "C", "C4"), selected(keys, SYSTEM));
 		assertEquals(List.of("A", "B", "B"), selected(plan, PLAN));
 	}
 
@@ -116,7 +116,7 @@ class NavigationTest {
 				.foldingRange(new FoldingRangeRequestParams(Connection.document(keys))));
 		Set<String> lines = folds.stream().map(fold -> fold.getStartLine() + "-" + fold.getEndLine())
 				.collect(Collectors.toSet());
-		assertTrue(lines.equals(Set.of("0-1", "2-6")), lines.toString());
+		assertTrue(lines.equals(Set.of("0-1", "2-7")), lines.toString());
 	}
 
 	private static String place(Location location) {

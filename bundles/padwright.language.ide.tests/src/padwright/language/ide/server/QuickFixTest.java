@@ -26,6 +26,7 @@ class QuickFixTest {
 	private static final String STOCK = """
 			stock Bench {
 				material paper { hazard H315 }
+				kind foam { }
 				pad Soft { thick 121 thou sinks 5 thou diameters 16 mm }
 				pad Big { thick 121 thou diameters 30 mm }
 				pad Hard { thick 98 thou needs stabiliser }
@@ -40,10 +41,10 @@ class QuickFixTest {
 			system Mini {
 				key A closes B cup 16 mm deep 2.96 mm
 				key B cup 16 mm
-				key C by R4 cup 16 mm
-				key D by R4 cup 16 mm
+				key C cup 16 mm
+				key D cup 16 mm
 			}
-			system More extends Mini {
+			system More based on Mini {
 				key E
 			}
 			""";
@@ -94,6 +95,13 @@ class QuickFixTest {
 			Take out 1 from 2 to 4 | key A felt . 1 . . shim 1 from 2 to 4 felt . . . . out 1 from 2 to 4
 			stabiliser-missing | key A | key A fit Hard | Put it on Disc | key A fit Hard on Disc
 			pad-diameter | key A | key A fit Big | Fit Soft | key A fit Soft
+			syntax | key A | key A felt . . . . empty 15 | Put the parts of the row in their order | key A empty 15 felt . . . .
+			syntax | key A | key A felt . . . . shim 0.5 from 2 to 16 | Change to 4 | key A felt . . . . shim 0.5 from 2 to 4
+			syntax | read at 12 3 6 9 | read at 12 3 18 9 | Change to 6 | read at 12 3 6 9
+			syntax | key A | key A felt . . . . shim 0.5 from 2 | Complete the piece: to 4 | key A felt . . . . shim 0.5 from 2 to 4
+			syntax | key A | key A felt . . . . shim 0.5 from 11 to | Complete the piece: to 1 | key A felt . . . . shim 0.5 from 11 to 1
+			syntax | key A | key A felt . . . . shim 0.5 from | Take the unfinished piece away | key A felt . . . .
+			syntax | key A | key A felt . . . . shim 1 from 8 to 9, 0.5 | Take the unfinished piece away | key A felt . . . . shim 1 from 8 to 9
 			""")
 	void inAPlan(String code, String from, String wrong, String title, String mended) throws Exception {
 		assertEquals(PLAN.replace(from, mended), cured("work.plan", PLAN.replace(from, wrong), code, title));
@@ -104,11 +112,14 @@ class QuickFixTest {
 			link | closes B | closes Bb | Change to B | closes B
 			unit-suspect | A closes B cup 16 mm | A closes B cup 16 thou | Convert to 16 mm | A closes B cup 16 mm
 			duplicate-key | key E | key A \\"again\\" open | Change the inherited key A | change A open
-			touch-ambiguous | key E | note D4 : R4 | Name the key C | note D4 : C
+			syntax | based on Mini | extends Mini | Write based on | based on Mini
+			syntax | key B cup | key open cup | Write \"open\" | key "open" cup
+			link | key E | key E by R1 | Declare the touch R1 | touch R1;	key E by R1
+			link | key E | key E on foot | Declare the joint foot | joint foot;	key E on foot
 			""")
 	void inASystem(String code, String from, String wrong, String title, String mended) throws Exception {
-		String text = cured("mini.keys", SYSTEM.replace(from, wrong.replace("\\", "")), code, title);
-		assertEquals(SYSTEM.replace(from, mended), text);
+		String text = cured("mini.keys", SYSTEM.replace(from, wrong.replace("\\", "")), code, title.replace("\\", ""));
+		assertEquals(SYSTEM.replace(from, mended.replace(";", "\n")), text);
 	}
 
 	@ParameterizedTest
@@ -117,6 +128,7 @@ class QuickFixTest {
 			hazard-unknown | H315 | H316 | Change to H315 | H315
 			rule-property-unknown | when pad is Big | when pads is Big | Change to pad | when pad is Big
 			rule-value | when pad is Big | when pad.kind is foams | Change to foam | when pad.kind is foam
+			link | pad Hard { | pad Hard { kind foams | Change to foam | pad Hard { kind foam
 			rule-operator | when pad is Big | when pad < Big | Change to isnt | when pad isnt Big
 			unit-suspect | diameters 16 mm | diameters 16 thou | Take the whole row for mm | diameters 16 mm
 			""")

@@ -21,8 +21,8 @@ import org.junit.jupiter.api.io.TempDir;
 class RenameTest {
 
 	private static final String SYSTEM = "system Mini { // a comment that stays\n\tkey  A\n\tkey B closes A\n"
-			+ "\tnote C4 : A\n}\n";
-	private static final String MORE = "system More extends Mini {\n\tchange A closed\n}\n";
+			+ "\tkey C holds A\n\ttouch L1\n\tnote C4 : half L1\n}\n";
+	private static final String MORE = "system More based on Mini {\n\tchange A closed\n}\n";
 	private static final String PLAN = "plan Work for More with Bench {\n\tfit Bench.Soft\n\tkey A\n\tkey B\n"
 			+ "\tregulate B > A : 1 thou light at driven\n}\n";
 	private static final String STOCK = "stock Bench {\n\tmaterial paper { }\n\tpad Soft { }\n"
@@ -48,6 +48,12 @@ class RenameTest {
 		assertEquals(SYSTEM.replace("A\n", "As\n"), edited(edit, "mini.keys", SYSTEM));
 		assertEquals(MORE.replace("change A", "change As"), edited(edit, "more.keys", MORE));
 		assertEquals(PLAN.replace("key A", "key As").replace("> A", "> As"), edited(edit, "work.plan", PLAN));
+	}
+
+	@Test
+	void ofATouchTakesQuotationMarksWhereTheNewNameNeedsThem() throws Exception {
+		WorkspaceEdit edit = rename("mini.keys", Texts.start(SYSTEM, "L1\n"), "first finger");
+		assertEquals(SYSTEM.replace("L1", "\"first finger\""), edited(edit, "mini.keys", SYSTEM));
 	}
 
 	@Test
@@ -111,7 +117,7 @@ class RenameTest {
 
 	@Test
 	void toWhatIsNoNameIsRefused() {
-		assertThrows(ExecutionException.class, () -> rename("mini.keys", Texts.start(SYSTEM, "A\n"), "A 1"));
+		assertThrows(ExecutionException.class, () -> rename("mini.keys", Texts.start(SYSTEM, "A\n"), "A\"1"));
 	}
 
 	@Test

@@ -50,7 +50,7 @@ class SnippetTest {
 			""";
 	private static final List<String> PLACES = List.of("|", PLAN, "plan Work for Mini {\n|\n}",
 			"plan Work for Mini with Bench {\n\tread at 12 3 6 9\n\tkey A empty 15 15 15 15 |\n}", "system S {\n\t|\n}",
-			"system S extends Mini {\n\t|\n}", "system S {\n\tkey C |\n}", "stock S {\n\t|\n}", "stock S {\n\tmaterial felt { }\n\t|\n}");
+			"system S based on Mini {\n\t|\n}", "system S {\n\tkey C |\n}", "stock S {\n\tmaterial felt { }\n\t|\n}");
 
 	@TempDir
 	private Path folder;
@@ -105,7 +105,7 @@ class SnippetTest {
 			CompletionItem row = named(editor, PLAN.replace("|", "k|"), "key with empty cup and feelers");
 			assertEquals(InsertTextFormat.Snippet, row.getInsertTextFormat());
 			assertEquals(InsertTextMode.AdjustIndentation, row.getInsertTextMode());
-			assertEquals("key ${1|B,^head|} empty ${2:15 15 15 15 15 15 15 15} felt ${3:. . . . . . . .}",
+			assertEquals("key ${1|B,\"head\"|} empty ${2:15 15 15 15 15 15 15 15} felt ${3:. . . . . . . .}",
 					row.getTextEdit().getLeft().getNewText());
 			assertEquals("key B empty 15 15 15 15 15 15 15 15 felt . . . . . . . .", row.getDocumentation().getLeft());
 		}

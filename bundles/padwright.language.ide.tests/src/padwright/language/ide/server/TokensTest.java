@@ -34,7 +34,7 @@ class TokensTest {
 			assertEquals("// An end. comment", tokens.get(0));
 			assertTrue(tokens.containsAll(List.of("stock keyword", "Bench namespace declaration",
 					"felt parameter declaration", "10 number", "years modifier", "Soft type declaration",
-					"felt enumMember", "felt parameter", "1 number", "mm modifier", "\"no\" string", ". operator",
+					"felt type", "felt parameter", "1 number", "mm modifier", "\"no\" string", ". operator",
 					"warn enumMember", "kind property", "felt property", "{ operator")), tokens.toString());
 		}
 	}

@@ -1,8 +1,11 @@
 package padwright.language.ide.coloring;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
@@ -23,6 +26,7 @@ import org.eclipse.xtext.util.CancelIndicator;
 
 import com.google.inject.Inject;
 
+import padwright.engine.length.LengthUnit;
 import padwright.model.keysystem.KeySystemPackage;
 import padwright.model.keysystem.Titled;
 import padwright.model.plan.PlanPackage;
@@ -40,9 +44,13 @@ public final class TokenColours implements ISemanticHighlightingCalculator {
 	private static final Map<String, String> TERMINALS = Map.of("NUMBER", SemanticTokenTypes.Number,
 			"FROM_TO", SemanticTokenTypes.Number, "DAY", SemanticTokenTypes.Number,
 			"STRING", SemanticTokenTypes.String, "SL_COMMENT", SemanticTokenTypes.Comment);
-	private static final Set<String> NAMES = Set.of("ID", "MaterialName", "PropertyWord", "ValueName");
-	private static final Set<String> UNITS = Set.of("thou", "mm", "um", "ppm/K", "%/%RH", "%RH", "°C", "degC",
-			"years", "grams", "%");
+	private static final Set<String> NAMES = Set.of("ID", "Name", "JointName", "MaterialName", "PropertyWord", "ValueName");
+	/** A word in a name in a qualified name. */
+	private static final int DEEPEST_NAME = 3;
+	private static final Set<String> UNITS = Stream.concat(
+			Arrays.stream(LengthUnit.values()).map(LengthUnit::symbol),
+			Stream.of("ppm/K", "%/%RH", "%RH", "°C", "degC", "years", "grams", "Hz", "semitones", "cents", "%"))
+			.collect(Collectors.toUnmodifiableSet());
 
 	@Inject
 	private OperationCanceledManager cancellation;
@@ -80,14 +88,19 @@ public final class TokenColours implements ISemanticHighlightingCalculator {
 
 	/** The reference or rule that a name belongs to, even where the name is one of several tokens; or null. */
 	private static EObject wholeName(ILeafNode leaf) {
-		for (INode node : List.of(leaf, leaf.getParent())) {
+		EObject name = null;
+		INode node = leaf;
+		for (int depth = 0; depth < DEEPEST_NAME && node != null; depth++) {
 			EObject grammar = node.getGrammarElement();
-			if (grammar instanceof CrossReference
-					|| grammar instanceof RuleCall call && NAMES.contains(call.getRule().getName())) {
+			if (grammar instanceof CrossReference) {
 				return grammar;
 			}
+			if (grammar instanceof RuleCall call && NAMES.contains(call.getRule().getName())) {
+				name = grammar;
+			}
+			node = node.getParent();
 		}
-		return null;
+		return name;
 	}
 
 	private static List<String> name(EObject element) {

@@ -73,7 +73,7 @@ final class FittingReferences {
 	}
 
 	private static Collection<EObject> driven(EObject driver, EObject place) {
-		return Rows.plan(place).flatMap(plan -> plan.system().key((Key) driver)).map(EffectiveKey::couplings)
+		return Rows.plan(place).flatMap(plan -> plan.system().key((Key) driver)).map(EffectiveKey::closes)
 				.orElse(List.of()).stream().map(coupling -> Present.of(coupling.getDriven())).flatMap(Optional::stream)
 				.collect(Collectors.toSet());
 	}

@@ -12,6 +12,14 @@ public class OneConflictAtATime extends AntlrProposalConflictHelper {
 	@Override
 	public synchronized boolean existsConflict(String lastCompleteText, String proposal,
 			ContentAssistContext context) {
-		return super.existsConflict(lastCompleteText, proposal, context);
+		return growsTogether(lastCompleteText, proposal)
+				|| super.existsConflict(lastCompleteText, proposal, context);
+	}
+
+	/** The lexers part a word from a number before it, but nobody who reads does. */
+	private static boolean growsTogether(String lastCompleteText, String proposal) {
+		return !lastCompleteText.isEmpty() && !proposal.isEmpty()
+				&& Character.isLetterOrDigit(lastCompleteText.codePointBefore(lastCompleteText.length()))
+				&& Character.isLetterOrDigit(proposal.codePointAt(0));
 	}
 }

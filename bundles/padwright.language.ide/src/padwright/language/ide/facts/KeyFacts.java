@@ -8,7 +8,9 @@ import java.util.stream.Collectors;
 import padwright.language.ide.words.Messages;
 
 import padwright.model.Present;
+import padwright.model.keysystem.Coupling;
 import padwright.model.keysystem.Key;
+import padwright.model.keysystem.Touch;
 import padwright.model.systems.EffectiveKey;
 
 /** A key as it is in a system, in words. */
@@ -22,17 +24,30 @@ public final class KeyFacts {
 		List<String> parts = new ArrayList<>();
 		parts.add(key.label());
 		parts.add(Messages.of("key." + key.posture().getLiteral()));
-		key.touch().ifPresent(touch -> parts.add(Messages.of("key.by", touch.getLiteral())));
-		if (!key.couplings().isEmpty()) {
-			parts.add(Messages.of("key.closes", key.couplings().stream()
-					.map(coupling -> Present.of(coupling.getDriven())).flatMap(Optional::stream).map(Key::getName)
-					.collect(Collectors.joining(", "))));
+		if (!key.touches().isEmpty()) {
+			parts.add(Messages.of("key.by", key.touches().stream().flatMap(touch -> Present.of(touch).stream())
+					.map(Touch::getName).collect(Collectors.joining(", "))));
 		}
+		key.whole().ifPresent(whole -> parts.add(Messages.of("key.with", whole.name())));
+		driven(key.closes()).ifPresent(names -> parts.add(Messages.of("key.closes", names)));
+		driven(key.opens()).ifPresent(names -> parts.add(Messages.of("key.opens", names)));
+		driven(key.holds()).ifPresent(names -> parts.add(Messages.of("key.holds", names)));
 		key.holeDiameter().ifPresent(hole -> parts.add(Messages.of("key.hole", Figures.millimetres(hole))));
 		key.cupDiameter().ifPresent(cup -> parts.add(key.cupDepth()
 				.map(depth -> Messages.of("key.deepCup", Figures.millimetres(cup), Figures.millimetres(depth)))
 				.orElseGet(() -> Messages.of("key.cup", Figures.millimetres(cup)))));
 		key.arm().ifPresent(arm -> parts.add(Messages.of("key.arm", Figures.millimetres(arm))));
 		return String.join(", ", parts);
+	}
+
+	/** With the ratio where it is said: travel at the driven key's pad for travel at the driver's. */
+	private static Optional<String> driven(List<Coupling> couplings) {
+		return couplings.stream().flatMap(coupling -> Present.of(coupling.getDriven()).map(key -> name(coupling, key)).stream())
+				.reduce((some, more) -> some + ", " + more);
+	}
+
+	private static String name(Coupling coupling, Key driven) {
+		return coupling.getRatio() == null ? driven.getName()
+				: Messages.of("key.ratio", driven.getName(), coupling.getRatio().toPlainString());
 	}
 }

@@ -2,6 +2,7 @@ package padwright.language.ide.fixes;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 import padwright.workup.checks.IssueCodes;
 
@@ -9,7 +10,8 @@ import padwright.workup.checks.IssueCodes;
 public final class Cures {
 
 	private static final Map<String, Cure> BY_CODE = Map.ofEntries(
-			Map.entry(IssueCodes.LINK, NameCures::nearest),
+			Map.entry(IssueCodes.LINK, WordCures::named),
+			Map.entry(IssueCodes.SYNTAX, Cures::syntax),
 			Map.entry(IssueCodes.RULE_PROPERTY_UNKNOWN, NameCures::nearest),
 			Map.entry(IssueCodes.RULE_VALUE, NameCures::nearest),
 			Map.entry(IssueCodes.RULE_OPERATOR, NameCures::operator),
@@ -18,7 +20,6 @@ public final class Cures {
 			Map.entry(IssueCodes.HOUR_TWICE, NameCures::remove),
 			Map.entry(IssueCodes.NOT_COUPLED, NameCures::coupled),
 			Map.entry(IssueCodes.DUPLICATE_KEY, NameCures::inherited),
-			Map.entry(IssueCodes.TOUCH_AMBIGUOUS, NameCures::touched),
 			Map.entry(IssueCodes.UNIT_SUSPECT, LengthCures::unit),
 			Map.entry(IssueCodes.TOO_FINE, LengthCures::round),
 			Map.entry(IssueCodes.FILM_NOT_STOCKED, LengthCures::film),
@@ -33,6 +34,11 @@ public final class Cures {
 			Map.entry(IssueCodes.STABILISER_MISSING, RowCures::stabilisers));
 
 	private Cures() {
+	}
+
+	/** A word that was written otherwise once, or a statement that is not as it should be. */
+	private static List<Fix> syntax(Site site) {
+		return Stream.concat(WordCures.written(site).stream(), SyntaxCures.of(site).stream()).toList();
 	}
 
 	/** The fixes for a finding of a code, the best first. */

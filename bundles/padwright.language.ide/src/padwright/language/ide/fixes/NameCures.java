@@ -12,7 +12,6 @@ import padwright.language.ide.words.Messages;
 import padwright.model.Present;
 import padwright.model.Range;
 import padwright.model.keysystem.Coupling;
-import padwright.model.keysystem.Fingering;
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemPackage;
@@ -66,7 +65,7 @@ final class NameCures {
 		Regulation regulation = site.nearest(Regulation.class);
 		return Optional.ofNullable(regulation).flatMap(found -> Present.of(found.getDriver()))
 				.flatMap(driver -> Rows.plan(regulation).flatMap(plan -> plan.system().key(driver)))
-				.map(EffectiveKey::couplings).stream().flatMap(List::stream).map(Coupling::getDriven)
+				.map(EffectiveKey::closes).stream().flatMap(List::stream).map(Coupling::getDriven)
 				.flatMap(driven -> Present.of(driven).stream()).map(Key::getName)
 				.map(name -> change(site, name)).toList();
 	}
@@ -87,14 +86,5 @@ final class NameCures {
 	private static boolean isInherited(Key key) {
 		return key.eContainer() instanceof KeySystem system && EffectiveSystem.lineage(system.getBase()).stream()
 				.flatMap(base -> base.getKeys().stream()).anyMatch(other -> other.getName().equals(key.getName()));
-	}
-
-	/** Names the key that a finger presses. */
-	static List<Fix> touched(Site site) {
-		return site.element() instanceof Fingering fingering && fingering.eContainer() instanceof KeySystem system
-				? EffectiveSystem.of(system).keys().stream()
-						.filter(key -> key.touch().filter(touch -> touch.getLiteral().equals(site.text())).isPresent())
-						.map(key -> site.replace(Messages.of("fix.nameKey", key.name()), key.name())).toList()
-				: List.of();
 	}
 }

@@ -19,7 +19,9 @@ import padwright.language.ide.words.Messages;
 
 import padwright.model.keysystem.Titled;
 import padwright.model.stock.Comparison;
+import padwright.model.stock.Material;
 import padwright.model.stock.NameValue;
+import padwright.model.stock.PadKind;
 import padwright.model.stock.Stock;
 import padwright.workup.rules.RuleVocabulary;
 
@@ -52,12 +54,17 @@ public final class RenameStrategy extends IRenameStrategy2.DefaultImpl {
 
 	private Optional<String> obstacle(EObject target, String name) {
 		try {
-			converters.toString(name, "ID");
+			converters.toString(name, isWord(target) ? "ID" : "Name");
 		} catch (ValueConverterException noName) {
 			return Optional.of(Messages.of("rename.noName"));
 		}
 		return target instanceof Titled titled && isTaken(titled, name)
 				? Optional.of(Messages.of("rename.taken", name)) : Optional.empty();
+	}
+
+	/** Names of materials and of kinds of pads are said in rules too, so that they are single words. */
+	private static boolean isWord(EObject target) {
+		return target instanceof Material || target instanceof PadKind;
 	}
 
 	private static boolean isTaken(Titled target, String name) {

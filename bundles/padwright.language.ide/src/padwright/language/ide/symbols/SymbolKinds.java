@@ -19,6 +19,10 @@ public final class SymbolKinds extends DocumentSymbolKindProvider {
 	private static final Map<EClass, SymbolKind> KINDS = Map.ofEntries(
 			Map.entry(KeySystemPackage.Literals.KEY_SYSTEM, SymbolKind.Class),
 			Map.entry(KeySystemPackage.Literals.KEY, SymbolKind.Key),
+			Map.entry(KeySystemPackage.Literals.TOUCH, SymbolKind.Interface),
+			Map.entry(KeySystemPackage.Literals.JOINT, SymbolKind.Struct),
+			Map.entry(KeySystemPackage.Literals.HOLE, SymbolKind.Field),
+			Map.entry(KeySystemPackage.Literals.ROD, SymbolKind.Struct),
 			Map.entry(KeySystemPackage.Literals.KEY_CHANGE, SymbolKind.Key),
 			Map.entry(KeySystemPackage.Literals.KEY_REMOVAL, SymbolKind.Key),
 			Map.entry(KeySystemPackage.Literals.FINGERING, SymbolKind.Event),

@@ -10,16 +10,17 @@ import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 
 import com.google.inject.Singleton;
 
+import padwright.model.keysystem.Change;
 import padwright.model.keysystem.Fingering;
-import padwright.model.keysystem.KeyChange;
-import padwright.model.keysystem.KeyRemoval;
-import padwright.model.keysystem.KeySystemPackage;
+import padwright.model.keysystem.NoteRemoval;
+import padwright.model.keysystem.Removal;
 import padwright.model.keysystem.Titled;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.PlanPackage;
 import padwright.model.plan.Regulation;
 import padwright.model.stock.Preference;
 import padwright.model.stock.Rule;
+import padwright.model.systems.NotePitch;
 
 /** What the elements of a document are called in its outline; those without a name are left out. */
 @Singleton
@@ -33,14 +34,17 @@ public final class SymbolNames extends DocumentSymbolNameProvider {
 		if (element instanceof KeyService) {
 			return written(element, PlanPackage.Literals.KEY_SERVICE__KEY);
 		}
-		if (element instanceof KeyChange) {
-			return prefixed("change ", written(element, KeySystemPackage.Literals.KEY_CHANGE__KEY));
+		if (element instanceof NoteRemoval removal) {
+			return prefixed("remove note ", removal.getNote());
 		}
-		if (element instanceof KeyRemoval) {
-			return prefixed("remove ", written(element, KeySystemPackage.Literals.KEY_REMOVAL__KEY));
+		if (element instanceof Change) {
+			return prefixed("change ", target(element));
+		}
+		if (element instanceof Removal) {
+			return prefixed("remove ", target(element));
 		}
 		if (element instanceof Fingering fingering) {
-			return prefixed("note ", fingering.getNote());
+			return prefixed("note ", NotePitch.of(fingering));
 		}
 		if (element instanceof Regulation) {
 			return regulation(element);
@@ -49,6 +53,11 @@ public final class SymbolNames extends DocumentSymbolNameProvider {
 			return preference.getText();
 		}
 		return element instanceof Rule rule ? rule.getText() : null;
+	}
+
+	/** What a change or removal is about is the one reference that is its kind's own. */
+	private static String target(EObject element) {
+		return written(element, element.eClass().getEReferences().get(0));
 	}
 
 	private static String regulation(EObject element) {

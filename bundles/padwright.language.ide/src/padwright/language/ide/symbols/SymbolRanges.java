@@ -13,7 +13,10 @@ import org.eclipse.xtext.ide.server.symbol.DocumentSymbolMapper.DocumentSymbolRa
 import com.google.inject.Inject;
 import com.google.inject.Singleton;
 
+import padwright.model.keysystem.Change;
 import padwright.model.keysystem.KeySystemPackage;
+import padwright.model.keysystem.NoteRemoval;
+import padwright.model.keysystem.Removal;
 import padwright.model.plan.PlanPackage;
 import padwright.model.stock.StockPackage;
 
@@ -25,8 +28,7 @@ public final class SymbolRanges extends DocumentSymbolRangeProvider {
 	private static final Map<EClass, EStructuralFeature> CALLED_BY = Map.of(
 			PlanPackage.Literals.KEY_SERVICE, PlanPackage.Literals.KEY_SERVICE__KEY,
 			PlanPackage.Literals.REGULATION, PlanPackage.Literals.REGULATION__DRIVER,
-			KeySystemPackage.Literals.KEY_CHANGE, KeySystemPackage.Literals.KEY_CHANGE__KEY,
-			KeySystemPackage.Literals.KEY_REMOVAL, KeySystemPackage.Literals.KEY_REMOVAL__KEY,
+			KeySystemPackage.Literals.NOTE_REMOVAL, KeySystemPackage.Literals.NOTE_REMOVAL__NOTE,
 			KeySystemPackage.Literals.FINGERING, KeySystemPackage.Literals.FINGERING__NOTE,
 			StockPackage.Literals.RULE, StockPackage.Literals.RULE__TEXT,
 			StockPackage.Literals.PREFERENCE, StockPackage.Literals.PREFERENCE__TEXT);
@@ -36,8 +38,13 @@ public final class SymbolRanges extends DocumentSymbolRangeProvider {
 
 	@Override
 	public Range getSelectionRange(EObject element) {
-		EStructuralFeature feature = CALLED_BY.get(element.eClass());
+		EStructuralFeature feature = element instanceof Change || element instanceof Removal && !isOfNote(element)
+				? element.eClass().getEReferences().get(0) : CALLED_BY.get(element.eClass());
 		Location called = feature == null ? null : places.newLocation(element, feature, -1);
 		return called == null ? super.getSelectionRange(element) : called.getRange();
+	}
+
+	private static boolean isOfNote(EObject element) {
+		return element instanceof NoteRemoval;
 	}
 }

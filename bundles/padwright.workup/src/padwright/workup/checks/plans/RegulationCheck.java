@@ -31,6 +31,6 @@ public final class RegulationCheck extends Check<ServicePlan> {
 	}
 
 	private static boolean drives(EffectiveKey driver, Key driven) {
-		return driver.couplings().stream().anyMatch(coupling -> coupling.getDriven() == driven);
+		return driver.closes().stream().anyMatch(coupling -> coupling.getDriven() == driven);
 	}
 }

@@ -1,6 +1,7 @@
 package padwright.workup.checks.plans;
 
 import padwright.model.plan.PlanPackage;
+import padwright.model.stocks.PadFigures;
 import padwright.workup.checks.Advice;
 import padwright.workup.checks.Check;
 import padwright.workup.checks.Findings;
@@ -17,7 +18,7 @@ public final class StabiliserCheck extends Check<KeyJob> {
 
 	@Override
 	protected void check(KeyJob job, Findings findings) {
-		job.fitting().pad().filter(pad -> pad.isNeedsStabiliser() && job.fitting().stabiliser().isEmpty())
+		job.fitting().pad().filter(pad -> PadFigures.needsStabiliser(pad) && job.fitting().stabiliser().isEmpty())
 				.ifPresent(pad -> findings.error(IssueCodes.STABILISER_MISSING,
 						Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__KEY),
 						Advice.of(IssueCodes.STABILISER_MISSING, pad.getName(), job.name())));

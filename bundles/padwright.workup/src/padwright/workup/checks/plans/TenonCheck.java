@@ -1,8 +1,9 @@
 package padwright.workup.checks.plans;
 
-import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.Set;
 
+import padwright.model.Present;
 import padwright.model.keysystem.Joint;
 import padwright.model.plan.Inspection;
 import padwright.model.plan.PlanPackage;
@@ -23,11 +24,11 @@ public final class TenonCheck extends Check<Inspection> {
 
 	@Override
 	protected void check(Inspection inspection, Findings findings) {
-		Set<Joint> seen = EnumSet.noneOf(Joint.class);
+		Set<Joint> seen = new HashSet<>();
 		for (Tenon tenon : inspection.getTenons()) {
-			if (!seen.add(tenon.getJoint())) {
+			if (Present.of(tenon.getJoint()).filter(joint -> !seen.add(joint)).isPresent()) {
 				findings.error(IssueCodes.TENON_TWICE, Place.of(tenon, PlanPackage.Literals.TENON__JOINT),
-						Advice.of(IssueCodes.TENON_TWICE, tenon.getJoint().getLiteral()));
+						Advice.of(IssueCodes.TENON_TWICE, tenon.getJoint().getName()));
 			}
 			if (tenon.getGap() != null && tenon.getFit() != TenonFit.LOOSE) {
 				findings.error(IssueCodes.TENON_GAP, Place.of(tenon, PlanPackage.Literals.TENON__GAP),

@@ -3,6 +3,7 @@ package padwright.workup.checks.systems;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
 import padwright.model.Present;
+import padwright.model.keysystem.Change;
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeyChange;
 import padwright.model.keysystem.KeyFeatures;
@@ -29,8 +30,10 @@ public final class ArmCheck extends Check<KeySystem> {
 		for (Key key : system.getKeys()) {
 			check(key, key, effective, findings);
 		}
-		for (KeyChange change : system.getChanges()) {
-			Present.of(change.getKey()).ifPresent(key -> check(change, key, effective, findings));
+		for (Change change : system.getChanges()) {
+			if (change instanceof KeyChange changed) {
+				Present.of(changed.getKey()).ifPresent(key -> check(changed, key, effective, findings));
+			}
 		}
 	}
 

@@ -47,7 +47,7 @@ public final class CouplingCycleCheck extends Check<KeySystem> {
 			return Optional.empty();
 		}
 		path.add(key);
-		Optional<List<EffectiveKey>> found = key.couplings().stream()
+		Optional<List<EffectiveKey>> found = key.closes().stream()
 				.flatMap(coupling -> Present.of(coupling.getDriven()).flatMap(system::key).stream())
 				.flatMap(driven -> circle(system, driven, path, settled).stream()).findFirst();
 		path.remove(path.size() - 1);

@@ -1,5 +1,7 @@
 package padwright.workup.checks.systems;
 
+import java.util.Optional;
+
 import org.eclipse.emf.ecore.EObject;
 
 import padwright.model.Present;
@@ -16,7 +18,7 @@ import padwright.workup.checks.Findings;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
 
-/** A coupling leads from a key that is open at rest to another of the same system. */
+/** A coupling leads to a key of the same system that can be moved that way: an open one closed, a closed one opened. */
 public final class DrivenKeyCheck extends Check<KeySystem> {
 
 	public DrivenKeyCheck() {
@@ -27,32 +29,33 @@ public final class DrivenKeyCheck extends Check<KeySystem> {
 	protected void check(KeySystem system, Findings findings) {
 		EffectiveSystem effective = EffectiveSystem.of(system);
 		for (EffectiveKey driver : effective.keys()) {
-			for (Coupling coupling : driver.couplings()) {
-				check(system, effective, driver, coupling, findings);
-			}
+			driver.closes().forEach(closed -> driven(closed, system, effective, driver, findings)
+					.filter(target -> target.posture() == Posture.CLOSED)
+					.ifPresent(target -> report(IssueCodes.CLOSED_KEY_COUPLED, driver, target, closed, system, findings)));
+			driver.opens().forEach(opened -> driven(opened, system, effective, driver, findings)
+					.filter(target -> target.posture() == Posture.OPEN && !target.isLever())
+					.ifPresent(target -> report(IssueCodes.OPEN_KEY_COUPLED, driver, target, opened, system, findings)));
+			driver.holds().forEach(held -> driven(held, system, effective, driver, findings));
 		}
 	}
 
-	private static void check(KeySystem system, EffectiveSystem effective, EffectiveKey driver, Coupling coupling,
+	private static Optional<EffectiveKey> driven(Coupling coupling, KeySystem system, EffectiveSystem effective,
+			EffectiveKey driver, Findings findings) {
+		Optional<Key> driven = Present.of(coupling.getDriven());
+		Optional<EffectiveKey> target = driven.flatMap(effective::key);
+		if (driven.isPresent() && target.isEmpty()) {
+			findings.error(IssueCodes.DRIVEN_KEY_MISSING, place(system, coupling), Advice.of(
+					IssueCodes.DRIVEN_KEY_MISSING, driver.name(), driven.get().getName(), system.getName()));
+		}
+		Present.of(coupling.getCondition()).filter(key -> effective.key(key).isEmpty())
+				.ifPresent(key -> findings.error(IssueCodes.DRIVEN_KEY_MISSING, place(system, coupling),
+						Advice.of("driven-key-missing.condition", driver.name(), key.getName(), system.getName())));
+		return target;
+	}
+
+	private static void report(String code, EffectiveKey driver, EffectiveKey driven, Coupling coupling, KeySystem system,
 			Findings findings) {
-		Place place = place(system, coupling);
-		Key driven = Present.of(coupling.getDriven()).orElse(null);
-		if (driven == null) {
-			return;
-		}
-		EffectiveKey target = effective.key(driven).orElse(null);
-		if (target == null) {
-			findings.error(IssueCodes.DRIVEN_KEY_MISSING, place, Advice.of(IssueCodes.DRIVEN_KEY_MISSING,
-					driver.name(), driven.getName(), system.getName()));
-		} else if (driver.posture() == Posture.CLOSED || target.posture() == Posture.CLOSED) {
-			findings.error(IssueCodes.CLOSED_KEY_COUPLED, place, closedKey(driver, target));
-		}
-	}
-
-	private static Advice closedKey(EffectiveKey driver, EffectiveKey driven) {
-		return driver.posture() == Posture.CLOSED
-				? Advice.of("closed-key-coupled.driver", driver.name(), driven.name())
-				: Advice.of("closed-key-coupled.driven", driver.name(), driven.name());
+		findings.error(code, place(system, coupling), Advice.of(code, driver.name(), driven.name()));
 	}
 
 	/** At the coupling if the system says it itself, else at the system that made an inherited one wrong. */

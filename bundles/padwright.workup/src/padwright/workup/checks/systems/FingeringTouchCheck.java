@@ -1,14 +1,15 @@
 package padwright.workup.checks.systems;
 
-import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
+import padwright.model.Present;
 import padwright.model.keysystem.Fingering;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemPackage;
+import padwright.model.keysystem.Press;
 import padwright.model.keysystem.Touch;
-import padwright.model.systems.EffectiveKey;
 import padwright.model.systems.EffectiveSystem;
 import padwright.workup.checks.Advice;
 import padwright.workup.checks.Check;
@@ -16,7 +17,7 @@ import padwright.workup.checks.Findings;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
 
-/** Each finger of a fingering presses exactly one key. */
+/** What is pressed for a note is a touch of the system that presses a key or covers a hole. */
 public final class FingeringTouchCheck extends Check<KeySystem> {
 
 	public FingeringTouchCheck() {
@@ -25,27 +26,22 @@ public final class FingeringTouchCheck extends Check<KeySystem> {
 
 	@Override
 	protected void check(KeySystem system, Findings findings) {
-		Map<Touch, List<EffectiveKey>> operated = EffectiveSystem.of(system).keys().stream()
-				.filter(key -> key.touch().isPresent())
-				.collect(Collectors.groupingBy(key -> key.touch().orElseThrow()));
+		EffectiveSystem effective = EffectiveSystem.of(system);
+		Set<Touch> used = Stream.concat(effective.keys().stream().flatMap(key -> key.touches().stream()),
+				effective.holes().stream().flatMap(hole -> hole.touches().stream())).collect(Collectors.toSet());
 		for (Fingering fingering : system.getFingerings()) {
-			for (int index = 0; index < fingering.getTouches().size(); index++) {
-				check(fingering, index, operated, findings);
+			for (Press press : fingering.getPresses()) {
+				Present.of(press.getTouch()).ifPresent(touch -> check(press, touch, effective, used, findings));
 			}
 		}
 	}
 
-	private static void check(Fingering fingering, int index, Map<Touch, List<EffectiveKey>> operated,
-			Findings findings) {
-		Touch touch = fingering.getTouches().get(index);
-		List<EffectiveKey> keys = operated.getOrDefault(touch, List.of());
-		if (keys.size() != 1) {
-			
-			findings.error(IssueCodes.TOUCH_AMBIGUOUS,
-					new Place(fingering, KeySystemPackage.Literals.FINGERING__TOUCHES, index),
-					keys.isEmpty() ? Advice.of("touch-ambiguous.none", touch)
-							: Advice.of("touch-ambiguous.many", touch,
-									keys.stream().map(EffectiveKey::name).collect(Collectors.joining(", "))));
+	private static void check(Press press, Touch touch, EffectiveSystem system, Set<Touch> used, Findings findings) {
+		Place place = Place.of(press, KeySystemPackage.Literals.PRESS__TOUCH);
+		if (system.touch(touch).isEmpty()) {
+			findings.error(IssueCodes.TOUCH_REMOVED, place, Advice.of(IssueCodes.TOUCH_REMOVED, touch.getName()));
+		} else if (!used.contains(touch)) {
+			findings.error(IssueCodes.TOUCH_IDLE, place, Advice.of(IssueCodes.TOUCH_IDLE, touch.getName()));
 		}
 	}
 }

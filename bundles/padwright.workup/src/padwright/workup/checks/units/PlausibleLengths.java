@@ -29,9 +29,9 @@ final class PlausibleLengths {
 		MEASURES.put(KeySystemPackage.Literals.PAD_CUP__DIAMETER, Plausible.millimetres("cup", "4", "60"));
 		MEASURES.put(KeySystemPackage.Literals.PAD_CUP__DEPTH, Plausible.millimetres("cupDepth", "0.5", "12"));
 		MEASURES.put(KeySystemPackage.Literals.ADJUSTER__PITCH, Plausible.millimetres("pitch", "0.05", "2"));
-		MEASURES.put(KeySystemPackage.Literals.KEY_FEATURES__POSITION,
-				Plausible.millimetres("position", "3", "1500"));
-		MEASURES.put(KeySystemPackage.Literals.KEY_FEATURES__ARM, Plausible.millimetres("arm", "3", "60"));
+		MEASURES.put(KeySystemPackage.Literals.PLACED__POSITION,
+				Plausible.millimetres("position", "3", "4000"));
+		putInstrument();
 		MEASURES.put(StockPackage.Literals.LEVELLING__FEEL, Plausible.thou("feel", "0.01", "2"));
 		MEASURES.put(StockPackage.Literals.PAD__THICKNESS, PAD);
 		MEASURES.put(StockPackage.Literals.PAD__TOLERANCE, Plausible.thou("padTolerance", "0.01", "20"));
@@ -55,6 +55,26 @@ final class PlausibleLengths {
 		ROWS.put(StockPackage.Literals.STABILISER__DIAMETERS, DISC);
 		ROWS.put(PlanPackage.Literals.KEY_SERVICE__STACK, FILM);
 		ROWS.put(PlanPackage.Literals.KEY_SERVICE__EMPTY, Plausible.thou("emptyGap", "0", "120"));
+	}
+
+	private static void putInstrument() {
+		MEASURES.put(KeySystemPackage.Literals.TONE_HOLE__CHIMNEY, Plausible.millimetres("chimney", "0.3", "60"));
+		MEASURES.put(KeySystemPackage.Literals.TONE_HOLE__UNDERCUT, Plausible.millimetres("undercut", "0.05", "12"));
+		MEASURES.put(KeySystemPackage.Literals.PAD_CUP__PERFORATION, Plausible.millimetres("perforation", "1", "20"));
+		MEASURES.put(KeySystemPackage.Literals.KEY_FEATURES__ARM, Plausible.millimetres("arm", "3", "120"));
+		MEASURES.put(KeySystemPackage.Literals.KEY_FEATURES__RISE, Plausible.millimetres("rise", "0.3", "25"));
+		MEASURES.put(KeySystemPackage.Literals.COUPLING__PLAY, PLAY);
+		MEASURES.put(KeySystemPackage.Literals.JOINT_FEATURES__LENGTH, Plausible.millimetres("joint", "15", "4000"));
+		MEASURES.put(KeySystemPackage.Literals.JOINT_FEATURES__CORK, Plausible.millimetres("cork", "3", "80"));
+		MEASURES.put(KeySystemPackage.Literals.BORE_POINT__DIAMETER, Plausible.millimetres("bore", "2", "300"));
+		MEASURES.put(KeySystemPackage.Literals.BORE_POINT__POSITION, Plausible.millimetres("along", "0", "4000"));
+		MEASURES.put(KeySystemPackage.Literals.EMBOUCHURE__LENGTH, Plausible.millimetres("embouchure", "4", "40"));
+		MEASURES.put(KeySystemPackage.Literals.EMBOUCHURE__WIDTH, Plausible.millimetres("embouchure", "4", "40"));
+		MEASURES.put(KeySystemPackage.Literals.EMBOUCHURE__CHIMNEY, Plausible.millimetres("chimney", "0.3", "60"));
+		MEASURES.put(KeySystemPackage.Literals.EMBOUCHURE__POSITION, Plausible.millimetres("along", "0", "4000"));
+		MEASURES.put(KeySystemPackage.Literals.ROD_FEATURES__FROM, Plausible.millimetres("along", "0", "4000"));
+		MEASURES.put(KeySystemPackage.Literals.ROD_FEATURES__TO, Plausible.millimetres("along", "0", "4000"));
+		MEASURES.put(StockPackage.Literals.PAD_KIND__SINKS, Plausible.thou("sinking", "0.01", "20"));
 	}
 
 	private PlausibleLengths() {

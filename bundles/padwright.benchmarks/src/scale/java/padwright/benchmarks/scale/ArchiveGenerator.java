@@ -16,11 +16,11 @@ final class ArchiveGenerator {
 	static final int VARIANTS = 48;
 	static final int STOCKS = 5;
 
-	private static final List<String> KEYS = List.of("Tr2", "Tr1", "Cs", "B", "Bb", "As", "A", "G2", "G", "Gs", "Fs",
+	private static final List<String> KEYS = List.of("Tr2", "Tr1", "Cs", "B", "As", "A", "G2", "G", "Gs", "Fs",
 			"F", "E", "D", "Ds", "LowCs", "LowC");
 	private static final String[] FOUND = { "sound", "worn", "torn", "swollen" };
 	private static final String[] FELT = { ".", ".", ".", "0.5", "0.5", "1", "1.5", "2" };
-	private static final String[] COUPLINGS = { "F > Fs", "E > Fs", "D > Fs", "A > As", "G > G2", "B > Bb" };
+	private static final String[] COUPLINGS = { "F > Fs", "E > Fs", "D > Fs", "A > As", "F > As" };
 
 	private final Path example;
 	private final Path archive;
@@ -60,7 +60,7 @@ final class ArchiveGenerator {
 	}
 
 	private static String variant(int number) {
-		return "unit mm\n\n// What differs on an instrument of this make.\nsystem Variant" + number + " extends Base"
+		return "unit mm\n\n// What differs on an instrument of this make.\nsystem Variant" + number + " based on Base"
 				+ number % BASES + " {\n\tchange Fs cup 17.5 deep 2.9" + number % 7 + "\n\tchange LowC at 9" + number % 9
 				+ "\n}\n";
 	}

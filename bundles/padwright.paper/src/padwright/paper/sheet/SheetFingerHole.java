@@ -1,0 +1,17 @@
+package padwright.paper.sheet;
+
+import java.util.Optional;
+
+import padwright.engine.length.Length;
+
+/**
+ * A hole of a layout that no key is written with.
+ *
+ * @param label as the trade calls it
+ * @param joint it is on
+ * @param position of its middle from the upper end of the joint
+ * @param around degrees around the tube, clockwise seen from the upper end, 0 on top
+ * @param diameter inside; empty if not said
+ */
+public record SheetFingerHole(String label, String joint, Length position, double around, Optional<Length> diameter) {
+}

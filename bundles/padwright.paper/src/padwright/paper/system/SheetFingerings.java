@@ -1,0 +1,78 @@
+package padwright.paper.system;
+
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+import padwright.engine.mechanism.HoleState;
+import padwright.model.Present;
+import padwright.model.keysystem.Press;
+import padwright.model.keysystem.Purpose;
+import padwright.model.systems.EffectiveKey;
+import padwright.model.systems.EffectiveSystem;
+import padwright.model.systems.EffectiveTouch;
+import padwright.paper.sheet.SheetHole;
+import padwright.paper.sheet.SheetNote;
+import padwright.paper.sheet.SheetNote.Opening;
+import padwright.workup.mechanism.SystemFingering;
+import padwright.workup.mechanism.SystemHole;
+import padwright.workup.mechanism.SystemMechanism;
+
+/** The fingerings of a system with the holes that they leave open. */
+final class SheetFingerings {
+
+	private final EffectiveSystem system;
+	private final SystemMechanism mechanism;
+
+	SheetFingerings(EffectiveSystem system) {
+		this.system = system;
+		this.mechanism = SystemMechanism.of(system);
+	}
+
+	List<String> touches() {
+		return system.touches().stream().map(EffectiveTouch::name).toList();
+	}
+
+	/** From the upper end down, each with the number of its key in the tables. */
+	List<SheetHole> holes() {
+		List<String> keys = system.keys().stream().map(EffectiveKey::name).toList();
+		return mechanism.holes().stream().map(SystemHole::name).map(name -> new SheetHole(name,
+				keys.contains(name) ? String.valueOf(keys.indexOf(name) + 1) : name)).toList();
+	}
+
+	/** Each name once. */
+	List<SheetNote> notes() {
+		Map<String, SheetNote> notes = new LinkedHashMap<>();
+		mechanism.fingerings().forEach(fingering -> notes.putIfAbsent(fingering.name(), note(fingering)));
+		return List.copyOf(notes.values());
+	}
+
+	private SheetNote note(SystemFingering fingering) {
+		Set<String> touches = new HashSet<>();
+		Set<String> half = new HashSet<>();
+		for (Press press : fingering.fingering().getPresses()) {
+			Present.of(press.getTouch()).filter(touch -> touch.getName() != null).ifPresent(touch -> {
+				touches.add(touch.getName());
+				if (press.isHalf()) {
+					half.add(touch.getName());
+				}
+			});
+		}
+		Purpose purpose = fingering.fingering().getPurpose();
+		Map<String, Opening> holes = new LinkedHashMap<>();
+		mechanism.state(fingering).holes().forEach((hole, state) -> holes.put(hole, opening(state)));
+		return new SheetNote(fingering.name(),
+				fingering.fingering().isSetPurpose() && purpose != Purpose.USUAL ? purpose.getLiteral() : "", touches, half,
+				holes);
+	}
+
+	private static Opening opening(HoleState state) {
+		return switch (state) {
+		case OPEN -> Opening.OPEN;
+		case HALF -> Opening.HALF;
+		case CLOSED -> Opening.CLOSED;
+		};
+	}
+}

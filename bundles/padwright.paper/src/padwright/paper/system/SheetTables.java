@@ -1,0 +1,136 @@
+package padwright.paper.system;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+import padwright.engine.length.Length;
+import padwright.engine.length.LengthUnit;
+import padwright.model.Lengths;
+import padwright.model.Measure;
+import padwright.model.Present;
+import padwright.model.keysystem.Bearing;
+import padwright.model.keysystem.Embouchure;
+import padwright.model.keysystem.Touch;
+import padwright.model.systems.EffectiveHole;
+import padwright.model.systems.EffectiveJoint;
+import padwright.model.systems.EffectiveKey;
+import padwright.model.systems.EffectiveRod;
+import padwright.model.systems.EffectiveSystem;
+import padwright.model.systems.EffectiveTouch;
+import padwright.paper.sheet.SheetFingerHole;
+import padwright.paper.sheet.SheetJoint;
+import padwright.paper.sheet.SheetList;
+import padwright.paper.sheet.SheetRod;
+
+/** Joints, holes by themselves, touches and rods of a system, as tables; lengths in millimetres. */
+final class SheetTables {
+
+	private final EffectiveSystem system;
+
+	SheetTables(EffectiveSystem system) {
+		this.system = system;
+	}
+
+	List<SheetJoint> joints() {
+		return system.joints().stream().map(joint -> new SheetJoint(joint.label(), joint.length(),
+				joint.bore().stream().map(EffectiveJoint.Width::diameter).reduce((upper, lower) -> lower))).toList();
+	}
+
+	/** Those with both posts. */
+	List<SheetRod> rods() {
+		return system.rods().stream().flatMap(rod -> rod.from().flatMap(from -> rod.to()
+				.map(to -> new SheetRod(joint(rod.joint()), from, to, rod.around().map(Number::doubleValue).orElse(0.0))))
+				.stream()).toList();
+	}
+
+	/** Those with a place that no key is over. */
+	List<SheetFingerHole> fingerHoles() {
+		return system.holes().stream().filter(hole -> system.keys().stream().flatMap(key -> key.over().stream())
+				.noneMatch(covered -> covered.definition() == hole.definition()))
+				.flatMap(hole -> hole.position().map(at -> new SheetFingerHole(hole.label(), joint(hole.joint()), at,
+						hole.around().doubleValue(), hole.diameter())).stream()).toList();
+	}
+
+	List<SheetList> all() {
+		return List.of(jointTable(), holeTable(), touchTable(), rodTable());
+	}
+
+	private SheetList jointTable() {
+		return new SheetList("Joints and bores", List.of("joint", "long", "bore, at", "embouchure hole, at", "cork"),
+				List.of(34.0, 16.0, 70.0, 50.0, 16.0), system.joints().stream().map(joint -> List.of(joint.label(),
+						millimetres(joint.length()), joint.bore().stream().map(SheetTables::width)
+								.collect(Collectors.joining(", ")),
+						joint.embouchure().map(SheetTables::embouchure).orElse(""), millimetres(joint.cork()))).toList());
+	}
+
+	private static String width(EffectiveJoint.Width width) {
+		return millimetres(Optional.of(width.diameter()))
+				+ width.position().map(at -> " at " + millimetres(Optional.of(at))).orElse("");
+	}
+
+	private static String embouchure(Embouchure hole) {
+		return millimetres(hole, hole.getLength()) + " by " + millimetres(hole, hole.getWidth())
+				+ (hole.getChimney() == null ? "" : ", chimney " + millimetres(hole, hole.getChimney()))
+				+ (hole.getPosition() == null ? "" : ", at " + millimetres(hole, hole.getPosition()));
+	}
+
+	private SheetList holeTable() {
+		return new SheetList("Holes by themselves",
+				List.of("hole", "diameter", "rim", "chimney", "undercut", "finger", "joint", "position", "around"),
+				List.of(34.0, 16.0, 14.0, 16.0, 18.0, 30.0, 24.0, 18.0, 16.0), system.holes().stream().map(this::hole).toList());
+	}
+
+	private List<String> hole(EffectiveHole hole) {
+		return List.of(hole.label(), millimetres(hole.diameter()), millimetres(hole.rimWidth()),
+				millimetres(hole.chimney()), millimetres(hole.undercut()), names(hole.touches().stream()),
+				joint(hole.joint()), millimetres(hole.position()), hole.around().toPlainString() + "°");
+	}
+
+	private SheetList touchTable() {
+		return new SheetList("Touches", List.of("no.", "touch", "called", "finger", "presses", "covers"),
+				List.of(8.0, 24.0, 38.0, 22.0, 60.0, 34.0), system.touches().stream().map(this::touch).toList());
+	}
+
+	private List<String> touch(EffectiveTouch touch) {
+		Touch definition = touch.definition();
+		String number = String.valueOf(List.copyOf(system.touches()).indexOf(touch) + 1);
+		return List.of(number, touch.name(), touch.label().equals(touch.name()) ? "" : touch.label(), touch.finger(),
+				system.keys().stream().filter(key -> key.touches().contains(definition)).map(EffectiveKey::label)
+						.collect(Collectors.joining(", ")),
+				system.holes().stream().filter(hole -> hole.touches().contains(definition)).map(EffectiveHole::label)
+						.collect(Collectors.joining(", ")));
+	}
+
+	private SheetList rodTable() {
+		return new SheetList("Rods", List.of("rod", "joint", "from", "to", "around", "carries"),
+				List.of(34.0, 26.0, 16.0, 16.0, 16.0, 78.0), system.rods().stream().map(SheetTables::rod).toList());
+	}
+
+	private static List<String> rod(EffectiveRod rod) {
+		return List.of(rod.label(), joint(rod.joint()), millimetres(rod.from()), millimetres(rod.to()),
+				rod.around().map(around -> around.toPlainString() + "°").orElse(""), rod.bearings().stream()
+						.map(SheetTables::bearing).collect(Collectors.joining(", ")));
+	}
+
+	private static String bearing(Bearing bearing) {
+		return bearing.getKey().getName() + (bearing.isPinned() ? " (pinned)" : "");
+	}
+
+	private static String joint(Optional<EffectiveJoint> joint) {
+		return joint.map(EffectiveJoint::label).orElse("");
+	}
+
+	private static String names(Stream<Touch> touches) {
+		return touches.flatMap(touch -> Present.of(touch).stream()).map(Touch::getName).collect(Collectors.joining(", "));
+	}
+
+	private static String millimetres(Embouchure hole, Measure measure) {
+		return millimetres(Lengths.of(measure, hole));
+	}
+
+	private static String millimetres(Optional<Length> length) {
+		return length.map(known -> known.in(LengthUnit.MILLIMETRE, 2).stripTrailingZeros().toPlainString()).orElse("");
+	}
+}

@@ -1,0 +1,156 @@
+package padwright.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+import org.eclipse.jface.preference.IPreferenceNode;
+import org.eclipse.jface.text.ITextViewer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.activities.WorkbenchActivityHelper;
+import org.eclipse.ui.commands.ICommandService;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import padwright.views.canvas.KeyMap;
+import padwright.workbench.bench.Bench;
+import padwright.workbench.findings.FindingsView;
+import padwright.workbench.views.KeyMapView;
+import padwright.workbench.views.KeyTableView;
+import padwright.workbench.views.RimClockView;
+
+/** Nothing is left in the window of what the platform offers those who write program code. */
+class FrameTest {
+
+	private static final String PLAN = "plans/first.plan";
+	private static final List<String> OF_PROGRAMMERS = List.of("Team", "Compare With", "Replace With", "Local History",
+			"Open With", "Source", "Shift Right", "Shift Left", "Build", "Find Actions", "Tooltip Description", "Quick Fix",
+			"Keybindings", "Block Selection", "multi-selection", "Toggle Folding", "Bookmark", "Task", "Word Wrap",
+			"Show In", "Refactor", "Run As", "Debug As");
+
+	@TempDir
+	private Path folder;
+	private Driver driver;
+
+	@BeforeEach
+	void openShop() throws Exception {
+		driver = Driver.withExampleShop(folder);
+	}
+
+	@AfterEach
+	void closeShop() throws Exception {
+		driver.close();
+	}
+
+	private static void assertOfTheTrade(List<String> items, String own) {
+		assertTrue(items.contains(own), items.toString());
+		assertEquals(List.of(), items.stream().filter(item -> OF_PROGRAMMERS.stream().anyMatch(item::contains)).toList());
+	}
+
+	private static List<String> items(Menu menu) {
+		menu.notifyListeners(SWT.Show, new Event());
+		List<String> items = new ArrayList<>();
+		for (MenuItem item : menu.getItems()) {
+			items.add(item.getText().replace("&", "").replaceAll("\t.*", ""));
+			if (item.getMenu() != null) {
+				items.addAll(items(item.getMenu()));
+			}
+		}
+		menu.notifyListeners(SWT.Hide, new Event());
+		return items;
+	}
+
+	@Test
+	void theMenusOfTheWindowAreOfTheTrade() throws Exception {
+		driver.open(PLAN);
+		assertOfTheTrade(Driver.ui(() -> items(Driver.page().getWorkbenchWindow().getShell().getMenuBar())),
+				"Solve Plan");
+	}
+
+	@Test
+	void theMenuOfTheTextIsOfTheTrade() throws Exception {
+		var editor = driver.open(PLAN);
+		assertOfTheTrade(Driver.ui(() -> items(editor.getAdapter(ITextViewer.class).getTextWidget().getMenu())),
+				"Feel in the Rim Clock");
+	}
+
+	@Test
+	void theMenusOfViewsHoldWhatIsDoneAtTheBench() throws Exception {
+		driver.open(PLAN);
+		var map = (KeyMapView) Driver.view(KeyMapView.ID);
+		var table = (KeyTableView) Driver.view(KeyTableView.ID);
+		assertOfTheTrade(Driver.ui(() -> items(map.control().canvas().getMenu())), "Feel in the Rim Clock");
+		assertOfTheTrade(Driver.ui(() -> items(table.control().table().getMenu())), "Go to Its Text");
+	}
+
+	@Test
+	void preferencesAreOurOwn() throws Exception {
+		List<String> pages = Driver.ui(() -> Arrays
+				.stream(PlatformUI.getWorkbench().getPreferenceManager().getRootSubNodes())
+				.filter(page -> !WorkbenchActivityHelper.filterItem(page)).map(IPreferenceNode::getLabelText).toList());
+		assertEquals(List.of("Padwright"), pages);
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "solvePlan", "newRound", "paper", "report", "export", "import" })
+	void whatNeedsADocumentIsOffWhereThereIsNone(String command) throws Exception {
+		assertFalse(Driver.ui(() -> isEnabled(command)));
+		driver.open(PLAN);
+		Driver.waitFor(command + " can be used", () -> isEnabled(command));
+	}
+
+	private static boolean isEnabled(String command) {
+		return PlatformUI.getWorkbench().getService(ICommandService.class).getCommand("padwright.workbench." + command)
+				.isEnabled();
+	}
+
+	@Test
+	void whatIsToBePutRightIsGroupedByInstrumentAndKey() throws Exception {
+		FindingsView view = (FindingsView) Driver.view(FindingsView.ID);
+		Driver.waitFor("the student flute", () -> lines(view).anyMatch(line -> line.contains("StudentFlute")));
+		List<String> lines = Driver.ui(view::lines);
+		int instrument = lines.indexOf("Plan StudentFlute · plans/student-flute.plan");
+		int key = lines.indexOf("Key B");
+		assertTrue(instrument >= 0 && instrument < key, lines.toString());
+		assertTrue(lines.get(key + 1).contains("B"), lines.toString());
+	}
+
+	private static Stream<String> lines(FindingsView view) {
+		return view.lines().stream();
+	}
+
+	/** What is typed next belongs to the clock. */
+	@Test
+	void aDoubleClickOnAKeyOpensItsClock() throws Exception {
+		driver.open(PLAN);
+		Bench bench = Driver.ui(() -> Bench.of(Driver.page().getWorkbenchWindow()));
+		Driver.waitFor("the plan on the bench", () -> bench.shown().plan().isPresent());
+		KeyMap map = ((KeyMapView) Driver.view(KeyMapView.ID)).control();
+		Driver.ui(() -> {
+			map.canvas().setFocusOn(Optional.of("F"));
+			Event enter = new Event();
+			enter.keyCode = SWT.CR;
+			enter.character = SWT.CR;
+			map.canvas().notifyListeners(SWT.KeyDown, enter);
+			map.canvas().notifyListeners(SWT.KeyDown, enter);
+			return null;
+		});
+		Driver.waitFor("the clock",
+				() -> Driver.page().getActivePart().getSite().getId().equals(RimClockView.ID));
+	}
+}

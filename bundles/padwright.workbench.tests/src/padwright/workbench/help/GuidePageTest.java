@@ -1,0 +1,76 @@
+package padwright.workbench.help;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.handlers.IHandlerService;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+import padwright.workbench.Driver;
+
+/** The guide can be read in the window without a browser. */
+class GuidePageTest {
+
+	private static final Path GUIDE = Path.of("../padwright.guide/guide");
+
+	@TempDir
+	private Path folder;
+
+	static List<Path> pages() throws IOException {
+		try (Stream<Path> files = Files.list(GUIDE)) {
+			return files.filter(file -> file.toString().endsWith(".html")).sorted().toList();
+		}
+	}
+
+	@ParameterizedTest
+	@MethodSource("pages")
+	void everyPageIsTextWithoutMarks(Path file) throws IOException {
+		String html = Files.readString(file);
+		GuidePage page = GuidePage.of(html);
+		assertTrue(page.title().endsWith("Padwright"), page.title());
+		assertFalse(page.text().matches("(?s).*(</|&[a-z]+;).*"), page.text());
+		assertEquals(html.split("<h2").length - 1, page.spans().stream()
+				.filter(span -> span.look() == GuidePage.Look.HEADING).count() - (html.split("<h3").length - 1));
+		for (GuidePage.Span span : page.spans()) {
+			assertTrue(span.start() + span.length() <= page.text().length() && span.length() >= 0, span.toString());
+		}
+	}
+
+	@Test
+	void tablesListsAndCodeKeepTheirForm() {
+		GuidePage page = GuidePage.of("<body><h2>A row</h2><p>One  two\nthree <code>a &lt; b</code></p>"
+				+ "<pre>key F\n  felt</pre><table><tr><td>fit</td><td>pad</td></tr></table><ul><li>x</li></ul></body>");
+		assertEquals("A row\n\nOne two three a < b\n\nkey F\n  felt\n\nfit\tpad\n\n\u2022 x\n", page.text());
+		assertEquals(0, page.heading("A row").orElseThrow());
+	}
+
+	/** F1 opens it where it speaks of what is being done. */
+	@Test
+	void theGuideOpensAtTheWorkInHand() throws Exception {
+		try (Driver driver = Driver.withExampleShop(folder)) {
+			var editor = driver.open("systems/boehm-b-foot.keys");
+			Driver.ui(() -> {
+				editor.getSite().getPage().activate(editor);
+				return PlatformUI.getWorkbench().getService(IHandlerService.class)
+						.executeCommand("padwright.workbench.guide", null);
+			});
+			GuideView view = (GuideView) Driver.ui(() -> editor.getSite().getPage().findView(GuideView.ID));
+			assertTrue(Driver.ui(view::text).startsWith("The language: key systems"), Driver.ui(view::text));
+			Driver.ui(() -> {
+				editor.getSite().getPage().hideView(view);
+				return null;
+			});
+		}
+	}
+}

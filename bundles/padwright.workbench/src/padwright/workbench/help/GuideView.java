@@ -1,0 +1,169 @@
+package padwright.workbench.help;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.URL;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Optional;
+
+import org.eclipse.core.runtime.FileLocator;
+import org.eclipse.core.runtime.Platform;
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyleRange;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.program.Program;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.ui.part.ViewPart;
+
+import padwright.views.Palette;
+import padwright.views.canvas.Bar;
+import padwright.views.canvas.Colours;
+import padwright.workbench.Messages;
+import padwright.workbench.session.StatusLine;
+import padwright.workbench.themes.Themes;
+
+/** The user guide inside the window. */
+public final class GuideView extends ViewPart {
+
+	public static final String ID = "padwright.workbench.guide";
+
+	static final String FIRST_PAGE = "index.html";
+
+	private static final String GUIDE = "padwright.guide";
+	private static final String FOLDER = "guide/";
+	private static final int MARGIN = 12;
+	private static final int TAB = 18;
+
+	private final Deque<String> before = new ArrayDeque<>();
+	private StyledText text;
+	private Bar bar;
+	private Themes themes;
+	private Optional<GuidePage> page = Optional.empty();
+	private String name = FIRST_PAGE;
+
+	@Override
+	public void createPartControl(Composite parent) {
+		Composite whole = new Composite(parent, SWT.NONE);
+		bar = new Bar(whole);
+		bar.button(Messages.get("guide.back"), Messages.get("guide.backTip"), this::back);
+		bar.button(Messages.get("guide.contents"), Messages.get("guide.contentsTip"), () -> go(FIRST_PAGE, ""));
+		bar.button(Messages.get("guide.browser"), Messages.get("guide.browserTip"), this::browse);
+		text = new StyledText(whole, SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL);
+		text.setMargins(MARGIN, MARGIN, MARGIN, MARGIN);
+		text.setTabs(TAB);
+		text.setCaret(null);
+		Bar.fill(text);
+		Bar.name(text, Messages.get("guide.name"));
+		text.addListener(SWT.MouseUp, this::clicked);
+		themes = new Themes(this::paint);
+		themes.follow();
+		paint(themes.palette());
+		show(FIRST_PAGE, "");
+	}
+
+	/** Shows a page, from the heading with these words on, if it has one. */
+	void go(String next, String heading) {
+		before.push(name);
+		show(next, heading);
+	}
+
+	private void back() {
+		if (!before.isEmpty()) {
+			show(before.pop(), "");
+		}
+	}
+
+	private void show(String next, String heading) {
+		name = next;
+		try (InputStream html = url(next).openStream()) {
+			GuidePage read = GuidePage.of(new String(html.readAllBytes(), StandardCharsets.UTF_8));
+			page = Optional.of(read);
+			text.setText(read.text());
+			paint(themes.palette());
+			text.setTopIndex(text.getLineAtOffset(read.heading(heading).orElse(0)));
+		} catch (IOException notThere) {
+			StatusLine.tell(Messages.get("guide.at", notThere.getMessage()), true);
+		}
+	}
+
+	private static URL url(String page) {
+		return Platform.getBundle(GUIDE).getEntry(FOLDER + page);
+	}
+
+	private void browse() {
+		try {
+			String address = FileLocator.toFileURL(url(name)).toString();
+			if (!Program.launch(address)) {
+				StatusLine.tell(Messages.get("guide.at", address), false);
+			}
+		} catch (IOException notThere) {
+			StatusLine.tell(Messages.get("guide.at", notThere.getMessage()), true);
+		}
+	}
+
+	private void clicked(Event event) {
+		int offset = text.getOffsetAtPoint(new Point(event.x, event.y));
+		page.stream().flatMap(shown -> shown.spans().stream()).filter(span -> span.look() == GuidePage.Look.LINK
+				&& offset >= span.start() && offset < span.start() + span.length()).findFirst()
+				.ifPresent(link -> follow(link.target()));
+	}
+
+	private void follow(String target) {
+		String file = target.replaceAll("#.*", "");
+		if (file.contains(":")) {
+			Program.launch(target);
+		} else if (!file.isEmpty()) {
+			go(file, "");
+		}
+	}
+
+	private void paint(Palette palette) {
+		bar.setPalette(palette);
+		text.getParent().setBackground(Colours.of(palette.ground()));
+		text.setBackground(Colours.of(palette.ground()));
+		text.setForeground(Colours.of(palette.ink()));
+		text.setStyleRanges(new StyleRange[0]);
+		page.stream().flatMap(shown -> shown.spans().stream()).filter(span -> span.length() > 0)
+				.forEach(span -> text.setStyleRange(style(span, palette)));
+	}
+
+	private static StyleRange style(GuidePage.Span span, Palette palette) {
+		StyleRange style = new StyleRange();
+		style.start = span.start();
+		style.length = span.length();
+		switch (span.look()) {
+		case TITLE -> style.font = JFaceResources.getHeaderFont();
+		case HEADING -> style.font = JFaceResources.getBannerFont();
+		case STRONG -> style.fontStyle = SWT.BOLD;
+		case EMPHASIS -> style.fontStyle = SWT.ITALIC;
+		case CODE -> style.font = JFaceResources.getTextFont();
+		case LINK -> {
+			style.underline = true;
+			style.underlineStyle = SWT.UNDERLINE_LINK;
+			style.foreground = Colours.of(palette.accent());
+		}
+		}
+		return style;
+	}
+
+	/** What can be read. */
+	public String text() {
+		return text.getText();
+	}
+
+	@Override
+	public void setFocus() {
+		text.setFocus();
+	}
+
+	@Override
+	public void dispose() {
+		themes.unfollow();
+		super.dispose();
+	}
+}

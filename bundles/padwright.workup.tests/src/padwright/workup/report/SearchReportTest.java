@@ -1,0 +1,53 @@
+package padwright.workup.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Locale;
+
+import org.junit.jupiter.api.Test;
+
+import padwright.model.plan.Plan;
+import padwright.model.plan.PlanFactory;
+import padwright.model.plan.Player;
+import padwright.workup.words.Texts;
+
+class SearchReportTest {
+
+	private static final List<SearchReport.Searched> PLANS = List.of(
+			new SearchReport.Searched(plan("First", "A-1", "P-7"), List.of("Key F has no row", "Key E: shim it")),
+			new SearchReport.Searched(plan("Second", "B-2", null), List.of()));
+
+	private static Plan plan(String name, String serial, String playerName) {
+		Plan plan = PlanFactory.eINSTANCE.createPlan();
+		plan.setName(name);
+		plan.setSerial(serial);
+		if (playerName != null) {
+			Player player = PlanFactory.eINSTANCE.createPlayer();
+			player.setName(playerName);
+			plan.setPlayer(player);
+		}
+		return plan;
+	}
+
+	private static List<List<String>> found(String sought) {
+		return SearchReport.of(PLANS, sought).tables().get(0).rows().stream()
+				.map(row -> List.of(row.plan().orElseThrow(), row.cells().get(5))).toList();
+	}
+
+	@Test
+	void plansAreFoundBySerialPlayerAndFinding() {
+		assertEquals(List.of(List.of("First", "")), found("a-1"));
+		assertEquals(List.of(List.of("First", "")), found("p-7"));
+		assertEquals(List.of(List.of("First", "Key E: shim it")), found("SHIM"));
+		assertEquals(List.of(List.of("First", "Key E: shim it")), found("a-1 shim"));
+		assertEquals(List.of(), found("b-2 shim"));
+	}
+
+	@Test
+	void reportsSpeakGermanToo() {
+		String lead = Texts.in(Locale.GERMAN, () -> SearchReport.of(PLANS, "p-7").leads().get(0));
+		assertTrue(lead.contains("Stellen in 2 Pl\u00e4nen"), lead);
+	}
+}
