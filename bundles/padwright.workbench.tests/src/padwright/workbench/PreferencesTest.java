@@ -60,11 +60,11 @@ class PreferencesTest {
 	void figuresAreShownInTheUnitPreferred() throws Exception {
 		bench.open("plans/first.plan");
 		KeyTableView table = (KeyTableView) Driver.view(KeyTableView.ID);
-		Driver.waitFor("thou", () -> says(table, ". 1 1.5 0.5"));
+		Driver.waitFor("thou", () -> says(table, ". . 1 1 1.5 1 0.5 ."));
 		said.put("shown.unit", "MILLIMETRE");
-		Driver.waitFor("mm", () -> says(table, ". 0.0254 0.0381 0.0127"));
+		Driver.waitFor("mm", () -> says(table, ". . 0.0254 0.0254 0.0381 0.0254 0.0127 ."));
 		said.remove("shown.unit");
-		Driver.waitFor("thou again", () -> says(table, ". 1 1.5 0.5"));
+		Driver.waitFor("thou again", () -> says(table, ". . 1 1 1.5 1 0.5 ."));
 	}
 
 	private static boolean says(KeyTableView view, String readings) {

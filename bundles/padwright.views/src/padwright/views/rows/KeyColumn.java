@@ -32,7 +32,7 @@ public enum KeyColumn {
 			Comparator.comparing(row -> readingCount(row))),
 	LEVEL(76, true, row -> row.effect().map(effect -> Chance.of(effect.felt().chance())).orElse(""),
 			chances(RoundEffect::felt)),
-	GAP(150, false, row -> row.effect().map(effect -> gap(effect.felt())).orElse(""),
+	GAP(190, false, row -> row.effect().map(effect -> gap(effect.felt())).orElse(""),
 			lengths(row -> row.effect().map(effect -> widest(effect.felt())))),
 	SHIMS(120, false, row -> row.job().map(job -> Figures.shown(job.stack())).orElse(""), lengths(KeyColumn::sum)),
 	SUM(76, true, row -> Figures.shown(sum(row)), lengths(KeyColumn::sum)),

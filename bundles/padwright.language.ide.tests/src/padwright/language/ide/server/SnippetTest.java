@@ -50,7 +50,8 @@ class SnippetTest {
 			""";
 	private static final List<String> PLACES = List.of("|", PLAN, "plan Work for Mini {\n|\n}",
 			"plan Work for Mini with Bench {\n\tread at 12 3 6 9\n\tkey A empty 15 15 15 15 |\n}", "system S {\n\t|\n}",
-			"system S based on Mini {\n\t|\n}", "system S {\n\tkey C |\n}", "stock S {\n\tmaterial felt { }\n\t|\n}");
+			"system S based on Mini {\n\t|\n}", "system S {\n\tkey C |\n}", "stock S {\n\t|\n}",
+			"stock S {\n\tmaterial felt { }\n\t|\n}");
 
 	@TempDir
 	private Path folder;
