@@ -66,7 +66,7 @@ class ReportTest {
 	@Test
 	void aReportIsOfTheTextThatIsNotSavedYet() throws Exception {
 		Driver.replace(driver.open("plans/spring-service.plan"), "\tkey Tr2 empty 15 15 15 15 felt . . . .",
-				"\tkey Tr2 empty 15 15 15 15 felt . . . 3");
+				"\tkey Tr2 empty 15 15 15 15 felt . 1.5 2 1.5");
 		report("leak");
 		Driver.waitFor("the worst key", () -> newest().text().contains("\n1\nD♯ trill\n"));
 	}

@@ -86,7 +86,9 @@ final class Windows {
 
 	void type(String field, String text) throws Exception {
 		Driver.ui(() -> {
-			named(Text.class, field).setText(text);
+			Text typed = named(Text.class, field);
+			typed.setFocus();
+			typed.setText(text);
 			return null;
 		});
 	}
