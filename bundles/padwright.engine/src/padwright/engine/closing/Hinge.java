@@ -42,11 +42,6 @@ public record Hinge(ClockHour side, double reach) {
 		return of(side, rimRadius, rimRadius.plus(BEYOND_THE_RIM));
 	}
 
-	/** The same hinge with an arm of another length. */
-	public Hinge withReach(double other) {
-		return new Hinge(side, other);
-	}
-
 	/**
 	 * How far the face comes down at a station while its middle comes down by one: 1 − reach · cos θ, θ from the hinge's
 	 * side, 0 to 2.

@@ -93,9 +93,4 @@ public final class Posterior {
 	public double[] slip(PartialShim piece) {
 		return weights.slips().slip(piece);
 	}
-
-	/** The hinge that stations are counted from. */
-	public Hinge hinge() {
-		return hinge;
-	}
 }
