@@ -47,7 +47,7 @@ final class RandomModels {
 	private static final Map<EClass, Set<String>> MANDATORY_IN = Map.of(
 			KeySystemPackage.Literals.ADJUSTER, Set.of("kind"),
 			StockPackage.Literals.LAYER, Set.of("material", "thickness"),
-			StockPackage.Literals.STABILISER, Set.of("material", "thickness"),
+			StockPackage.Literals.BACKING, Set.of("material", "thickness"),
 			StockPackage.Literals.FILM_SET, Set.of("material", "thicknesses"),
 			StockPackage.Literals.FEELER, Set.of("thickness"),
 			KeySystemPackage.Literals.EMBOUCHURE, Set.of("length", "width"),
