@@ -35,6 +35,9 @@ final class SoundCommand implements Callable<Integer> {
 	@Mixin
 	private ImpedanceOptions impedance;
 
+	@Mixin
+	private FitOptions fit;
+
 	@Spec
 	private CommandSpec spec;
 
@@ -42,10 +45,13 @@ final class SoundCommand implements Callable<Integer> {
 	public Integer call() {
 		ChosenSystem chosen = ChosenSystem.of(system);
 		boolean isImpedance = impedance.isAsked();
+		boolean isFit = fit.isAsked();
 		SystemSound sound = SoundSystem.of(chosen, spec.commandLine().getErr());
 		PrintWriter out = spec.commandLine().getOut();
 		if (isImpedance) {
 			out.println(ShownPath.of(impedance.write(sound)));
+		} else if (isFit) {
+			fit(chosen, sound);
 		} else if (json) {
 			Json.print(out, SoundJson.of(sound, holes));
 		} else if (csv) {
@@ -56,5 +62,19 @@ final class SoundCommand implements Callable<Integer> {
 			out.flush();
 		}
 		return chosen.errors().isEmpty() ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
+	}
+
+	private void fit(ChosenSystem chosen, SystemSound sound) {
+		SoundFit tuned = SoundFit.of(chosen, sound, fit.room());
+		PrintWriter out = spec.commandLine().getOut();
+		if (json) {
+			Json.print(out, SoundFitText.json(sound, tuned));
+		} else {
+			SoundFitText.print(out, sound, tuned);
+		}
+		fit.file().ifPresent(copy -> {
+			tuned.write(copy);
+			spec.commandLine().getErr().println("wrote the text with these changes to " + ShownPath.of(copy));
+		});
 	}
 }
