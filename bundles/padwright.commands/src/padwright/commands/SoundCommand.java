@@ -3,6 +3,8 @@ package padwright.commands;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 
+import padwright.paper.sound.SoundPages;
+import padwright.paper.system.SystemSoundSheet;
 import padwright.workup.report.SoundReport;
 import padwright.workup.sound.SystemSound;
 import picocli.CommandLine.Command;
@@ -32,6 +34,12 @@ final class SoundCommand implements Callable<Integer> {
 	@Option(names = "--csv", description = "Print the notes for spreadsheets.")
 	private boolean csv;
 
+	@Option(names = "--svg", description = "Draw cents and strengths by note as an SVG.")
+	private boolean svg;
+
+	@Mixin
+	private PaperOptions paper;
+
 	@Mixin
 	private ImpedanceOptions impedance;
 
@@ -52,6 +60,8 @@ final class SoundCommand implements Callable<Integer> {
 			out.println(ShownPath.of(impedance.write(sound)));
 		} else if (isFit) {
 			fit(chosen, sound);
+		} else if (svg) {
+			draw(sound);
 		} else if (json) {
 			Json.print(out, SoundJson.of(sound, holes));
 		} else if (csv) {
@@ -62,6 +72,15 @@ final class SoundCommand implements Callable<Integer> {
 			out.flush();
 		}
 		return chosen.errors().isEmpty() ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
+	}
+
+	private void draw(SystemSound sound) {
+		try {
+			paper.files(spec.commandLine().getOut()).writeSvg(sound.system().getName() + "-sound",
+					new SoundPages(SystemSoundSheet.of(sound), paper.paper()).pages());
+		} catch (IllegalArgumentException silent) {
+			throw new InputException(sound.system().getName() + " was not drawn: " + silent.getMessage());
+		}
 	}
 
 	private void fit(ChosenSystem chosen, SystemSound sound) {
