@@ -52,9 +52,9 @@ public final class Bench {
 				levelling { enough 30 % }
 				material acetal { }
 				material polyester { }
-				kind engineered { }
-				pad Hard { kind engineered base acetal 32 thou thick 98 thou sinks 2 thou stiffness 0.1 }
-				stabiliser Disc acetal 20 thou
+				kind rigid { }
+				pad Hard { kind rigid base acetal 32 thou thick 98 thou sinks 2 thou stiffness 0.1 }
+				backing Disc acetal 20 thou
 				film Clear polyester { 0.5 1 2 5 7.5 thou }
 				feeler Tape 0.5 thou
 				feeler Leaf 1 thou
