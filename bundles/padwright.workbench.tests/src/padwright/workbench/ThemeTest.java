@@ -35,6 +35,10 @@ class ThemeTest {
 	void openPlan() throws Exception {
 		driver = Driver.withExampleShop(folder);
 		editor = driver.open("plans/first.plan");
+		Driver.ui(() -> {
+			window().setBounds(0, 0, 1280, 720);
+			return null;
+		});
 		Driver.view(KeyTableView.ID);
 		Driver.waitFor("the plan on the bench",
 				() -> Bench.of(Driver.page().getWorkbenchWindow()).shown().plan().isPresent());
