@@ -40,7 +40,7 @@ record ClassArchive(Path file) {
 			if (ofAllUsers().isUpToDate()) {
 				Files.deleteIfExists(file);
 			} else {
-				mark();
+				claim();
 				new ProcessBuilder(java(List.of(Main.class.getName(), "prepare")))
 						.redirectOutput(ProcessBuilder.Redirect.DISCARD).redirectError(ProcessBuilder.Redirect.DISCARD)
 						.directory(file.getParent().toFile()).start();
@@ -113,7 +113,7 @@ record ClassArchive(Path file) {
 	}
 
 	/** Fails where another makes it now. Who was ended while making it leaves the mark behind, but not for ever. */
-	private void mark() throws IOException {
+	void claim() throws IOException {
 		Files.createDirectories(file.getParent());
 		if (Files.exists(making())
 				&& Files.getLastModifiedTime(making()).toInstant().isBefore(Instant.now().minus(LONGEST_MAKING))) {
