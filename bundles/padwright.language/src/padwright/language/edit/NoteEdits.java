@@ -58,8 +58,7 @@ public final class NoteEdits {
 					.forEach(each -> lines.add(statement(copied(each))));
 		}
 		lines.add(statement(fingering));
-		Statements statements = new Statements(system);
-		return OneAfterAnother.of(lines.stream().map(line -> statements.add(Fingering.class, line)).toList());
+		return List.of(new Statements(system).add(Fingering.class, lines));
 	}
 
 	private static boolean isSame(Fingering each, Written fingering) {

@@ -39,14 +39,14 @@ final class Statements {
 		newLine = text.contains("\r\n") ? "\r\n" : "\n";
 	}
 
-	/** Adds a statement behind the last of its kind, or behind the last of the kinds that come before it. */
-	TextEdit add(Class<?> kind, String statement) {
+	/** Adds statements behind the last of their kind, or behind the last of the kinds that come before it. */
+	TextEdit add(Class<?> kind, List<String> statements) {
 		Optional<INode> last = last(kind);
 		int offset = last.map(this::lineEnd).orElseGet(this::behindHead);
 		String start = newLine + indent(last);
 		String apart = isNewGroup(kind, last) ? newLine : "";
 		String end = isBeforeEnd(offset) ? newLine + indentOf(whole.getOffset()) : "";
-		return new TextEdit(offset, 0, apart + start + statement + end);
+		return new TextEdit(offset, 0, apart + start + String.join(start, statements) + end);
 	}
 
 	private boolean isNewGroup(Class<?> kind, Optional<INode> last) {

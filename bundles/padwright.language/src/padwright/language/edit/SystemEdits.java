@@ -40,7 +40,16 @@ public final class SystemEdits {
 
 	/** Adds a whole statement behind the others of its kind. */
 	public List<TextEdit> add(Class<? extends EObject> kind, String statement) {
-		return List.of(new Statements(system).add(kind, statement));
+		return addAll(kind, List.of(statement));
+	}
+
+	/** Edits of the same text as one change: what is inserted at one place comes in this order. */
+	public List<TextEdit> together(List<TextEdit> several) {
+		return OneAfterAnother.of(several);
+	}
+
+	private List<TextEdit> addAll(Class<? extends EObject> kind, List<String> statements) {
+		return statements.isEmpty() ? List.of() : List.of(new Statements(system).add(kind, statements));
 	}
 
 	/**
@@ -50,13 +59,18 @@ public final class SystemEdits {
 	 * @param clauses by the feature that they say, in the order in which they are written
 	 */
 	public List<TextEdit> put(Titled thing, Map<String, String> clauses) {
-		Optional<EObject> written = written(thing);
-		if (written.isEmpty()) {
-			return add(Change.class, "change " + reference(thing) + " " + String.join(" ", clauses.values()));
-		}
+		return putAll(Map.of(thing, clauses));
+	}
+
+	/** As {@link #put}, for several things at once. */
+	public List<TextEdit> putAll(Map<? extends Titled, Map<String, String>> things) {
 		List<TextEdit> edits = new ArrayList<>();
-		clauses.forEach((feature, clause) -> edits
-				.add(WrittenClause.of(written.get(), feature).orElseThrow().put(clause)));
+		List<String> changes = new ArrayList<>();
+		things.forEach((thing, clauses) -> written(thing).ifPresentOrElse(
+				statement -> clauses.forEach((feature, clause) -> edits
+						.add(WrittenClause.of(statement, feature).orElseThrow().put(clause))),
+				() -> changes.add("change " + reference(thing) + " " + String.join(" ", clauses.values()))));
+		edits.addAll(addAll(Change.class, changes));
 		return OneAfterAnother.of(edits);
 	}
 
@@ -82,8 +96,8 @@ public final class SystemEdits {
 	/** Deletes what is the system's own, with all that the system says of it; says of what is inherited that it is missing. */
 	public List<TextEdit> delete(Collection<? extends Titled> things) {
 		List<TextEdit> edits = new ArrayList<>(Deletion.of(system, things));
-		things.stream().filter(thing -> thing.eContainer() != system)
-				.forEach(thing -> edits.addAll(add(Removal.class, "remove " + reference(thing))));
+		edits.addAll(addAll(Removal.class, things.stream().filter(thing -> thing.eContainer() != system)
+				.map(thing -> "remove " + reference(thing)).toList()));
 		return OneAfterAnother.of(edits);
 	}
 
