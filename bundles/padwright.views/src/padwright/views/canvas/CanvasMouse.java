@@ -50,7 +50,9 @@ final class CanvasMouse {
 			hover(event);
 			return;
 		}
-		if (!dragging && Math.max(Math.abs(event.x - x), Math.abs(event.y - y)) >= START) {
+		boolean begins = !dragging && !canvas.isFixed()
+				&& Math.max(Math.abs(event.x - x), Math.abs(event.y - y)) >= START;
+		if (begins) {
 			dragging = true;
 			carrying = button == 1 && canvas.listener().grabbed(pressed, canvas.view().sceneX(x),
 					canvas.view().sceneY(y), (event.stateMask & SWT.MOD1) != 0);
