@@ -48,6 +48,7 @@ public final class LayoutControl extends Composite {
 	private final SceneCanvas canvas;
 	private final Label status;
 	private Palette palette;
+	private Set<String> lastChosen = Set.of();
 	private Optional<String> linkFrom = Optional.empty();
 	private Optional<Menu> choice = Optional.empty();
 	private Consumer<List<TextEdit>> onEdit = edits -> {
@@ -173,8 +174,14 @@ public final class LayoutControl extends Composite {
 						name -> onRename.accept(item, name))));
 	}
 
+	/** What is chosen alone has the focus of the keyboard, so that the arrows go on from there. */
 	private void redrawn() {
 		canvas.setSource(aspect -> scene(palette));
+		Set<String> chosen = Set.copyOf(editing.selected());
+		if (!chosen.equals(lastChosen) && chosen.size() == 1) {
+			canvas.setFocusOn(chosen.stream().findFirst());
+		}
+		lastChosen = chosen;
 		tools.forEach((tool, button) -> button.setSelection(tool == editing.tool()));
 		status.setText(words());
 		status.requestLayout();
@@ -222,7 +229,9 @@ public final class LayoutControl extends Composite {
 				item.setText(word(kind));
 				item.addListener(SWT.Selection, event -> editing.link(new LayoutLink(from, to, kind)));
 			}
+			choice.ifPresent(Menu::dispose);
 			choice = Optional.of(menu);
+			menu.addListener(SWT.Hide, event -> getDisplay().asyncExec(menu::dispose));
 			menu.setVisible(true);
 		}
 
