@@ -23,17 +23,17 @@ public record LeakHarm(String hole, TargetNote note, double cents, double decibe
 	 * Each leak by itself in each note that closes its hole, by one of Newton's steps from the resonance without it.
 	 * Within a tenth of a cent and of a dB up to 2 thou all around; at 4 thou, where a pad is nearly open, within 8 cents.
 	 *
-	 * @param leaks by the names of the holes
-	 * @return note by note, and within each in the order of the holes; nothing for a note without a resonance
+	 * @param leaks by the names of the holes, those that each pad may have
+	 * @return note by note, and within each in the order of the holes and their leaks; nothing for a note without a resonance
 	 */
-	public static List<LeakHarm> of(Instrument instrument, List<TargetNote> notes, Map<String, Cover.Leaking> leaks) {
+	public static List<LeakHarm> of(Instrument instrument, List<TargetNote> notes, Map<String, List<Cover.Leaking>> leaks) {
 		List<LeakHarm> harms = new ArrayList<>();
 		for (NoteSound sound : instrument.sound(notes)) {
 			sound.played().ifPresent(tight -> {
 				Resonating column = new Resonating(instrument, sound.note(), tight);
 				instrument.layout().holes().stream().map(Hole::name)
 						.filter(hole -> leaks.containsKey(hole) && isClosed(hole, sound.note()))
-						.forEach(hole -> harms.add(column.harm(hole, leaks.get(hole))));
+						.forEach(hole -> leaks.get(hole).forEach(leak -> harms.add(column.harm(hole, leak))));
 			});
 		}
 		return harms;
