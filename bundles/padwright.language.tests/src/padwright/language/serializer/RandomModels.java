@@ -48,7 +48,7 @@ final class RandomModels {
 			KeySystemPackage.Literals.ADJUSTER, Set.of("kind"),
 			StockPackage.Literals.CLIMATE, Set.of("temperature"),
 			StockPackage.Literals.LAYER, Set.of("material", "thickness"),
-			StockPackage.Literals.STABILISER, Set.of("material", "thickness"),
+			StockPackage.Literals.BACKING, Set.of("material", "thickness"),
 			StockPackage.Literals.FILM_SET, Set.of("material", "thicknesses"),
 			StockPackage.Literals.FEELER, Set.of("thickness"),
 			KeySystemPackage.Literals.EMBOUCHURE, Set.of("length", "width"),
