@@ -17,7 +17,7 @@ import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 
-import padwright.commands.PadwrightApplication;
+import padwright.commands.Main;
 import padwright.engine.bench.Adviser;
 import padwright.engine.clock.Arc;
 import padwright.engine.clock.ClockHour;
@@ -62,7 +62,7 @@ final class CommandAdviser implements Adviser {
 		write(plan, text(rounds));
 		ByteArrayOutputStream out = new ByteArrayOutputStream();
 		ByteArrayOutputStream err = new ByteArrayOutputStream();
-		PadwrightApplication.run(List.of("solve", "--json", plan.toString()),
+		Main.run(List.of("solve", "--json", plan.toString()),
 				new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8));
 		JsonObject key = JsonParser.parseString(out.toString(StandardCharsets.UTF_8)).getAsJsonObject()
 				.getAsJsonArray("keys").get(0).getAsJsonObject();
