@@ -130,7 +130,7 @@ public final class ElementFields {
 	}
 
 	/** The rule that an element was read by. */
-	private static Optional<AbstractRule> rule(ICompositeNode node) {
+	static Optional<AbstractRule> rule(ICompositeNode node) {
 		EObject grammar = node.getGrammarElement();
 		return grammar instanceof RuleCall call ? Optional.of(call.getRule())
 				: grammar instanceof Action made ? Optional.of(GrammarUtil.containingRule(made)) : Optional.empty();

@@ -40,7 +40,7 @@ final class MissingField {
 	}
 
 	/** The nodes that an element consists of, without blanks and remarks. */
-	private static List<INode> parts(ICompositeNode element) {
+	static List<INode> parts(ICompositeNode element) {
 		List<INode> parts = new ArrayList<>();
 		for (INode child : element.getChildren()) {
 			if (!(child instanceof ILeafNode leaf && leaf.isHidden())) {
@@ -54,7 +54,8 @@ final class MissingField {
 		return node.getGrammarElement();
 	}
 
-	private static Optional<INode> lastBefore(List<INode> parts, AbstractRule rule, AbstractElement missing) {
+	/** The last part in front of where a part of the rule belongs. */
+	static Optional<INode> lastBefore(List<INode> parts, AbstractRule rule, AbstractElement missing) {
 		List<EObject> order = FieldGrammar.order(rule);
 		int at = position(order, missing, true);
 		INode last = null;
