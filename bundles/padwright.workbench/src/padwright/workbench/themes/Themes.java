@@ -15,8 +15,6 @@ import padwright.views.Palette;
 public final class Themes {
 
 	private static final String DARK = "dark";
-	/** Told when controls have their colours anew. */
-	private static final String DRESSED = "padwright/theme/dressed";
 
 	private final Consumer<Palette> onChange;
 	private final EventHandler handler = event -> Display.getDefault().asyncExec(this::changed);
@@ -44,16 +42,10 @@ public final class Themes {
 
 	public void follow() {
 		broker().subscribe(IThemeEngine.Events.THEME_CHANGED, handler);
-		broker().subscribe(DRESSED, handler);
 	}
 
 	public void unfollow() {
 		broker().unsubscribe(handler);
-	}
-
-	/** Has drawings take the colours of the theme again. */
-	static void dressed() {
-		broker().post(DRESSED, null);
 	}
 
 	private static IEventBroker broker() {
