@@ -109,7 +109,7 @@ class BenchModeTest {
 		Driver.waitFor("both rows", () -> text().contains(F + " felt . . . . . . . .\n"));
 		picturesForPeopleToLookAt();
 		choose("F");
-		Driver.waitFor("an answer", () -> says("PLACED"));
+		Driver.waitFor("an answer", () -> control.label().equals("F") && says("PLACED"));
 		press('\r', SWT.KEYPAD_CR);
 		Driver.waitFor("the answer", () -> text().contains(F + " felt . . . . . . . . shim none\n"));
 		press('\u001b', SWT.ESC);
@@ -142,7 +142,7 @@ class BenchModeTest {
 
 	private void picturesForPeopleToLookAt() throws Exception {
 		choose("Fs");
-		Driver.waitFor("an answer", () -> says("PLACED"));
+		Driver.waitFor("an answer", () -> control.label().equals("F\u266f") && says("PLACED"));
 		for (int[] size : new int[][] {{1280, 720}, {1920, 1080}}) {
 			Driver.ui(() -> {
 				shell.setFullScreen(false);

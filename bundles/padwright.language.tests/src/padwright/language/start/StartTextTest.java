@@ -153,7 +153,7 @@ class StartTextTest {
 		assertThrows(IllegalArgumentException.class, () -> SystemText.of("two words", "", Optional.empty()));
 		assertThrows(IllegalArgumentException.class, () -> StockText.starter("key"));
 		assertThrows(IllegalArgumentException.class, () -> new PlanText("", "", "S", "", "", DAY,
-				PlanLines.usual(Length.thou("0.5")), List.of()));
+				lines(Length.thou("0.5")), List.of()));
 	}
 
 	@Test

@@ -104,6 +104,11 @@ public final class BenchSession {
 		return isRead() && !isAnswered() && clock.isSettled() && !clock.typing().isLeaving();
 	}
 
+	/** What the key that is shown is called; empty for none. */
+	public String label() {
+		return clock.state().label();
+	}
+
 	/** Whether all hours of the round are read. */
 	public boolean isRead() {
 		return !clock.state().hours().isEmpty() && clock.readings().size() >= clock.state().hours().size();

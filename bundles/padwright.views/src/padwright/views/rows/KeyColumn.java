@@ -46,7 +46,7 @@ public enum KeyColumn {
 	/** Columns of words and chances, and of cups, whose heading says millimetres. */
 	private static final Set<KeyColumn> UNITLESS = EnumSet.of(KEY, LEVEL, DONE, AFTER, STATE, CUP, FINDINGS);
 	/** Columns whose texts are to be seen whole. */
-	private static final Set<KeyColumn> WHOLE = EnumSet.of(READINGS, DONE);
+	public static final Set<KeyColumn> WHOLE = Set.of(READINGS, DONE);
 
 	private final int width;
 	private final boolean figure;
@@ -97,11 +97,6 @@ public enum KeyColumn {
 	/** How wide it is at first, in points. */
 	public int width() {
 		return width;
-	}
-
-	/** Whether it grows with its widest text. */
-	public boolean isWhole() {
-		return WHOLE.contains(this);
 	}
 
 	/** Whether its texts are numbers, that stand to the right. */
