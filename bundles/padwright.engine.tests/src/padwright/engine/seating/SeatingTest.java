@@ -173,4 +173,13 @@ class SeatingTest {
 		assertTrue(answer.next().isPresent(), () -> answer.toString());
 		assertTrue(answer.next().get().hour().station() % 6 != 0, () -> answer.toString());
 	}
+
+	@Test
+	void namesTheHourLikeliestToBeOpenBeforeAPadIsCalledLevel() {
+		SeatAnswer answer = solve(pad(0), FILMS, round(0, ".", ".", ".", "."));
+		NextHour next = answer.next().orElseThrow();
+		assertTrue(answer.chanceNow() < Prices.USUAL.bar(), () -> answer.toString());
+		assertTrue(next.hour().station() % 6 != 0, () -> answer.toString());
+		assertTrue(next.open() > 0.02 && next.open() <= 1 - answer.chanceNow() + 0.1, () -> answer.toString());
+	}
 }
