@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class HandbackCommandTest {
 
-	private static final List<String> JARGON = List.of("thou", "shim", "seat", "feeler", "spread", "stabiliser",
+	private static final List<String> JARGON = List.of("thou", "shim", "seat", "feeler", "spread", "backing",
 			"coupl", "regulat", "saddle", "tilt", "rim ", "cup", " film", "H315");
 
 	@TempDir

@@ -145,7 +145,7 @@ final class RandomReferences {
 
 	private void connect(Fitting fitting, Stock stock) {
 		fitting.setPad(oneOf(stock.getPads()));
-		fitting.setStabiliser(oneOrNone(stock.getStabilisers()));
+		fitting.setBacking(oneOrNone(stock.getBackings()));
 		fitting.setFilms(oneOrNone(stock.getFilms()));
 		fitting.setAdhesive(oneOrNone(stock.getAdhesives()));
 	}

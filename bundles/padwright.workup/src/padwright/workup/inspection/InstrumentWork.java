@@ -43,6 +43,14 @@ final class InstrumentWork {
 		return work;
 	}
 
+	/** Where empty cups were read and nothing says how far they should stand off. */
+	static Optional<Recommendation> bed(ServicePlan plan) {
+		return plan.bed().isPresent() || plan.jobs().stream().allMatch(job -> EmptyCup.split(job).isEmpty())
+				? Optional.empty()
+				: Optional.of(new Recommendation(plan.plan(), PlanPackage.Literals.PLAN__BED, Messages.of("work.plan"),
+						Messages.of("work.noBed"), Messages.of("work.noBed.work"), Messages.of("work.noBed.reason")));
+	}
+
 	private static Recommendation headCork(Inspection seen) {
 		return new Recommendation(seen, PlanPackage.Literals.INSPECTION__HEAD_CORK, Messages.of("work.headCork"),
 				Messages.of("work.headCork." + seen.getHeadCork().getLiteral()), Messages.of("work.headCork.work"),

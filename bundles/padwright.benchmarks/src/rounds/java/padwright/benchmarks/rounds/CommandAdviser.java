@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
 
@@ -69,7 +70,9 @@ final class CommandAdviser implements Adviser {
 			throw new IllegalStateException(key + "\n" + err.toString(StandardCharsets.UTF_8) + "\n" + text(rounds));
 		}
 		return new Advice(pieces(key, "pieces"), pieces(key, "takeOut"), thou(key.get("stackChange")),
-				key.get("heldOff").getAsBoolean(), key.get("chanceNow").getAsDouble(), key.get("chance").getAsDouble());
+				key.get("heldOff").getAsBoolean(), key.get("chanceNow").getAsDouble(), key.get("chance").getAsDouble(),
+				Optional.ofNullable(key.getAsJsonObject("next"))
+						.map(next -> ClockHour.ofHour(next.get("hour").getAsBigDecimal())));
 	}
 
 	private String text(List<FeltRound> rounds) {
