@@ -3,8 +3,12 @@ rem Runs Padwright's command line; the exit status is the command's. "padwright 
 setlocal
 set "JAVA=java"
 if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
-if not defined JAVA_HOME where /q java || goto nojava
-if defined JAVA_HOME if not exist "%JAVA%.exe" goto nojava
+rem Its own Java where it came with one.
+if exist "%~dp0java\bin\java.exe" set "JAVA=%~dp0java\bin\java"
+if exist "%JAVA%.exe" goto hasjava
+if defined JAVA_HOME goto nojava
+where /q java || goto nojava
+:hasjava
 if /i "%~1"=="open" (
 	if not defined PADWRIGHT_WORKSPACE set "PADWRIGHT_WORKSPACE=%LOCALAPPDATA%\Padwright"
 	goto open

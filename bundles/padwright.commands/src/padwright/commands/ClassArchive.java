@@ -72,15 +72,22 @@ record ClassArchive(Path file) {
 		}
 	}
 
+	/** An archive of ours goes on from one of Java's own classes, which a Java that came with the program has not. */
 	private boolean practise(Path archive) throws IOException {
-		Process practice = new ProcessBuilder(java(List.of("-XX:ArchiveClassesAtExit=" + archive,
-				Practice.class.getName()))).redirectOutput(ProcessBuilder.Redirect.DISCARD)
+		if (Files.notExists(Path.of(System.getProperty("java.home"), "lib", "server", "classes.jsa"))) {
+			runs(List.of("-Xshare:dump"));
+		}
+		return runs(List.of("-XX:ArchiveClassesAtExit=" + archive, Practice.class.getName()));
+	}
+
+	private boolean runs(List<String> options) throws IOException {
+		Process java = new ProcessBuilder(java(options)).redirectOutput(ProcessBuilder.Redirect.DISCARD)
 				.redirectError(ProcessBuilder.Redirect.DISCARD).start();
-		practice.getOutputStream().close();
+		java.getOutputStream().close();
 		try {
-			return practice.waitFor() == 0;
+			return java.waitFor() == 0;
 		} catch (InterruptedException stopped) {
-			practice.destroy();
+			java.destroy();
 			Thread.currentThread().interrupt();
 			return false;
 		}
@@ -90,7 +97,8 @@ record ClassArchive(Path file) {
 	private List<String> java(List<String> options) {
 		List<String> words = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
 				"-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xlog:disable", "-Djava.awt.headless=true",
-				"-Dfile.encoding=UTF-8", set(PLACE, file.toString()), set(HOME, home().toString()), "-cp", System.getProperty("java.class.path")));
+				"-Dfile.encoding=UTF-8",
+				set(PLACE, file.toString()), set(HOME, home().toString()), "-cp", System.getProperty("java.class.path")));
 		words.addAll(options);
 		return words;
 	}

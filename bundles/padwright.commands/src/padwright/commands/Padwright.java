@@ -30,8 +30,8 @@ final class Padwright implements Runnable {
 			FilmCommand.class, FormatCommand.class, RegulateCommand.class, LeakCommand.class, DriftCommand.class,
 			DiagnoseCommand.class, ForecastCommand.class, StockCommand.class, QuoteCommand.class, SheetCommand.class,
 			NotesCommand.class, SoundCommand.class, ChooseCommand.class, CompareCommand.class, HandbackCommand.class,
-			HistoryCommand.class,
-			ExportCommand.class, ImportCommand.class, MergeCommand.class, ServeCommand.class, PrepareCommand.class);
+			HistoryCommand.class, ExportCommand.class, ImportCommand.class, MergeCommand.class, ServeCommand.class,
+			PrepareCommand.class, CompletionCommand.class);
 
 	@Spec
 	private CommandSpec spec;
