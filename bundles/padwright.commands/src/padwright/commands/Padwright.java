@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
 		subcommands = { CheckCommand.class, SolveCommand.class, CardCommand.class, FilmCommand.class,
 				FormatCommand.class, RegulateCommand.class, LeakCommand.class, DriftCommand.class,
 				DiagnoseCommand.class, ForecastCommand.class, StockCommand.class, QuoteCommand.class,
+				NextCommand.class, MoneyCommand.class, LearnCommand.class,
 				SheetCommand.class, NotesCommand.class, ChooseCommand.class, CompareCommand.class,
 				HandbackCommand.class, HistoryCommand.class, ExportCommand.class, ImportCommand.class, MergeCommand.class,
 				ServeCommand.class })

@@ -36,6 +36,7 @@ final class PlanProperties {
 		list.oneOf("instrument.build", Build.VALUES,
 				job -> inspection(job).filter(Inspection::isSetBuild).map(Inspection::getBuild));
 		list.length("instrument.play", job -> inspection(job).flatMap(seen -> Lengths.of(seen.getPlay(), seen)));
+		list.length("instrument.wear", job -> inspection(job).flatMap(seen -> Lengths.of(seen.getWear(), seen)));
 		list.someOf("tenon", TenonFit.VALUES,
 				job -> inspection(job).stream().flatMap(seen -> seen.getTenons().stream()).map(Tenon::getFit));
 		list.oneOf("head.cork", CorkState.VALUES,

@@ -125,7 +125,7 @@ class QuickFixTest {
 	@ParameterizedTest
 	@CsvSource(delimiter = '|', textBlock = """
 			link | film Clear paper | film Clear papers | Change to paper | film Clear paper
-			hazard-unknown | H315 | H316 | Change to H315 | H315
+			hazard-unknown | H315 | HH315 | Change to H315 | H315
 			rule-property-unknown | when pad is Big | when pads is Big | Change to pad | when pad is Big
 			rule-value | when pad is Big | when pad.kind is foams | Change to foam | when pad.kind is foam
 			link | pad Hard { | pad Hard { kind foams | Change to foam | pad Hard { kind foam
