@@ -52,7 +52,7 @@ class CheckCommandTest {
 				.getAsJsonObject();
 		Set<String> codes = new TreeSet<>();
 		json.getAsJsonArray("findings").forEach(finding -> codes.add(finding.getAsJsonObject().get("code").getAsString()));
-		assertTrue(codes.containsAll(Set.of("stack-height", "stabiliser-missing", "reading-count", "film-not-stocked",
+		assertTrue(codes.containsAll(Set.of("stack-height", "backing-missing", "reading-count", "film-not-stocked",
 				"rule-broken", "reading-unknown-leaf", "unit-suspect", "arc-empty", "duplicate-service", "link",
 				"not-coupled")), codes.toString());
 		assertEquals(json.getAsJsonArray("findings").size(),

@@ -27,16 +27,16 @@ class ChooseCommandTest {
 			""";
 	private static final String STOCK = """
 			stock House {
-				kind engineered { }
+				kind rigid { }
 				kind felt { }
 				kind foam { }
 				kind metal { }
-				prefer "flat" 3 when pad.kind is engineered
-				avoid "wants a true cup" 4 when pad.kind is engineered and cup.found is warped
+				prefer "flat" 3 when pad.kind is rigid
+				avoid "wants a true cup" 4 when pad.kind is rigid and cup.found is warped
 				prefer "quiet" 5 when pad.kind is foam and key.posture is closed
 			}
 			stock Bench with House {
-				pad Hard "hard pad" { kind engineered thick 2 mm diameters 10.5*1 17.5*%s mm price 9 }
+				pad Hard "hard pad" { kind rigid thick 2 mm diameters 10.5*1 17.5*%s mm price 9 }
 				pad Soft "soft pad" { kind felt thick 2 mm price 2 }
 				pad Light "light pad" { kind foam thick 2 mm diameters 10.5 mm }
 				pad Fat "fat pad" { kind felt thick 7 mm }

@@ -31,7 +31,7 @@ final class DemoShop {
 				material polyester { expands 17 ppm/K swells 0.0008 %/%RH }
 				kind felt { }
 				pad Felt { kind felt base acetal 20 thou face felt 80 thou thick 100 thou stiffness 0.003 }
-				stabiliser Disc acetal 20 thou
+				backing Disc acetal 20 thou
 				film Clear polyester { 0.5 1 2 3 5 7.5 thou }
 				feeler Half 0.5 thou
 				feeler One 1 thou

@@ -52,8 +52,8 @@ class DriftCommandTest {
 		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
 		// Derived here, twice 20 thou of acetal: 40 × (8 K × 100..110 ppm/K + 25 %RH × 0.002..0.004 %/%RH), and
 		// 15 thou of polyester: 15 × (8 × 17 ppm + 25 × 0.0008 %).
-		assertEquals("F♯|+0.057 to +0.08|about 0.2 thou|stabiliser acetal|leaves the seat, as far as known", run.line("F♯"));
-		assertEquals("|stabiliser acetal|20|+0.026 to +0.038", run.line("  stabiliser"));
+		assertEquals("F♯|+0.057 to +0.08|about 0.2 thou|backing acetal|leaves the seat, as far as known", run.line("F♯"));
+		assertEquals("|backing acetal|20|+0.026 to +0.038", run.line("  backing"));
 		assertTrue(run.out().contains("not known: face felt (expansion, swelling)"), run.out());
 		assertTrue(run.out().contains("full shims polyester (thickness)"), run.out());
 	}

@@ -19,7 +19,7 @@ class GitVersionsTest {
 
 	private static final String MODE = "100644";
 	private static final String SOME_NAME = "0123456789012345678901234567890123456789";
-	private static final String PLAN = "plan X for BoehmC with Bench {\n\tfit Engineered on Disc20 with Clear\n"
+	private static final String PLAN = "plan X for BoehmC with Bench {\n\tfit Rigid on Disc20 with Clear\n"
 			+ "\tread at 12 3 6 9\n\tkey Fs empty 15 15 15 15\n\tkey F found worn\n}\n";
 
 	@TempDir

@@ -60,7 +60,7 @@ class GuideExamplesTest {
 		return switch (example.kind()) {
 		case "system" -> "system Example {\n" + example.text() + "\n}\n";
 		case "stock" -> "stock Example {\n" + example.text() + "\n}\n";
-		case "row" -> "plan Example for BoehmC with Bench {\nfit Engineered on Disc20 with Clear glue Shellac\n"
+		case "row" -> "plan Example for BoehmC with Bench {\nfit Rigid on Disc20 with Clear glue Shellac\n"
 				+ "read at 12 3 6 9\n" + example.text() + "\n}\n";
 		default -> example.text() + "\n";
 		};

@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-import padwright.model.stock.Stabiliser;
+import padwright.model.stock.Backing;
 import padwright.workup.choose.Candidate;
 import padwright.workup.choose.KeyChoice;
 import padwright.workup.choose.PadChoice;
@@ -61,7 +61,7 @@ final class ChoiceJson {
 	private static Map<String, Object> candidate(Candidate candidate) {
 		Map<String, Object> json = new LinkedHashMap<>();
 		json.put("pad", candidate.pad().getName());
-		json.put("stabiliser", candidate.stabiliser().map(Stabiliser::getName).orElse(null));
+		json.put("backing", candidate.backing().map(Backing::getName).orElse(null));
 		json.put("fits", candidate.fits());
 		candidate.hindrance().ifPresent(why -> json.put("hindrance", why));
 		json.put("reasons", candidate.reasons().stream().map(ChoiceJson::reason).toList());

@@ -18,7 +18,8 @@ import picocli.CommandLine.Spec;
 				FormatCommand.class, RegulateCommand.class, LeakCommand.class, DriftCommand.class,
 				DiagnoseCommand.class, ForecastCommand.class, StockCommand.class, QuoteCommand.class,
 				NextCommand.class, MoneyCommand.class, LearnCommand.class,
-				SheetCommand.class, NotesCommand.class, ChooseCommand.class, CompareCommand.class,
+				SheetCommand.class, NotesCommand.class, SoundCommand.class, ChooseCommand.class,
+				CompareCommand.class,
 				HandbackCommand.class, HistoryCommand.class, ExportCommand.class, ImportCommand.class, MergeCommand.class,
 				ServeCommand.class })
 final class Padwright implements Runnable {

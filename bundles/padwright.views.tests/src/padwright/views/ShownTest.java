@@ -80,8 +80,7 @@ class ShownTest {
 	@Test
 	void theClockTurnsWithItsTop() {
 		Bench bench = new Bench("key A empty 15 15 15 15 felt . 0.5 . 1");
-		ClockSession session = new ClockSession(edits -> {
-		});
+		ClockSession session = new ClockSession(edits -> true);
 		session.show(ClockState.of(bench.row("A")));
 		assertEquals("reading-12", highest(session));
 		Shown.setTop(ClockHour.ofHour(9));

@@ -63,7 +63,7 @@ class InspectorTest {
 
 	@Test
 	void aTypedFigureIsWrittenWithEnterAndUndoneInOneStep() throws Exception {
-		PlanEditor editor = at(STOCK, "pad Engineered", "Pad Engineered");
+		PlanEditor editor = at(STOCK, "pad Rigid", "Pad Rigid");
 		String before = Driver.text(editor);
 		fields.type("Rim sinks in", "2.5 thou");
 		notify(fields.field(Text.class, "Rim sinks in"), SWT.DefaultSelection);
@@ -79,7 +79,7 @@ class InspectorTest {
 
 	@Test
 	void aFaultIsShownAndNothingIsWritten() throws Exception {
-		PlanEditor editor = at(STOCK, "pad Engineered", "Pad Engineered");
+		PlanEditor editor = at(STOCK, "pad Rigid", "Pad Rigid");
 		String before = Driver.text(editor);
 		fields.type("Thickness", "thick");
 		assertFalse(Driver.ui(inspector::faults).isEmpty());

@@ -48,7 +48,7 @@ class ReportTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource({"choose, engineered pad", "leak, mL/min", "drift, from the bench at", "stock, Main bench",
+	@CsvSource({"choose, rigid-base pad", "leak, mL/min", "drift, from the bench at", "stock, Main bench",
 			"forecast, Materials past", "history, A-1042"})
 	void aReportIsShown(String kind, String words) throws Exception {
 		report(kind);

@@ -51,7 +51,6 @@ class ScreensTest {
 
 	@BeforeEach
 	void openShop() throws Exception {
-		Files.createDirectories(SCREENS);
 		driver = Driver.withExampleShop(folder);
 		Driver.ui(() -> {
 			shell().setSize(1600, 1000);
@@ -109,14 +108,14 @@ class ScreensTest {
 	}
 
 	/** Whatever was asked for in the background is drawn when the window has nothing more to do. */
-	private static void settle() throws Exception {
+	static void settle() throws Exception {
 		for (int quiet = 0; quiet < 20;) {
 			quiet = Driver.ui(() -> Driver.display().readAndDispatch()) ? 0 : quiet + 1;
 			LockSupport.parkNanos(10_000_000);
 		}
 	}
 
-	private static void picture(Control control, String name) throws Exception {
+	static void picture(Control control, String name) throws Exception {
 		ImageData picture = Driver.ui(() -> {
 			Rectangle area = Driver.display().map(control.getParent(), null, control.getBounds());
 			if (control instanceof Shell shell) {
@@ -130,6 +129,7 @@ class ScreensTest {
 			image.dispose();
 			return data;
 		});
+		Files.createDirectories(SCREENS);
 		ImageLoader loader = new ImageLoader();
 		loader.data = new ImageData[] {picture};
 		loader.save(SCREENS.resolve(name + "-" + THEME + "-" + ZOOM + ".png").toString(), SWT.IMAGE_PNG);

@@ -94,7 +94,7 @@ class WizardsTest {
 		String plan = "plans/next-spring.plan";
 		String text = Files.readString(bench.path(plan));
 		assertTrue(text.startsWith("plan NextSpring for BoehmC serial \"A-1042\" with Bench {\n\tdate 20"), text);
-		assertTrue(text.contains("\tfit Engineered on Disc20 with Clear glue Shellac\n\tread at 12 3 6 9\n\tkey Tr2\n"), text);
+		assertTrue(text.contains("\tfit Rigid on Disc20 with Clear glue Shellac\n\tread at 12 3 6 9\n\tkey Tr2\n"), text);
 		assertEquals(17, text.lines().filter(line -> line.startsWith("\tkey ")).count());
 		assertEquals(List.of(), bench.markers(plan).stream()
 				.filter(marker -> marker.getAttribute(IMarker.SEVERITY, 0) == IMarker.SEVERITY_ERROR).toList());

@@ -35,7 +35,7 @@ import padwright.model.stock.Layer;
 import padwright.model.stock.LayerRole;
 import padwright.model.stock.Material;
 import padwright.model.stock.Pad;
-import padwright.model.stock.Stabiliser;
+import padwright.model.stock.Backing;
 import padwright.model.stock.Stock;
 import padwright.model.stock.StockFactory;
 import padwright.model.stock.StockedSize;
@@ -208,13 +208,13 @@ public final class DemoPlan {
 		pad.getLayers().add(layer);
 	}
 
-	public void stabiliser(Material material, String thou) {
-		Stabiliser disc = STOCK.createStabiliser();
+	public void backing(Material material, String thou) {
+		Backing disc = STOCK.createBacking();
 		disc.setName("Disc");
 		disc.setMaterial(material);
 		disc.setThickness(Measure.valueOf(thou + " thou"));
-		stock.getStabilisers().add(disc);
-		plan.getFitting().setStabiliser(disc);
+		stock.getBackings().add(disc);
+		plan.getFitting().setBacking(disc);
 	}
 
 	public Climate climate(String celsius, String humidity) {

@@ -22,7 +22,7 @@ class HeightEquationTest {
 	}
 
 	@Test
-	void isNegativeWherePadAndStabiliserAreTooHigh() {
+	void isNegativeWherePadAndBackingAreTooHigh() {
 		HeightEquation equation = new HeightEquation(PAD, Length.ZERO, Length.ZERO, Length.thou("20"), PAD);
 
 		assertEquals(Length.thou("-20"), equation.fullShims());
@@ -44,7 +44,7 @@ class HeightEquationTest {
 	}
 
 	@Test
-	void takesTheMeanGapWherePadAndStabiliserLieFlush() {
+	void takesTheMeanGapWherePadAndBackingLieFlush() {
 		assertEquals(Length.thou("15"), FlushPad.fullShims(
 				List.of(Length.thou("15"), Length.thou("15"), Length.thou("14.5"), Length.thou("15.5"))));
 		assertEquals(new Length(2), FlushPad.fullShims(List.of(new Length(2), new Length(3))));

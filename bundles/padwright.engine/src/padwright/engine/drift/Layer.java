@@ -7,7 +7,7 @@ import padwright.engine.length.Length;
 /**
  * One layer of what is in a cup.
  *
- * @param name what it is, as in {@code stabiliser}
+ * @param name what it is, as in {@code backing}
  * @param thickness at the bench, 0 or more
  * @param expansion thermal expansion in ppm/K
  * @param swelling growth with the air's humidity in %/%RH

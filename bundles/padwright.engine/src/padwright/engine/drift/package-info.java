@@ -4,7 +4,7 @@
  * <pre>{@code
  * MaterialRange expansion = MaterialRange.of("104", "106.5");            // acetal, ppm/K
  * MaterialRange swelling = MaterialRange.of("0", "0.01");                // %/%RH, invented
- * Layer disc = new Layer("stabiliser", Length.thou("20"), expansion, swelling);
+ * Layer disc = new Layer("backing", Length.thou("20"), expansion, swelling);
  * Drift drift = Drift.of(List.of(disc), Climate.of("20", "45"), Climate.of("28", "70"));
  * drift.total();                                    // 422 nm to 1703 nm
  * Hinge hinge = new Hinge(ClockHour.ofHour(12), 0.58);

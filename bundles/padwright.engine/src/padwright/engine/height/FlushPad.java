@@ -7,7 +7,7 @@ import java.util.List;
 import padwright.engine.length.Length;
 
 /**
- * The shortcut where the depth of the cup is not measured: pad and stabiliser are taken to lie flush with the lip, so
+ * The shortcut where the depth of the cup is not measured: pad and backing disc are taken to lie flush with the lip, so
  * the full shims sum to the mean empty-cup gap (common practice, no source).
  */
 public final class FlushPad {

@@ -73,7 +73,7 @@ class DocumentFormatterTest {
 						base paper 2 thou
 						thick 98 thou +- 1 thou
 						diameters 16 16.5*8 mm
-						needs stabiliser
+						needs backing
 						price 3
 					}
 					film Clear paper { 1*3 2 thou } price 0.1
@@ -82,7 +82,7 @@ class DocumentFormatterTest {
 				""", """
 				stock Bench "Main bench" { bench - 5 °C 45 %RH material paper { expands 1..2 ppm/K animal hazard H317
 				, H315 source "a" } pad Hard { kind felt base paper 2 thou thick 98 thou +- 1 thou diameters 16 16.5 * 8
-				mm needs stabiliser price 3 } film Clear paper {1 *3 2 thou} price 0.1 rule "x" warn when not ( key is A or pad
+				mm needs backing price 3 } film Clear paper {1 *3 2 thou} price 0.1 rule "x" warn when not ( key is A or pad
 				is Hard ) and stack . sum >= 3 thou }
 				""");
 	}

@@ -22,7 +22,7 @@ final class GrammarWords {
 
 	private static final int DEEPEST = 60;
 	private static final int MOST_WORDS = 1500;
-	private static final String[] NAMES = { "BoehmC", "Bench", "Fs", "F", "As", "Engineered", "Disc20", "Clear",
+	private static final String[] NAMES = { "BoehmC", "Bench", "Fs", "F", "As", "Rigid", "Disc20", "Clear",
 			"Shellac", "acetal", "felt", "^key", "Bench.Felt", "D♯4", "x", "größer", "_", "a".repeat(300) };
 	private static final String[] NUMBERS = { "0", "1", "0.5", "7.5", "12", "12.5", "13", "15", "3.14159", "0.0000001",
 			"1000000", "99999999999999999999", "0.5".repeat(1) + "0".repeat(60), "393700787", "1e9", "00", "2147483648" };

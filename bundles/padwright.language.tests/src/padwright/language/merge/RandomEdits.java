@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 final class RandomEdits {
 
 	private static final List<String> STATEMENTS =
-			List.of("key", "regulate", "note", "feeler", "film", "rule", "change", "stabiliser");
+			List.of("key", "regulate", "note", "feeler", "film", "rule", "change", "backing");
 
 	private final List<String> lines;
 	private final Random random;

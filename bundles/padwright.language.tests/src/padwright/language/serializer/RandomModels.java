@@ -41,13 +41,14 @@ final class RandomModels {
 
 	/** What the grammar does not let be left out. */
 	private static final Set<String> MANDATORY = Set.of("name", "note", "key", "driven", "driver", "hour", "reference",
-			"diameter", "temperature", "humidity", "role", "size", "sizes", "text", "severity", "condition", "left",
+			"diameter", "humidity", "role", "size", "sizes", "text", "severity", "condition", "left",
 			"right", "operand", "property", "operator", "value", "number", "system", "pad", "values", "readings",
 			"from", "to", "light", "side", "weight", "fit", "systems", "stocks", "plans", "materials", "pads");
 	private static final Map<EClass, Set<String>> MANDATORY_IN = Map.ofEntries(
 			Map.entry(KeySystemPackage.Literals.ADJUSTER, Set.of("kind")),
 			Map.entry(StockPackage.Literals.LAYER, Set.of("material", "thickness")),
-			Map.entry(StockPackage.Literals.STABILISER, Set.of("material", "thickness")),
+			Map.entry(StockPackage.Literals.CLIMATE, Set.of("temperature")),
+			Map.entry(StockPackage.Literals.BACKING, Set.of("material", "thickness")),
 			Map.entry(StockPackage.Literals.FILM_SET, Set.of("material", "thicknesses")),
 			Map.entry(StockPackage.Literals.FEELER, Set.of("thickness")),
 			Map.entry(KeySystemPackage.Literals.EMBOUCHURE, Set.of("length", "width")),
@@ -63,6 +64,7 @@ final class RandomModels {
 			Map.entry(PlanPackage.Literals.PAD_NOTE, Set.of("work")),
 			Map.entry(PlanPackage.Literals.TREATMENT, Set.of("kind")),
 			Map.entry(PlanPackage.Literals.WAITING, Set.of("reason")),
+			Map.entry(PlanPackage.Literals.WARRANTY_VISIT, Set.of("service")),
 			Map.entry(PlanPackage.Literals.MONEY_ITEM, Set.of("price")),
 			Map.entry(PlanPackage.Literals.AGREEMENT, Set.of("option")),
 			Map.entry(PlanPackage.Literals.DEPOSIT, Set.of("amount")));
@@ -147,6 +149,9 @@ final class RandomModels {
 	private static void makeConsistent(EObject element) {
 		if (element instanceof Pad pad && pad.getThickness() == null) {
 			pad.setTolerance(null);
+		}
+		if (element instanceof KeySystem system && system.getPitch() == null) {
+			system.setTemperature(null);
 		}
 		if (element instanceof Plan plan && plan.getBed() == null) {
 			plan.setBedUnit(null);

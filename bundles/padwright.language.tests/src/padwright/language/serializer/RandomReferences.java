@@ -127,13 +127,12 @@ final class RandomReferences {
 
 	/** A line about keys or a joint is left out where the system has none. */
 	@SuppressWarnings("unchecked")
-	private void connect(JobEntry entry, Plan plan, Document document) {
+	private void connect(JobEntry entry, Plan plan) {
 		for (EReference link : entry.eClass().getEAllReferences()) {
 			if (link.isContainment()) {
 				continue;
 			}
-			List<EObject> known = link == PlanPackage.Literals.WARRANTY_VISIT__SERVICE ? List.copyOf(document.getPlans())
-					: parts(plan.getSystem(), link.getEReferenceType());
+			List<EObject> known = parts(plan.getSystem(), link.getEReferenceType());
 			if (known.isEmpty()) {
 				EcoreUtil.remove(entry);
 			} else if (link.isMany()) {
@@ -150,7 +149,7 @@ final class RandomReferences {
 		List<EObject> joints = parts(plan.getSystem(), KeySystemPackage.Literals.JOINT);
 		all(plan, Job.class).forEach(job -> job.setProcess(plan.getStock() == null ? null
 				: oneOrNone(plan.getStock().getProcesses())));
-		all(plan, JobEntry.class).forEach(entry -> connect(entry, plan, document));
+		all(plan, JobEntry.class).forEach(entry -> connect(entry, plan));
 		all(plan, Tenon.class).forEach(tenon -> connect(tenon, PlanPackage.Literals.TENON__JOINT, joints));
 		List<Key> known = keys(plan.getSystem());
 		if (known.isEmpty()) {
@@ -169,7 +168,7 @@ final class RandomReferences {
 
 	private void connect(Fitting fitting, Stock stock) {
 		fitting.setPad(oneOf(stock.getPads()));
-		fitting.setStabiliser(oneOrNone(stock.getStabilisers()));
+		fitting.setBacking(oneOrNone(stock.getBackings()));
 		fitting.setFilms(oneOrNone(stock.getFilms()));
 		fitting.setAdhesive(oneOrNone(stock.getAdhesives()));
 	}

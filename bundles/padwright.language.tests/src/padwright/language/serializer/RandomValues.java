@@ -26,7 +26,8 @@ final class RandomValues {
 	private static final List<EAttribute> SIGNED = List.of(StockPackage.Literals.CLIMATE__TEMPERATURE,
 			StockPackage.Literals.NUMBER_VALUE__NUMBER, KeySystemPackage.Literals.PLACED__AROUND,
 			KeySystemPackage.Literals.ROD_FEATURES__AROUND, KeySystemPackage.Literals.FINGERING__CENTS,
-			KeySystemPackage.Literals.NOTE_REMOVAL__CENTS, KeySystemPackage.Literals.KEY_SYSTEM__TRANSPOSITION);
+			KeySystemPackage.Literals.NOTE_REMOVAL__CENTS, KeySystemPackage.Literals.KEY_SYSTEM__TRANSPOSITION,
+			KeySystemPackage.Literals.KEY_SYSTEM__TEMPERATURE);
 	private static final List<String> RULE_UNITS = List.of("thou", "mm", "um", "°C", "%RH", "years", "grams");
 	private static final List<String> PROPERTIES = List.of("shim.material", "pad", "pad.thick", "my_own.thing", "found",
 			"key.joint", "bench.humidity");
@@ -80,7 +81,7 @@ final class RandomValues {
 		boolean isText = owner.eClass().getName().equals("Player");
 		return switch (attribute.getName()) {
 		case "name" -> isText ? oneOf(TEXTS) : name(owner);
-		case "finger", "note", "notes", "hazards", "option" -> name();
+		case "finger", "note", "notes", "hazards", "option", "service" -> name();
 		case "property" -> oneOf(PROPERTIES);
 		case "unit" -> oneOf(RULE_UNITS);
 		default -> oneOf(TEXTS);

@@ -53,7 +53,7 @@ class StarterRulesTest {
 			material paper { }
 			material foam { lasts 6 years }
 			material elastomer { lasts 8 years }
-			pad Hard { kind engineered base acetal 32 thou face microfibre 65 thou skin bladder 1 thou }
+			pad Hard { kind rigid base acetal 32 thou face microfibre 65 thou skin bladder 1 thou }
 			pad Soft { kind felt face felt 100 thou skin bladder 1 thou }
 			pad Puffy { kind puffy face felt 100 thou }
 			pad Metal { kind metal }
@@ -61,8 +61,8 @@ class StarterRulesTest {
 			pad Moulded { kind elastomer face elastomer 100 thou }
 			pad Hide { kind leather }
 			pad Cork { kind cork }
-			stabiliser Disc acetal 20 thou
-			stabiliser CardDisc card 20 thou
+			backing Disc acetal 20 thou
+			backing CardDisc card 20 thou
 			film Paper paper { 1 thou }
 			film Clear acetal { 0.5 1 2 3 3.5 5 thou }
 			adhesive Shellac { softens 65..70 °C }

@@ -16,6 +16,7 @@ import com.google.inject.Singleton;
 
 import padwright.language.parser.LineStarts;
 import padwright.workup.checks.IssueCodes;
+import padwright.workup.words.FormerWords;
 
 /** Tells of text that cannot be read in words of the trade instead of the parser's. */
 @Singleton
@@ -55,7 +56,7 @@ public class SyntaxMessages extends SyntaxErrorMessageProvider {
 	private static Optional<String> explained(RecognitionException problem) {
 		String word = String.valueOf(problem.token.getText()).strip();
 		String before = problem.input instanceof TokenStream tokens && tokens.LT(-1) != null ? tokens.LT(-1).getText() : "";
-		return Wording.ofFormer(word).map(now -> Messages.of("syntax.former", word, now))
+		return FormerWords.now(word).map(now -> Messages.of("syntax.former", word, now))
 				.or(() -> Wording.asName(before, word).map(name -> Messages.of("syntax.asName", word, name)));
 	}
 

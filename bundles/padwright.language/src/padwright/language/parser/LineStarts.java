@@ -12,7 +12,7 @@ public final class LineStarts {
 	private static final Pattern STATEMENT = Pattern.compile("(?m)^[ \\t\\u00A0]*(?:\\}|"
 			+ "(?:system|clock|key|change|remove|note"
 			+ "|stock|bench|levelling|material|pad|kind|base|face|skin|thick|sinks|diameters|stiffness|needs|price"
-			+ "|stabiliser|film|feeler|adhesive|rule|prefer|avoid"
+			+ "|backing|film|feeler|adhesive|rule|prefer|avoid"
 			+ "|plan|date|seat|bed|player|inspect|build|tenon|fit|read|felt|regulate)\\b)");
 
 	private LineStarts() {

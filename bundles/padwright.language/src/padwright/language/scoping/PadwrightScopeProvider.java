@@ -42,7 +42,7 @@ public class PadwrightScopeProvider extends AbstractPadwrightScopeProvider {
 
 	private static final Map<EReference, Function<Stock, Collection<? extends Titled>>> ARTICLES = Map.of(
 			PlanPackage.Literals.FITTING__PAD, Stock::getPads,
-			PlanPackage.Literals.FITTING__STABILISER, Stock::getStabilisers,
+			PlanPackage.Literals.FITTING__BACKING, Stock::getBackings,
 			PlanPackage.Literals.FITTING__FILMS, Stock::getFilms,
 			PlanPackage.Literals.FITTING__ADHESIVE, Stock::getAdhesives,
 			PlanPackage.Literals.JOB__PROCESS, Processes::of);

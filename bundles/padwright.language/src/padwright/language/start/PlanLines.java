@@ -98,7 +98,7 @@ public record PlanLines(LengthUnit unit, List<String> lines) {
 	/** References as they were written, since the new plan sees the same stock. */
 	private static String fitting(Fitting fitting) {
 		return "fit" + written("", fitting, PlanPackage.Literals.FITTING__PAD)
-				+ written(" on", fitting, PlanPackage.Literals.FITTING__STABILISER)
+				+ written(" on", fitting, PlanPackage.Literals.FITTING__BACKING)
 				+ written(" with", fitting, PlanPackage.Literals.FITTING__FILMS)
 				+ written(" glue", fitting, PlanPackage.Literals.FITTING__ADHESIVE);
 	}

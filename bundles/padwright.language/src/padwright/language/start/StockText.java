@@ -37,7 +37,7 @@ public final class StockText {
 						sinks 5 thou
 					}
 
-					stabiliser Disc20 "20 thou disc" polyester 20 thou
+					backing Disc20 "20 thou disc" polyester 20 thou
 
 					film Clear "polyester film" polyester { 0.5 1 1.5 2 3 4 5 7.5 thou }
 

@@ -28,9 +28,9 @@ public final class PadFigures {
 	}
 
 	/** Whether it must not be laid in a cup without a backing. */
-	public static boolean needsStabiliser(Pad pad) {
-		return pad.isNeedsStabiliser()
-				|| ofKind(pad, kind -> Optional.of(kind.isNeedsStabiliser())).orElse(false);
+	public static boolean needsBacking(Pad pad) {
+		return pad.isNeedsBacking()
+				|| ofKind(pad, kind -> Optional.of(kind.isNeedsBacking())).orElse(false);
 	}
 
 	private static <T> Optional<T> ofKind(Pad pad, Function<PadKind, Optional<T>> figure) {

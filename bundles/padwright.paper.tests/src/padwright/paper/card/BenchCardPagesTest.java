@@ -45,7 +45,7 @@ class BenchCardPagesTest {
 		for (String expected : List.of("7.5 + 5 + 2 = 14.5", "target 14.6, error −0.1", "0.5 from 2 to 4",
 				"1 from 8 to 10", "12 % → 71 %", "gap 0.3 to 0.8 thou at 3", "in the cup 1 from 7 to 10",
 				"take out 0.5 from 11 to 1", "full shims +0.5", "closes F♯, A♯", "empty cup 12 15 18 15",
-				"± 1.3 thou at worst", "F closes F♯", "screw in by 0.06 turn", "Foam 90 thou, no stabiliser", "A-1042",
+				"± 1.3 thou at worst", "F closes F♯", "screw in by 0.06 turn", "Foam 90 thou, no backing disc", "A-1042",
 				"Spring", "2026-03-20", "13 to 16 thou")) {
 			assertTrue(text.contains(expected), expected);
 		}

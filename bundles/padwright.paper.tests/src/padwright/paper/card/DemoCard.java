@@ -31,7 +31,7 @@ public final class DemoCard {
 	private static List<PageFact> facts() {
 		return List.of(new PageFact("key system", "BoehmC"), new PageFact("stock", "Bench"),
 				new PageFact("seat tolerance", "0.5 thou"), new PageFact("bed (full shims)", "13 to 16 thou"),
-				new PageFact("pads unless noted", "Engineered 98 thou on Disc20, film Clear"),
+				new PageFact("pads unless noted", "Rigid 98 thou on Disc20, film Clear"),
 				new PageFact("finest leaf", "half-thou tape"));
 	}
 
@@ -78,9 +78,9 @@ public final class DemoCard {
 		keys.add(key("Bb", "B♭ thumb", "", "", "13.5: 7.5 5 1", "0.5 . . .", profile(0.3, 0.25, 12, 0.05, 0),
 				List.of(shim("0.5", 11, 1)), "36 %", "77 %"));
 		keys.add(earlier());
-		keys.add(key("DTrill", "D trill", "Foam 90 thou, no stabiliser", "", "14: 7.5 5 1.5", ". . . .",
+		keys.add(key("DTrill", "D trill", "Foam 90 thou, no backing disc", "", "14: 7.5 5 1.5", ". . . .",
 				profile(0.1, 0.05, 4, 0.02, 0), List.of(), "56 %", "89 %"));
-		keys.add(key("DsTrill", "D♯ trill", "Foam 90 thou, no stabiliser", "", "14: 7.5 5 1.5", ". . . .",
+		keys.add(key("DsTrill", "D♯ trill", "Foam 90 thou, no backing disc", "", "14: 7.5 5 1.5", ". . . .",
 				profile(0.1, 0.05, 8, 0.02, 0), List.of(), "56 %", "89 %"));
 		keys.add(key("Ds", "D♯", "", "15 15.5 15 15", "15.1: 7.5 7.5", ". 0.5 . .", profile(0.3, 0.3, 3, 0.05, 0),
 				List.of(shim("0.5", 2, 5)), "32 %", "77 %"));

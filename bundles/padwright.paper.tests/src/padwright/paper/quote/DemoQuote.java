@@ -22,7 +22,7 @@ public final class DemoQuote {
 	static QuoteSheet sheet(int lines) {
 		List<QuoteLine> quoted = new ArrayList<>();
 		for (int line = 1; line <= lines; line++) {
-			quoted.add(new QuoteLine("engineered pad " + (line + 12) + ".5 mm", line, new BigDecimal("14.005")));
+			quoted.add(new QuoteLine("rigid-base pad " + (line + 12) + ".5 mm", line, new BigDecimal("14.005")));
 		}
 		Quote quote = new Quote(quoted, List.of("3 × felt"), new Labour(new BigDecimal("200"), new BigDecimal("61.50")),
 				new BigDecimal("7.7"));

@@ -21,7 +21,7 @@ class QuotePagesTest {
 	void saysEveryFigureAndWhatIsInNoSum(PaperSize paper) throws IOException {
 		byte[] pdf = PdfText.write("Quote", new QuotePages(DemoQuote.sheet(), paper).pages());
 		String text = PdfText.ofPage(pdf, 1).replaceAll("\\s+", " ");
-		for (String expected : List.of("engineered pad 17.5 mm 5 14.005 70.03", "200 minutes at 61.50 an hour 205.00",
+		for (String expected : List.of("rigid-base pad 17.5 mm 5 14.005 70.03", "200 minutes at 61.50 an hour 205.00",
 				"tax 7.7 %", "3 × felt", "head cork: dry", "H315 Causes skin irritation.", "page 1 of 1")) {
 			assertTrue(text.contains(expected), expected + " in " + text);
 		}

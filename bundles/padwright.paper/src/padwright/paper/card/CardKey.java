@@ -12,7 +12,7 @@ import padwright.engine.film.PartialShim;
  *
  * @param name in the system
  * @param label as the technician calls it, as in {@code F♯}
- * @param fitText pad and stabiliser, as in {@code Engineered on Disc20}; empty where the head of the card says it
+ * @param fitText pad and backing disc, as in {@code Rigid on Disc20}; empty where the head of the card says it
  * @param emptyText the gaps of the empty cup, as in {@code 15 15 14.5 15.5}; empty if not measured
  * @param height the full shims, if solved
  * @param readings of the last round, blank ones at the hours still to be read

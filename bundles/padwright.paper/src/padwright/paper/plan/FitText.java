@@ -12,7 +12,7 @@ final class FitText {
 	private FitText() {
 	}
 
-	/** As in {@code engineered pad on 20 thou disc, polyester film, Shellac}. */
+	/** As in {@code rigid-base pad on 20 thou disc, polyester film, Shellac}. */
 	static String of(Fitting fitting) {
 		return FitWords.of(new EffectiveFitting(fitting, null));
 	}

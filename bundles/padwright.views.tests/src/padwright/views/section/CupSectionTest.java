@@ -43,7 +43,7 @@ class CupSectionTest {
 		assertEquals(Optional.of(target), section.target());
 		assertEquals(Optional.of(target.minus(Length.thou("12.5"))), section.missing());
 		assertTrue(section.isOff());
-		assertEquals(List.of(SectionLayer.Kind.STABILISER, SectionLayer.Kind.SHIM, SectionLayer.Kind.SHIM,
+		assertEquals(List.of(SectionLayer.Kind.BACKING, SectionLayer.Kind.SHIM, SectionLayer.Kind.SHIM,
 				SectionLayer.Kind.BASE, SectionLayer.Kind.PAD),
 				section.layers().stream().map(SectionLayer::kind).toList());
 	}

@@ -46,7 +46,7 @@ final class CanvasMouse {
 			hover(event);
 			return;
 		}
-		dragging |= Math.max(Math.abs(event.x - x), Math.abs(event.y - y)) >= START;
+		dragging |= !canvas.isFixed() && Math.max(Math.abs(event.x - x), Math.abs(event.y - y)) >= START;
 		if (!dragging) {
 			return;
 		}

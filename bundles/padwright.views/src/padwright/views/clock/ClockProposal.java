@@ -9,12 +9,14 @@ import padwright.engine.evidence.GapBand;
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
 import padwright.engine.seating.SeatAnswer;
+import padwright.views.Messages;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.LevelAnswer;
 import padwright.workup.solve.PlanSolver;
 import padwright.workup.solve.SeatWords;
 import padwright.workup.solve.WrittenAnswers;
+import padwright.workup.words.Chance;
 
 /**
  * What would bring a pad to its seat.
@@ -47,6 +49,19 @@ public record ClockProposal(KeyJob key, Optional<SeatAnswer> answer, List<String
 	/** By how much the full shims are to be changed. */
 	public Length fullShims() {
 		return answer.map(SeatAnswer::fullShims).orElse(Length.ZERO);
+	}
+
+	/** What to do, as it is written in a plan; nothing where it is not known. */
+	public Optional<String> toDo() {
+		return answer.filter(seat -> !seat.heldOff())
+				.map(seat -> seat.nothing() ? Messages.of("clock.nothing") : SeatWords.toDo(seat));
+	}
+
+	/** What to do and how sure it is, in one line. */
+	String inLine() {
+		String all = String.join("; ", words);
+		return toDo().map(work -> Messages.of("clock.proposal", work, Chance.of(answer.orElseThrow().chanceNow()),
+				Chance.of(answer.orElseThrow().chance()), all)).orElse(all);
 	}
 
 	/** Where the gap is predicted to lie then. */

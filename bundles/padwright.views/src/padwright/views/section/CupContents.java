@@ -23,8 +23,8 @@ record CupContents(List<SectionLayer> layers, Length seat) {
 
 	static CupContents of(KeyJob job) {
 		List<SectionLayer> layers = new ArrayList<>();
-		job.fitting().stabiliser().ifPresent(disc -> add(layers, SectionLayer.Kind.STABILISER,
-				Messages.of("section.stabiliser"), Lengths.of(disc.getThickness(), disc)));
+		job.fitting().backing().ifPresent(disc -> add(layers, SectionLayer.Kind.BACKING,
+				Messages.of("section.backing"), Lengths.of(disc.getThickness(), disc)));
 		addShims(job, layers);
 		Optional<Pad> pad = job.fitting().pad();
 		pad.ifPresent(article -> addPad(article, layers));

@@ -70,7 +70,7 @@ public record CupSectionState(String key, String label, Optional<Length> cup, Op
 				new Term(Messages.of("section.depth"), parts.cupDepth()),
 				new Term(Messages.of("section.gap"), parts.emptyGap()),
 				new Term(Messages.of("section.sinks"), parts.seat()),
-				new Term(Messages.of("section.stabiliser"), parts.stabiliser().negated()),
+				new Term(Messages.of("section.backing"), parts.backing().negated()),
 				new Term(Messages.of(work.isMeasured() ? "section.measuredPad" : "section.pad"),
 						parts.pad().negated())))
 				.orElseGet(() -> List.of(new Term(Messages.of("section.gap"), work.target())));

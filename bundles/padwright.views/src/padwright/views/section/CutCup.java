@@ -50,7 +50,7 @@ final class CutCup {
 		return Figures.mm(length) * exaggeration;
 	}
 
-	/** Where the depth is not known, pad and stabiliser lie flush with the lip. */
+	/** Where the depth is not known, pad and backing disc lie flush with the lip. */
 	private double lip() {
 		return state.depth().map(this::height)
 				.orElseGet(() -> contents - state.layers().stream().filter(CutCup::isShim)
@@ -141,7 +141,7 @@ final class CutCup {
 
 	private Ink fill(SectionLayer.Kind kind) {
 		return switch (kind) {
-		case STABILISER -> palette.tint(palette.quiet(), 0.3);
+		case BACKING -> palette.tint(palette.quiet(), 0.3);
 		case SHIM, MISSING_SHIMS -> palette.tint(palette.solved(), 0.55);
 		case BASE -> palette.tint(palette.read(), 0.22);
 		case PAD -> palette.tint(palette.read(), 0.38);

@@ -13,7 +13,7 @@ public record SectionLayer(Kind kind, String name, Length thickness) {
 
 	/** What lies in a cup, from its floor to the rim. */
 	public enum Kind {
-		STABILISER, SHIM,
+		BACKING, SHIM,
 		/** Room for full shims that are not noted yet. */
 		MISSING_SHIMS, PAD, BASE, FACE, SKIN
 	}

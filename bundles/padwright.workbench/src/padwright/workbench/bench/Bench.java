@@ -169,13 +169,17 @@ public final class Bench {
 		display.asyncExec(() -> write(edits));
 	}
 
-	/** Writes a view's edits into the text, as one step of undo; they must be made from the plan that is shown. */
-	public void write(List<TextEdit> edits) {
+	/**
+	 * Writes a view's edits into the text, as one step of undo; they must be made from the plan that is shown. False where
+	 * the text is another meanwhile: it is read anew then.
+	 */
+	public boolean write(List<TextEdit> edits) {
 		if (shown.plan().filter(this::isCurrent).isEmpty()) {
 			StatusLine.tell(Messages.get("bench.changedMeanwhile"), true);
 			refresh();
-			return;
+			return false;
 		}
 		document().ifPresent(text -> TextEdits.applyOwn(edits, text));
+		return true;
 	}
 }

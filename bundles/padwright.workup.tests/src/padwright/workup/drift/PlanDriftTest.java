@@ -37,13 +37,13 @@ class PlanDriftTest {
 
 	@Test
 	void layersFromTheFloorUpGoToTheEngine() {
-		demo.stabiliser(acetal, "20");
+		demo.backing(acetal, "20");
 		demo.plan.getFitting().getFilms().setMaterial(demo.material("polyester", "17", "0.001"));
 		demo.layer(LayerRole.BASE, acetal, "32");
 		row.setStack(demo.thicknesses("7.5 5 2"));
 		MaterialRange expands = MaterialRange.of("100", "110");
 		MaterialRange swells = MaterialRange.of("0.002", "0.004");
-		List<Layer> layers = List.of(new Layer("stabiliser acetal", Length.thou("20"), expands, swells),
+		List<Layer> layers = List.of(new Layer("backing acetal", Length.thou("20"), expands, swells),
 				new Layer("full shims polyester", Length.thou("14.5"), MaterialRange.exactly("17"),
 						MaterialRange.exactly("0.001")),
 				new Layer("base acetal", Length.thou("32"), expands, swells));

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
 import padwright.model.Measure;
+import padwright.model.Range;
 import padwright.model.keysystem.KeySystemFactory;
 import padwright.model.plan.CorkState;
 import padwright.model.plan.Inspection;
@@ -51,16 +52,26 @@ class RecommendedWorkTest {
 		row.setWarped(true);
 		row.setPlay(Measure.valueOf("2 thou"));
 		row.setEmpty(demo.thicknesses("18 14 12 14"));
-		assertEquals(7, work().size(), work().toString());
+		assertEquals(8, work().size(), work().toString());
 		for (Recommendation each : work()) {
 			assertFalse(each.work().matches("(?i).*(^|, |and )(file|sand|lap|cut|ream) .*"), each.work());
 			assertFalse(each.reason().isBlank());
 		}
 	}
 
+	@Test
+	void aBedIsAskedForWhereCupsWereReadAndNeverAssumed() {
+		assertEquals(List.of(), work());
+		row.setEmpty(demo.thicknesses("15 15 15 15"));
+		assertEquals(List.of("Plan"), work().stream().map(Recommendation::where).toList());
+		demo.plan.setBed(Range.valueOf("13..16"));
+		assertEquals(List.of(), work());
+	}
+
 	/** Two readings up, two down: a plane has no part in it. */
 	@Test
 	void anEmptyCupIsSplitIntoHeightTiltAndSaddle() {
+		demo.plan.setBed(Range.valueOf("13..16"));
 		row.setEmpty(demo.thicknesses("16 14 16 14"));
 		var split = EmptyCup.split(demo.service().jobs().get(0)).orElseThrow();
 		assertEquals(Length.thou("15"), split.height());

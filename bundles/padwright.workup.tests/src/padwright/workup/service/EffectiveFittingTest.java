@@ -13,7 +13,7 @@ import padwright.model.plan.PlanFactory;
 import padwright.model.stock.Adhesive;
 import padwright.model.stock.FilmSet;
 import padwright.model.stock.Pad;
-import padwright.model.stock.Stabiliser;
+import padwright.model.stock.Backing;
 import padwright.model.stock.StockFactory;
 
 class EffectiveFittingTest {
@@ -22,16 +22,16 @@ class EffectiveFittingTest {
 
 	private final Pad hard = STOCK.createPad();
 	private final Pad soft = STOCK.createPad();
-	private final Stabiliser disc = STOCK.createStabiliser();
+	private final Backing disc = STOCK.createBacking();
 	private final FilmSet clear = STOCK.createFilmSet();
 	private final FilmSet paper = STOCK.createFilmSet();
 	private final Adhesive shellac = STOCK.createAdhesive();
 	private final Fitting planned = fitting(hard, disc, clear, shellac);
 
-	private static Fitting fitting(Pad pad, Stabiliser disc, FilmSet films, Adhesive glue) {
+	private static Fitting fitting(Pad pad, Backing disc, FilmSet films, Adhesive glue) {
 		Fitting fitting = PlanFactory.eINSTANCE.createFitting();
 		fitting.setPad(pad);
-		fitting.setStabiliser(disc);
+		fitting.setBacking(disc);
 		fitting.setFilms(films);
 		fitting.setAdhesive(glue);
 		return fitting;
@@ -41,18 +41,18 @@ class EffectiveFittingTest {
 	void withoutItsOwnAKeyHasThePlans() {
 		EffectiveFitting fitting = new EffectiveFitting(null, planned);
 		assertEquals(Optional.of(hard), fitting.pad());
-		assertEquals(Optional.of(disc), fitting.stabiliser());
+		assertEquals(Optional.of(disc), fitting.backing());
 		assertEquals(Optional.of(clear), fitting.films());
 		assertEquals(Optional.of(shellac), fitting.adhesive());
 		assertEquals(Optional.of(planned), fitting.source());
 	}
 
 	@Test
-	void anotherPadComesWithoutThePlansStabiliser() {
+	void anotherPadComesWithoutThePlansBacking() {
 		Fitting own = fitting(soft, null, null, null);
 		EffectiveFitting fitting = new EffectiveFitting(own, planned);
 		assertEquals(Optional.of(soft), fitting.pad());
-		assertEquals(Optional.empty(), fitting.stabiliser());
+		assertEquals(Optional.empty(), fitting.backing());
 		assertEquals(Optional.of(clear), fitting.films());
 		assertEquals(Optional.of(shellac), fitting.adhesive());
 		assertEquals(Optional.of(own), fitting.source());

@@ -42,7 +42,7 @@ class HeightWorkTest {
 		depth("100 thou");
 		demo.pad.setThickness(Measure.valueOf("90 thou"));
 		demo.pad.setSinks(Measure.valueOf("2 thou"));
-		demo.stabiliser(null, "20");
+		demo.backing(null, "20");
 	}
 
 	@Test
@@ -60,7 +60,7 @@ class HeightWorkTest {
 	@Test
 	void whatIsNotThereTakesNoRoom() {
 		measured();
-		demo.plan.getFitting().setStabiliser(null);
+		demo.plan.getFitting().setBacking(null);
 		assertEquals(Length.thou("27"), work().orElseThrow().target());
 		demo.pad.setSinks(null);
 		assertEquals(Length.thou("25"), work().orElseThrow().target());
@@ -96,7 +96,7 @@ class HeightWorkTest {
 	void severityChangesAtTheNanometre() {
 		measured();
 		demo.pad.setTolerance(Measure.valueOf("1 thou"));
-		demo.plan.getFitting().getStabiliser().setTolerance(Measure.valueOf("0.3 thou"));
+		demo.plan.getFitting().getBacking().setTolerance(Measure.valueOf("0.3 thou"));
 		Length target = Length.thou("7");
 		for (int sign : new int[] { -1, 1 }) {
 			Length tolerated = target.plus(Length.thou("0.5").times(sign));

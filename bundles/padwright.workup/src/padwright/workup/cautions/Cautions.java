@@ -11,7 +11,7 @@ import padwright.model.Present;
 import padwright.model.stock.Adhesive;
 import padwright.model.stock.FilmSet;
 import padwright.model.stock.Material;
-import padwright.model.stock.Stabiliser;
+import padwright.model.stock.Backing;
 import padwright.workup.service.EffectiveFitting;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
@@ -78,7 +78,7 @@ public final class Cautions {
 	private static Stream<Material> materials(EffectiveFitting fitting) {
 		Stream<Material> layers = fitting.pad().stream().flatMap(pad -> pad.getLayers().stream())
 				.map(layer -> layer.getMaterial());
-		Stream<Material> beds = Stream.concat(fitting.stabiliser().map(Stabiliser::getMaterial).stream(),
+		Stream<Material> beds = Stream.concat(fitting.backing().map(Backing::getMaterial).stream(),
 				fitting.films().map(FilmSet::getMaterial).stream());
 		return Stream.concat(layers, beds).flatMap(material -> Present.of(material).stream());
 	}

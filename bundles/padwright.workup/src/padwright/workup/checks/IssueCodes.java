@@ -80,8 +80,8 @@ public final class IssueCodes {
 	public static final String PAD_DIAMETER = "pad-diameter";
 	public static final String PAD_SHORT = "pad-short";
 	public static final String PAD_DEPTH = "pad-depth";
-	public static final String STABILISER_DIAMETER = "stabiliser-diameter";
-	public static final String STABILISER_MISSING = "stabiliser-missing";
+	public static final String BACKING_DIAMETER = "backing-diameter";
+	public static final String BACKING_MISSING = "backing-missing";
 	public static final String SPRING_WEIGHT = "spring-weight";
 	public static final String TENON_TWICE = "tenon-twice";
 	public static final String TENON_GAP = "tenon-gap";

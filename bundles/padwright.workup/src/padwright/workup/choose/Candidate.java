@@ -6,18 +6,18 @@ import java.util.Optional;
 
 import padwright.engine.length.Length;
 import padwright.model.stock.Pad;
-import padwright.model.stock.Stabiliser;
+import padwright.model.stock.Backing;
 
 /**
  * A pad for one cup.
  *
- * @param stabiliser what goes under it, if it needs one
+ * @param backing what goes under it, if it needs one
  * @param diameter of the one in stock that goes into the cup; empty where cup or stock do not say
  * @param reasons for and against it, the heaviest first
  * @param broken what rules of the shop say against it, in words; they are told, not weighed
  * @param hindrance why it cannot go in at all; empty if it can
  */
-public record Candidate(Pad pad, Optional<Stabiliser> stabiliser, Optional<Length> diameter, List<Reason> reasons,
+public record Candidate(Pad pad, Optional<Backing> backing, Optional<Length> diameter, List<Reason> reasons,
 		List<String> broken, Optional<String> hindrance) {
 
 	public Candidate {

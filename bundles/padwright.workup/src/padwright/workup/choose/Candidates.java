@@ -13,7 +13,7 @@ import padwright.model.stock.Pad;
 import padwright.model.stock.Preference;
 import padwright.model.stock.Rule;
 import padwright.model.stock.RuleSeverity;
-import padwright.model.stock.Stabiliser;
+import padwright.model.stock.Backing;
 import padwright.model.stock.Stock;
 import padwright.model.stocks.PadFigures;
 import padwright.model.systems.EffectiveKey;
@@ -48,10 +48,10 @@ final class Candidates {
 	}
 
 	private Candidate candidate(Pad pad) {
-		Optional<Stabiliser> disc = PadFigures.needsStabiliser(pad) ? stabiliser() : Optional.empty();
+		Optional<Backing> disc = PadFigures.needsBacking(pad) ? backing() : Optional.empty();
 		Fitting fitting = PlanFactory.eINSTANCE.createFitting();
 		fitting.setPad(pad);
-		fitting.setStabiliser(disc.orElse(null));
+		fitting.setBacking(disc.orElse(null));
 		KeyJob trial = job.fitted(fitting);
 		Optional<Length> cup = job.key().flatMap(EffectiveKey::cupDiameter);
 		Optional<Length> diameter = cup.flatMap(width -> diameter(pad.getDiameters(), width));
@@ -65,8 +65,8 @@ final class Candidates {
 	}
 
 	/** The one that the row or the plan uses, else the first in stock. */
-	private Optional<Stabiliser> stabiliser() {
-		return job.fitting().stabiliser().or(() -> stock.getStabilisers().stream().findFirst());
+	private Optional<Backing> backing() {
+		return job.fitting().backing().or(() -> stock.getBackings().stream().findFirst());
 	}
 
 	private static Optional<Length> diameter(Assortment diameters, Length cup) {
@@ -92,8 +92,8 @@ final class Candidates {
 		if (cup.isPresent() && pad.getDiameters() != null && diameter.isEmpty()) {
 			return Optional.of("no diameter in stock for the cup");
 		}
-		if (PadFigures.needsStabiliser(pad) && trial.fitting().stabiliser().isEmpty()) {
-			return Optional.of("needs a stabiliser, and none is in stock");
+		if (PadFigures.needsBacking(pad) && trial.fitting().backing().isEmpty()) {
+			return Optional.of("needs a backing disc, and none is in stock");
 		}
 		if (HeightWork.of(trial).filter(work -> work.target().signum() < 0).isPresent()) {
 			return Optional.of("too thick for the cup");

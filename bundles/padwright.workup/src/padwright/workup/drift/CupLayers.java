@@ -16,7 +16,7 @@ import padwright.workup.service.KeyJob;
 import padwright.workup.solve.HeightWork;
 
 /**
- * The layers in one cup from the floor up: stabiliser, full shims, pad. The full shims are those noted, or else what
+ * The layers in one cup from the floor up: backing disc, full shims, pad. The full shims are those noted, or else what
  * they have to sum to. Partial shims are left out: they are thin and do not go around.
  *
  * @param layers all of which at least one constant is known
@@ -41,7 +41,7 @@ record CupLayers(List<Layer> layers, List<UnknownLayer> unknown) {
 		}
 
 		void stack(KeyJob job) {
-			job.fitting().stabiliser().ifPresent(disc -> add("stabiliser", Present.of(disc.getMaterial()),
+			job.fitting().backing().ifPresent(disc -> add("backing", Present.of(disc.getMaterial()),
 					Lengths.of(disc.getThickness(), disc)));
 			job.fitting().films()
 					.ifPresent(films -> add("full shims", Present.of(films.getMaterial()), fullShims(job)));

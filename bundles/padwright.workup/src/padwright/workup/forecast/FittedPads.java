@@ -15,7 +15,7 @@ import padwright.model.Present;
 import padwright.model.stock.FilmSet;
 import padwright.model.stock.Layer;
 import padwright.model.stock.Material;
-import padwright.model.stock.Stabiliser;
+import padwright.model.stock.Backing;
 import padwright.workup.service.EffectiveFitting;
 import padwright.workup.service.KeyJob;
 
@@ -65,7 +65,7 @@ final class FittedPads {
 		Set<Material> limited = new LinkedHashSet<>();
 		Stream<Material> layers = fitting.pad().stream().flatMap(pad -> pad.getLayers().stream())
 				.map(Layer::getMaterial);
-		Stream<Material> bed = Stream.concat(fitting.stabiliser().map(Stabiliser::getMaterial).stream(),
+		Stream<Material> bed = Stream.concat(fitting.backing().map(Backing::getMaterial).stream(),
 				fitting.films().map(FilmSet::getMaterial).stream());
 		Stream.concat(layers, bed).flatMap(material -> Present.of(material).stream())
 				.filter(material -> material.getLasts() != null).forEach(limited::add);

@@ -13,11 +13,12 @@ public final class RecommendedWork {
 	private RecommendedWork() {
 	}
 
-	/** For the instrument first, then for each key in the plan's order, then for springs. */
+	/** For the instrument first, then for each key in the plan's order, then for springs and for the plan itself. */
 	public static List<Recommendation> of(ServicePlan plan) {
 		List<Recommendation> work = new ArrayList<>(InstrumentWork.of(plan));
 		plan.jobs().forEach(job -> work.addAll(KeyWork.of(job)));
 		work.addAll(SpringWork.of(plan));
+		InstrumentWork.bed(plan).ifPresent(work::add);
 		return List.copyOf(work);
 	}
 

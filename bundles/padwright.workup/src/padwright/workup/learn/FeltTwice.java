@@ -38,7 +38,7 @@ final class FeltTwice {
 			return new LearnedFigure(Topic.FEEL, of, Optional.empty(), Messages.of("learn.fewPairs", pairs.size()));
 		}
 		Learned scatter = new FeelScatter(leaves.stream().mapToDouble(FeltTwice::thou).toArray()).of(pairs);
-		return new LearnedFigure(Topic.FEEL, of, Optional.of(scatter), Messages.of("learn.pairs", pairs.size()));
+		return LearnedFigure.of(Topic.FEEL, of, scatter, Messages.of("learn.pairs", pairs.size()));
 	}
 
 	private static double thou(Length leaf) {

@@ -45,7 +45,7 @@ final class FirstGaps {
 		String evidence = Messages.of("learn.gaps", gaps.size(), open);
 		return open < WeibullLife.LEAST_FAILURES
 				? new LearnedFigure(Topic.ROUGHNESS, of, Optional.empty(), Messages.of("learn.fewGaps", evidence))
-				: new LearnedFigure(Topic.ROUGHNESS, of, Optional.of(new WeibullLife(gaps).median()), evidence);
+				: LearnedFigure.of(Topic.ROUGHNESS, of, new WeibullLife(gaps).median(), evidence);
 	}
 
 	private static List<LifeBracket> brackets(KeyJob job, Round round) {

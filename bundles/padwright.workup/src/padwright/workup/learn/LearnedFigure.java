@@ -3,6 +3,7 @@ package padwright.workup.learn;
 import java.util.Optional;
 
 import padwright.engine.learning.Learned;
+import padwright.workup.words.Messages;
 
 /**
  * A figure that a shop's plans tell, or do not.
@@ -13,6 +14,16 @@ import padwright.engine.learning.Learned;
  * @param evidence from how much it comes, in words; why it is not told where it is not
  */
 public record LearnedFigure(Topic topic, String of, Optional<Learned> figure, String evidence) {
+
+	/** An interval whose ends lie further apart than this tells nothing. */
+	private static final double WIDEST = 30;
+
+	/** A figure, unless its interval is too wide to tell it. */
+	static LearnedFigure of(Topic topic, String group, Learned figure, String evidence) {
+		return figure.high() > WIDEST * figure.low()
+				? new LearnedFigure(topic, group, Optional.empty(), Messages.of("learn.tooWide", evidence))
+				: new LearnedFigure(topic, group, Optional.of(figure), evidence);
+	}
 
 	/** What kinds of figures there are. */
 	public enum Topic {

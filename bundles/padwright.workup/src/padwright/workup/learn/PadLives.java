@@ -134,7 +134,7 @@ final class PadLives {
 		String evidence = Messages.of("learn.lives", brackets.size(), torn);
 		return torn < WeibullLife.LEAST_FAILURES
 				? new LearnedFigure(Topic.LIFE, of, Optional.empty(), Messages.of("learn.fewTorn", evidence))
-				: new LearnedFigure(Topic.LIFE, of, Optional.of(new WeibullLife(brackets).median()), evidence);
+				: LearnedFigure.of(Topic.LIFE, of, new WeibullLife(brackets).median(), evidence);
 	}
 
 	private static Estimate estimate(LearnedFigure figure) {
@@ -162,7 +162,6 @@ final class PadLives {
 		Exposure together = new Exposure(opened, looks.stream().mapToDouble(Exposure::years).sum());
 		return looks.size() < ShopLearning.LEAST_LOOKS
 				? new LearnedFigure(Topic.OPENING, article, Optional.empty(), Messages.of("learn.fewLooks", evidence))
-				: new LearnedFigure(Topic.OPENING, article, Optional.of(new GammaPool(List.of(together)).rate(together)),
-						evidence);
+				: LearnedFigure.of(Topic.OPENING, article, new GammaPool(List.of(together)).rate(together), evidence);
 	}
 }

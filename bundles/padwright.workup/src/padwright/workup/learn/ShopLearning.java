@@ -77,6 +77,6 @@ public record ShopLearning(int plans, List<LearnedFigure> figures) {
 		String evidence = Messages.of("learn.players", players.size(), players.stream().mapToInt(Exposure::count).sum());
 		return players.size() < LEAST_PLAYERS
 				? new LearnedFigure(Topic.TEARING, saliva, Optional.empty(), Messages.of("learn.fewPlayers", evidence))
-				: new LearnedFigure(Topic.TEARING, saliva, Optional.of(new GammaPool(players).mean()), evidence);
+				: LearnedFigure.of(Topic.TEARING, saliva, new GammaPool(players).mean(), evidence);
 	}
 }

@@ -15,7 +15,7 @@ import padwright.model.stock.Adhesive;
 import padwright.model.stock.Assortment;
 import padwright.model.stock.FilmSet;
 import padwright.model.stock.Pad;
-import padwright.model.stock.Stabiliser;
+import padwright.model.stock.Backing;
 import padwright.model.stock.StockPackage;
 import padwright.model.stock.StockedSize;
 import padwright.workup.service.CupFit;
@@ -24,15 +24,15 @@ import padwright.workup.service.KeyJob;
 /**
  * Something of the stock in one size, as it is counted and ordered.
  *
- * @param source a pad, a stabiliser, a film set, or an adhesive, which is counted by the cups that it is used in
- * @param size diameter of a pad or stabiliser, thickness of film; empty if it is cut to fit or not known
+ * @param source a pad, a backing disc, a film set, or an adhesive, which is counted by the cups that it is used in
+ * @param size diameter of a pad or backing disc, thickness of film; empty if it is cut to fit or not known
  */
 public record Article(Titled source, Optional<Length> size) {
 
-	private static final List<EClass> KINDS = List.of(StockPackage.Literals.PAD, StockPackage.Literals.STABILISER,
+	private static final List<EClass> KINDS = List.of(StockPackage.Literals.PAD, StockPackage.Literals.BACKING,
 			StockPackage.Literals.FILM_SET, StockPackage.Literals.ADHESIVE);
 
-	/** Pads, then stabilisers, then film, then glue; by name; smallest first. */
+	/** Pads, then backing discs, then film, then glue; by name; smallest first. */
 	static final Comparator<Article> ORDER = Comparator
 			.comparing((Article article) -> KINDS.indexOf(article.source.eClass()))
 			.thenComparing(article -> article.source.getName())
@@ -53,9 +53,9 @@ public record Article(Titled source, Optional<Length> size) {
 		return job.fitting().pad().map(pad -> new Article(pad, diameter(job, pad.getDiameters())));
 	}
 
-	/** The stabiliser of a row, likewise; without a size where the stock cuts it to fit. */
-	public static Optional<Article> stabiliser(KeyJob job) {
-		return job.fitting().stabiliser().map(disc -> new Article(disc,
+	/** The backing disc of a row, likewise; without a size where the stock cuts it to fit. */
+	public static Optional<Article> backing(KeyJob job) {
+		return job.fitting().backing().map(disc -> new Article(disc,
 				disc.getDiameters() == null ? Optional.empty() : diameter(job, disc.getDiameters())));
 	}
 
@@ -89,11 +89,11 @@ public record Article(Titled source, Optional<Length> size) {
 	/** Of one; empty if the stock does not say. */
 	public Optional<BigDecimal> price() {
 		return Optional.ofNullable(source instanceof Pad pad ? pad.getPrice()
-				: source instanceof Stabiliser disc ? disc.getPrice()
+				: source instanceof Backing disc ? disc.getPrice()
 				: source instanceof Adhesive glue ? glue.getPrice() : ((FilmSet) source).getPrice());
 	}
 
-	/** As in {@code engineered pad 17.5 mm}, {@code polyester film 0.5 thou}. */
+	/** As in {@code rigid-base pad 17.5 mm}, {@code polyester film 0.5 thou}. */
 	public String label() {
 		String name = Labels.of(source) + (source instanceof Adhesive ? " for a cup" : "");
 		LengthUnit unit = source instanceof FilmSet ? LengthUnit.THOU : LengthUnit.MILLIMETRE;
@@ -103,7 +103,7 @@ public record Article(Titled source, Optional<Length> size) {
 	/** The sizes on hand; null for glue, and for what is cut to fit. */
 	private Assortment assortment() {
 		return source instanceof Pad pad ? pad.getDiameters()
-				: source instanceof Stabiliser disc ? disc.getDiameters()
+				: source instanceof Backing disc ? disc.getDiameters()
 				: source instanceof FilmSet films ? films.getThicknesses() : null;
 	}
 

@@ -8,11 +8,11 @@ public final class FitWords {
 	private FitWords() {
 	}
 
-	/** As in {@code engineered pad on 20 thou disc, polyester film, Shellac}; empty for nothing. */
+	/** As in {@code rigid-base pad on 20 thou disc, polyester film, Shellac}; empty for nothing. */
 	public static String of(EffectiveFitting fitting) {
 		StringBuilder text = new StringBuilder();
 		fitting.pad().ifPresent(pad -> text.append(Labels.of(pad)));
-		fitting.stabiliser().ifPresent(disc -> text.append(" on ").append(Labels.of(disc)));
+		fitting.backing().ifPresent(disc -> text.append(" on ").append(Labels.of(disc)));
 		fitting.films().ifPresent(films -> text.append(", ").append(Labels.of(films)));
 		fitting.adhesive().ifPresent(glue -> text.append(", ").append(Labels.of(glue)));
 		return text.toString();

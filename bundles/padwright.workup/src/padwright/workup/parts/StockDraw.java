@@ -14,7 +14,7 @@ import padwright.model.keysystem.Titled;
 import padwright.model.stock.Assortment;
 import padwright.model.stock.FilmSet;
 import padwright.model.stock.Pad;
-import padwright.model.stock.Stabiliser;
+import padwright.model.stock.Backing;
 import padwright.model.stock.Stock;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.PlanSolution;
@@ -24,7 +24,7 @@ import padwright.workup.solve.PlanSolution;
  * may want more, which is the shortage.
  *
  * @param plans that draw on the stock
- * @param lines pads, stabilisers and film in the order of the stock; then what the plans take in sizes that it lacks
+ * @param lines pads, backing discs and film in the order of the stock; then what the plans take in sizes that it lacks
  */
 public record StockDraw(Stock stock, List<ServicePlan> plans, List<StockLine> lines) {
 
@@ -54,7 +54,7 @@ public record StockDraw(Stock stock, List<ServicePlan> plans, List<StockLine> li
 	private static Stream<Article> articles(Stock stock) {
 		Stream<Article> pads = stock.getPads().stream().flatMap((Pad pad) -> sizes(pad, pad.getDiameters()));
 		Stream<Article> discs =
-				stock.getStabilisers().stream().flatMap((Stabiliser disc) -> sizes(disc, disc.getDiameters()));
+				stock.getBackings().stream().flatMap((Backing disc) -> sizes(disc, disc.getDiameters()));
 		Stream<Article> films = stock.getFilms().stream().flatMap((FilmSet film) -> sizes(film, film.getThicknesses()));
 		return Stream.of(pads, discs, films).flatMap(all -> all);
 	}

@@ -22,8 +22,8 @@ import padwright.workup.solve.PlanSolution;
 public record Take(Article article, KeyJob job, boolean noted) {
 
 	/**
-	 * All that a solved plan takes, in its order: for each key a pad with its stabiliser and glue, a blank of film for
-	 * each full shim and each partial one. A pad that was found sound stays, with its stabiliser. Pad, stabiliser and
+	 * All that a solved plan takes, in its order: for each key a pad with its backing disc and glue, a blank of film for
+	 * each full shim and each partial one. A pad that was found sound stays, with its disc. Pad, backing disc and
 	 * glue count as taken with the full shims, since they go into the cup together. A key that has two rows by mistake
 	 * gets one pad.
 	 */
@@ -45,7 +45,7 @@ public record Take(Article article, KeyJob job, boolean noted) {
 			return;
 		}
 		Article.pad(row.job()).ifPresent(pad -> takes.add(new Take(pad, row.job(), row.stackNoted())));
-		Article.stabiliser(row.job()).ifPresent(disc -> takes.add(new Take(disc, row.job(), row.stackNoted())));
+		Article.backing(row.job()).ifPresent(disc -> takes.add(new Take(disc, row.job(), row.stackNoted())));
 		Article.glue(row.job()).ifPresent(glue -> takes.add(new Take(glue, row.job(), row.stackNoted())));
 	}
 

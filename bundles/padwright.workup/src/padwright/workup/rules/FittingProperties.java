@@ -18,12 +18,12 @@ import padwright.model.stock.Layer;
 import padwright.model.stock.LayerRole;
 import padwright.model.stock.Material;
 import padwright.model.stock.Pad;
-import padwright.model.stock.Stabiliser;
+import padwright.model.stock.Backing;
 import padwright.model.stocks.PadFigures;
 import padwright.workup.service.EffectiveFitting;
 import padwright.workup.service.KeyJob;
 
-/** What rules can ask about pad, stabiliser, film and glue, and what these are made of. */
+/** What rules can ask about pad, backing disc, film and glue, and what these are made of. */
 final class FittingProperties {
 
 	private FittingProperties() {
@@ -33,8 +33,8 @@ final class FittingProperties {
 		PropertyList list = new PropertyList(false);
 		addPad(list);
 		addMaterials(list);
-		list.named("stabiliser", job -> job.fitting().stabiliser());
-		list.materials("stabiliser.material", job -> job.fitting().stabiliser().map(Stabiliser::getMaterial).stream());
+		list.named("backing", job -> job.fitting().backing());
+		list.materials("backing.material", job -> job.fitting().backing().map(Backing::getMaterial).stream());
 		list.named("shim", job -> job.fitting().films());
 		list.materials("shim.material", job -> job.fitting().films().map(FilmSet::getMaterial).stream());
 		list.named("glue", job -> job.fitting().adhesive());
@@ -80,7 +80,7 @@ final class FittingProperties {
 	private static Stream<Material> materials(EffectiveFitting fitting) {
 		Stream<Material> layers = fitting.pad().stream().flatMap(pad -> pad.getLayers().stream())
 				.map(Layer::getMaterial);
-		Stream<Material> beds = Stream.concat(fitting.stabiliser().map(Stabiliser::getMaterial).stream(),
+		Stream<Material> beds = Stream.concat(fitting.backing().map(Backing::getMaterial).stream(),
 				fitting.films().map(FilmSet::getMaterial).stream());
 		return Stream.concat(layers, beds).flatMap(material -> Present.of(material).stream());
 	}

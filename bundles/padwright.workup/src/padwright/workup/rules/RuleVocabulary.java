@@ -16,7 +16,7 @@ public final class RuleVocabulary {
 
 	private static final Map<String, EClass> ARTICLES = Map.of(
 			"pad", StockPackage.Literals.PAD,
-			"stabiliser", StockPackage.Literals.STABILISER,
+			"backing", StockPackage.Literals.BACKING,
 			"shim", StockPackage.Literals.FILM_SET,
 			"glue", StockPackage.Literals.ADHESIVE);
 

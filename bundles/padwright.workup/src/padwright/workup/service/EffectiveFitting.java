@@ -10,10 +10,10 @@ import padwright.model.plan.Fitting;
 import padwright.model.stock.Adhesive;
 import padwright.model.stock.FilmSet;
 import padwright.model.stock.Pad;
-import padwright.model.stock.Stabiliser;
+import padwright.model.stock.Backing;
 
 /**
- * What is fitted into one cup. A key's own fitting replaces pad and stabiliser of the plan's together, since they
+ * What is fitted into one cup. A key's own fitting replaces pad and backing disc of the plan's together, since they
  * belong together; film and glue it leaves unsaid are the plan's.
  *
  * @param own the key's fitting, or null
@@ -30,8 +30,8 @@ public record EffectiveFitting(Fitting own, Fitting planned) {
 		return source().flatMap(fitting -> Present.of(fitting.getPad()));
 	}
 
-	public Optional<Stabiliser> stabiliser() {
-		return source().flatMap(fitting -> Present.of(fitting.getStabiliser()));
+	public Optional<Backing> backing() {
+		return source().flatMap(fitting -> Present.of(fitting.getBacking()));
 	}
 
 	public Optional<FilmSet> films() {

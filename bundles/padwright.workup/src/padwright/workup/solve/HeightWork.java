@@ -13,7 +13,7 @@ import padwright.engine.height.HeightTolerance;
 import padwright.engine.length.Length;
 import padwright.model.Lengths;
 import padwright.model.stock.Pad;
-import padwright.model.stock.Stabiliser;
+import padwright.model.stock.Backing;
 import padwright.model.stocks.PadFigures;
 import padwright.workup.checks.Severity;
 import padwright.workup.service.KeyJob;
@@ -22,7 +22,7 @@ import padwright.workup.words.Messages;
 
 /**
  * What the full shims under one pad have to sum to. Where the depth of the cup and the thickness of the pad are known,
- * the height equation says it; else the trade's shortcut, by which pad and stabiliser lie flush with the lip and the
+ * the height equation says it; else the trade's shortcut, by which pad and backing disc lie flush with the lip and the
  * shims make up the empty-cup gap (common practice, no source). The mean gap is taken to the nanometre.
  */
 public final class HeightWork {
@@ -53,10 +53,10 @@ public final class HeightWork {
 				.or(() -> pad.flatMap(article -> Lengths.of(article.getThickness(), article)))
 				.filter(length -> length.signum() > 0);
 		Length seat = pad.flatMap(PadFigures::sinks).orElse(Length.ZERO);
-		Length stabiliser = job.fitting().stabiliser().flatMap(disc -> Lengths.of(disc.getThickness(), disc))
+		Length backing = job.fitting().backing().flatMap(disc -> Lengths.of(disc.getThickness(), disc))
 				.orElse(Length.ZERO);
 		return job.key().flatMap(key -> key.cupDepth()).filter(length -> length.signum() > 0).flatMap(
-				depth -> thickness.map(pads -> new HeightEquation(depth, gap, seat, stabiliser, pads)));
+				depth -> thickness.map(pads -> new HeightEquation(depth, gap, seat, backing, pads)));
 	}
 
 	/** The thickness of the pad that went in, where it was measured. */
@@ -64,7 +64,7 @@ public final class HeightWork {
 		return Lengths.of(job.service().getMeasured(), job.service()).filter(length -> length.signum() > 0);
 	}
 
-	/** What the full shims have to sum to; below zero where pad and stabiliser are too much for the cup. */
+	/** What the full shims have to sum to; below zero where pad and backing disc are too much for the cup. */
 	public Length target() {
 		return target;
 	}
@@ -84,7 +84,7 @@ public final class HeightWork {
 		return error(stack).isLongerThan(job.plan().tolerance());
 	}
 
-	/** An error where no pad or stabiliser within its own tolerance could make up for the stack; else a warning. */
+	/** An error where no pad or backing disc within its own tolerance could make up for the stack; else a warning. */
 	public Severity severity(List<Length> stack) {
 		Length worst = job.plan().tolerance().plus(tolerance().worstCase());
 		return error(stack).isLongerThan(worst) ? Severity.ERROR : Severity.WARNING;
@@ -100,8 +100,8 @@ public final class HeightWork {
 	public HeightTolerance tolerance() {
 		Optional<Length> pad = measured(job).isPresent() ? Optional.empty()
 				: job.fitting().pad().flatMap((Pad article) -> Lengths.of(article.getTolerance(), article));
-		Optional<Length> disc = job.fitting().stabiliser()
-				.flatMap((Stabiliser article) -> Lengths.of(article.getTolerance(), article));
+		Optional<Length> disc = job.fitting().backing()
+				.flatMap((Backing article) -> Lengths.of(article.getTolerance(), article));
 		return HeightTolerance.ofParts(Stream.of(pad, disc).flatMap(Optional::stream).toList());
 	}
 

@@ -23,7 +23,7 @@ final class Obstacles {
 	private static final Set<String> CODES = Set.of(IssueCodes.UNIT_SUSPECT, IssueCodes.TOO_FINE,
 			IssueCodes.READING_COUNT, IssueCodes.DASH_NOT_GRADED, IssueCodes.OUT_NOT_IN_PLACE,
 			IssueCodes.READING_UNKNOWN_LEAF, IssueCodes.HOURS_MISSING,
-			IssueCodes.HOUR_TWICE, IssueCodes.STABILISER_MISSING, IssueCodes.PAD_DEPTH,
+			IssueCodes.HOUR_TWICE, IssueCodes.BACKING_MISSING, IssueCodes.PAD_DEPTH,
 			IssueCodes.DUPLICATE_SERVICE);
 
 	private final Map<EObject, List<String>> byRow = new LinkedHashMap<>();

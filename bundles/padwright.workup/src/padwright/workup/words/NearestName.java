@@ -9,9 +9,14 @@ public final class NearestName {
 	private NearestName() {
 	}
 
-	/** The name with the fewest letters to change, the first of equals; empty among none. */
+	/**
+	 * The name with the fewest letters to change, the first of equals; empty among none. Words of earlier versions count
+	 * as what they have become.
+	 */
 	public static String among(Collection<String> names, String written) {
-		return names.stream().min(Comparator.comparingInt(name -> distance(name, written))).orElse("");
+		String renewed = FormerWords.renewed(written);
+		String meant = names.contains(renewed) ? renewed : written;
+		return names.stream().min(Comparator.comparingInt(name -> distance(name, meant))).orElse("");
 	}
 
 	/** Levenshtein's edit distance. */

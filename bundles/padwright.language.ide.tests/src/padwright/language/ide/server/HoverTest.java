@@ -23,7 +23,7 @@ class HoverTest {
 
 	private static final String PLAN = """
 			plan Work for BoehmC with Bench {
-				fit Engineered on Disc20 with Clear glue ThinGlue
+				fit Rigid on Disc20 with Clear glue ThinGlue
 				read at 12 3 6 9
 				key Fs empty 15 15 14.5 15.5 stack 7.5 felt . 0.5 . 1 shim 0.5 from 8 to 10
 				key F empty 15 15 15 15 felt . . . .
@@ -53,7 +53,7 @@ class HoverTest {
 	@Test
 	void tellsTheHeightWithItsFigures() throws Exception {
 		String told = told(plan, Texts.start(PLAN, "stack"));
-		assertTrue(told.contains("depth 116.54 + gap 15 + sinks 2 − stabiliser 20 − pad 98 = 15.54 thou"), told);
+		assertTrue(told.contains("depth 116.54 + gap 15 + sinks 2 − backing disc 20 − pad 98 = 15.54 thou"), told);
 		assertTrue(told.contains("sums to 7.5 thou, 8.04 thou too low"), told);
 	}
 
@@ -74,7 +74,7 @@ class HoverTest {
 
 	@Test
 	void tellsWhatTheStockSaysOfAnArticle() throws Exception {
-		String told = told(plan, Texts.start(PLAN, "Engineered"));
+		String told = told(plan, Texts.start(PLAN, "Rigid"));
 		assertTrue(told.contains("98 thou ± 1 thou"), told);
 		assertTrue(told.contains("animal product"), told);
 	}

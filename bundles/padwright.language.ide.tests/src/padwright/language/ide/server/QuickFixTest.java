@@ -27,10 +27,11 @@ class QuickFixTest {
 			stock Bench {
 				material paper { hazard H315 }
 				kind foam { }
+				kind rigid { }
 				pad Soft { thick 121 thou sinks 5 thou diameters 16 mm }
 				pad Big { thick 121 thou diameters 30 mm }
-				pad Hard { thick 98 thou needs stabiliser }
-				stabiliser Disc paper 20 thou
+				pad Hard { thick 98 thou needs backing }
+				backing Disc paper 20 thou
 				film Clear paper { 0.5 1 2 5 7.5 thou }
 				feeler Half 0.5 thou
 				feeler One 1 thou
@@ -93,7 +94,7 @@ class QuickFixTest {
 			dash-not-graded | 9 | 9 key A felt . . - . | Grade the readings of this plan | 9 graded key A felt . . - .
 			out-not-in-place | key A | key A felt . 1 . . shim 1 from 2 to 4 felt . . . . out 0.5 from 2 to 5 | \
 			Take out 1 from 2 to 4 | key A felt . 1 . . shim 1 from 2 to 4 felt . . . . out 1 from 2 to 4
-			stabiliser-missing | key A | key A fit Hard | Put it on Disc | key A fit Hard on Disc
+			backing-missing | key A | key A fit Hard | Put it on Disc | key A fit Hard on Disc
 			pad-diameter | key A | key A fit Big | Fit Soft | key A fit Soft
 			syntax | key A | key A felt . . . . empty 15 | Put the parts of the row in their order | key A empty 15 felt . . . .
 			syntax | key A | key A felt . . . . shim 0.5 from 2 to 16 | Change to 4 | key A felt . . . . shim 0.5 from 2 to 4
@@ -127,6 +128,11 @@ class QuickFixTest {
 			link | film Clear paper | film Clear papers | Change to paper | film Clear paper
 			hazard-unknown | H315 | HH315 | Change to H315 | H315
 			rule-property-unknown | when pad is Big | when pads is Big | Change to pad | when pad is Big
+			rule-property-unknown | when pad is Big | when stabiliser is Disc | Change to backing | when backing is Disc
+			rule-value | when pad is Big | when pad.kind is engineered | Change to rigid | when pad.kind is rigid
+			link | pad Hard { | pad Hard { kind engineered | Change to rigid | pad Hard { kind rigid
+			syntax | backing Disc | stabiliser Disc | Write backing | backing Disc
+			syntax | needs backing | needs stabiliser | Write backing | needs backing
 			rule-value | when pad is Big | when pad.kind is foams | Change to foam | when pad.kind is foam
 			link | pad Hard { | pad Hard { kind foams | Change to foam | pad Hard { kind foam
 			rule-operator | when pad is Big | when pad < Big | Change to isnt | when pad isnt Big

@@ -26,7 +26,7 @@ import padwright.model.plan.PlanPackage;
 import padwright.model.plan.Regulation;
 import padwright.model.stock.Assortment;
 import padwright.model.stock.Pad;
-import padwright.model.stock.Stabiliser;
+import padwright.model.stock.Backing;
 import padwright.model.systems.EffectiveKey;
 import padwright.model.systems.EffectiveSystem;
 import padwright.workup.service.CupFit;
@@ -40,7 +40,7 @@ final class FittingReferences {
 			PlanPackage.Literals.REGULATION__DRIVER, FittingReferences::drivesAny,
 			PlanPackage.Literals.REGULATION__DRIVEN, FittingReferences::isDriven,
 			PlanPackage.Literals.FITTING__PAD, FittingReferences::entersCup,
-			PlanPackage.Literals.FITTING__STABILISER, FittingReferences::entersCup,
+			PlanPackage.Literals.FITTING__BACKING, FittingReferences::entersCup,
 			KeySystemPackage.Literals.KEY_CHANGE__KEY, FittingReferences::isInherited,
 			KeySystemPackage.Literals.KEY_REMOVAL__KEY, FittingReferences::isInherited,
 			KeySystemPackage.Literals.COUPLING__DRIVEN, (key, context) -> key != context,
@@ -80,7 +80,7 @@ final class FittingReferences {
 
 	/** Where the cup is known, only what enters it. */
 	private static boolean entersCup(EObject article, EObject place) {
-		Assortment diameters = article instanceof Pad pad ? pad.getDiameters() : ((Stabiliser) article).getDiameters();
+		Assortment diameters = article instanceof Pad pad ? pad.getDiameters() : ((Backing) article).getDiameters();
 		return diameters == null || Rows.around(place).flatMap(job -> job.key()).flatMap(EffectiveKey::cupDiameter)
 				.filter(cup -> CupFit.diameter(diameters, cup).isEmpty()).isEmpty();
 	}

@@ -18,7 +18,7 @@ import padwright.model.stock.Feeler;
 import padwright.model.stock.FilmSet;
 import padwright.model.stock.Material;
 import padwright.model.stock.Pad;
-import padwright.model.stock.Stabiliser;
+import padwright.model.stock.Backing;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.FilmStore;
 
@@ -33,7 +33,7 @@ public final class ArticleFacts {
 		if (article instanceof Pad pad) {
 			return concat(pad(pad), pad.getLayers().stream().map(layer -> layer.getMaterial()));
 		}
-		if (article instanceof Stabiliser disc) {
+		if (article instanceof Backing disc) {
 			return concat(List.of(title(disc) + measure(disc.getThickness())), Stream.of(disc.getMaterial()));
 		}
 		if (article instanceof FilmSet films) {
@@ -70,8 +70,8 @@ public final class ArticleFacts {
 				+ Optional.ofNullable(pad.getTolerance()).map(off -> " ± " + off).orElse(""));
 		number("article.sinks", pad.getSinks(), parts);
 		number("article.stiffness", pad.getStiffness(), parts);
-		if (pad.isNeedsStabiliser()) {
-			parts.add(Messages.of("article.needsStabiliser"));
+		if (pad.isNeedsBacking()) {
+			parts.add(Messages.of("article.needsBacking"));
 		}
 		return List.of(String.join(", ", parts));
 	}

@@ -79,7 +79,7 @@ public final class Facts {
 	}
 
 	private static List<String> fitting(Fitting fitting) {
-		return Stream.of(fitting.getPad(), fitting.getStabiliser(), fitting.getFilms(), fitting.getAdhesive())
+		return Stream.of(fitting.getPad(), fitting.getBacking(), fitting.getFilms(), fitting.getAdhesive())
 				.filter(article -> article != null).flatMap(article -> of(article, fitting).stream()).distinct()
 				.toList();
 	}

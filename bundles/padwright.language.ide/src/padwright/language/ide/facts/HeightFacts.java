@@ -15,7 +15,7 @@ public final class HeightFacts {
 	private HeightFacts() {
 	}
 
-	/** For example {@code Full shims = depth 116.14 + gap 15 + sinks 2 − stabiliser 20 − pad 98 = 15.14 thou}. */
+	/** For example {@code Full shims = depth 116.14 + gap 15 + sinks 2 − backing disc 20 − pad 98 = 15.14 thou}. */
 	public static List<String> of(KeyJob job) {
 		Optional<HeightWork> work = HeightWork.of(job);
 		return work.map(known -> List.of(target(known), tolerance(known), measured(known), sum(job, known)))
@@ -38,7 +38,7 @@ public final class HeightFacts {
 
 	private static String equation(HeightEquation parts) {
 		return Messages.of("height.equation", Figures.number(parts.cupDepth()), Figures.number(parts.emptyGap()),
-				Figures.number(parts.seat()), Figures.number(parts.stabiliser()), Figures.number(parts.pad()),
+				Figures.number(parts.seat()), Figures.number(parts.backing()), Figures.number(parts.pad()),
 				Figures.thou(parts.fullShims()));
 	}
 

@@ -31,7 +31,7 @@ public final class Cures {
 			Map.entry(IssueCodes.DRIVEN_KEY_MISSING, RowCures::remove),
 			Map.entry(IssueCodes.PAD_DIAMETER, RowCures::otherPads),
 			Map.entry(IssueCodes.PAD_SHORT, RowCures::otherPads),
-			Map.entry(IssueCodes.STABILISER_MISSING, RowCures::stabilisers));
+			Map.entry(IssueCodes.BACKING_MISSING, RowCures::backings));
 
 	private Cures() {
 	}

@@ -18,7 +18,7 @@ import padwright.model.plan.PlanPackage;
 import padwright.model.plan.Round;
 import padwright.model.stock.Assortment;
 import padwright.model.stock.Pad;
-import padwright.model.stock.Stabiliser;
+import padwright.model.stock.Backing;
 import padwright.workup.service.CupFit;
 import padwright.workup.service.KeyJob;
 
@@ -89,8 +89,8 @@ final class RowCures {
 	}
 
 	private static Optional<Fix> withPad(Pad pad, KeyJob job) {
-		Optional<Stabiliser> disc = pad.isNeedsStabiliser() ? discs(job).findFirst() : Optional.empty();
-		if (pad.isNeedsStabiliser() && disc.isEmpty()) {
+		Optional<Backing> disc = pad.isNeedsBacking() ? discs(job).findFirst() : Optional.empty();
+		if (pad.isNeedsBacking() && disc.isEmpty()) {
 			return Optional.empty();
 		}
 		String fitting = pad.getName() + disc.map(found -> " on " + found.getName()).orElse("");
@@ -103,13 +103,13 @@ final class RowCures {
 			return NodeText.insertAfter(keyOrFound(row), " fit " + fitting);
 		}
 		INode first = NodeText.nodes(own, PlanPackage.Literals.FITTING__PAD).get(0);
-		List<INode> disc = NodeText.nodes(own, PlanPackage.Literals.FITTING__STABILISER);
+		List<INode> disc = NodeText.nodes(own, PlanPackage.Literals.FITTING__BACKING);
 		int end = (disc.isEmpty() ? first : disc.get(0)).getEndOffset();
 		return new TextEdit(first.getOffset(), end - first.getOffset(), fitting);
 	}
 
-	/** Puts a stabiliser under the pad, where the pad is named. */
-	static List<Fix> stabilisers(Site site) {
+	/** Puts a backing disc under the pad, where the pad is named. */
+	static List<Fix> backings(Site site) {
 		return Rows.around(site.element()).stream().flatMap(job -> job.fitting().source().stream()
 				.flatMap(fitting -> discs(job).map(disc -> putOn(disc.getName(), fitting)))).toList();
 	}
@@ -120,11 +120,11 @@ final class RowCures {
 	}
 
 	/** Those of the stock that enter the cup, the planned one first. */
-	private static Stream<Stabiliser> discs(KeyJob job) {
+	private static Stream<Backing> discs(KeyJob job) {
 		Fitting planned = job.plan().plan().getFitting();
-		Stabiliser first = planned == null ? null : planned.getStabiliser();
+		Backing first = planned == null ? null : planned.getBacking();
 		return Stream.concat(Stream.ofNullable(first), job.plan().stock().stream()
-				.flatMap(stock -> stock.getStabilisers().stream())).distinct()
+				.flatMap(stock -> stock.getBackings().stream())).distinct()
 				.filter(disc -> enters(disc.getDiameters(), job));
 	}
 

@@ -13,6 +13,7 @@ import padwright.language.ide.words.Messages;
 import padwright.language.messages.Wording;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemPackage;
+import padwright.workup.words.FormerWords;
 
 /** Cures for words of earlier versions of the language, words that are no names, and names that nothing has. */
 final class WordCures {
@@ -27,7 +28,7 @@ final class WordCures {
 	/** Writes a word as it is written now, or as a name. */
 	static List<Fix> written(Site site) {
 		String word = site.text().strip().split("\\s", 2)[0];
-		return Wording.ofFormer(word).or(() -> Wording.asName(wordBefore(site), word))
+		return FormerWords.now(word).or(() -> Wording.asName(wordBefore(site), word))
 				.map(right -> Fix.of(Messages.of("fix.write", right), new TextEdit(site.offset(), word.length(), right)))
 				.stream().toList();
 	}

@@ -12,7 +12,7 @@ import padwright.workup.checks.Place;
 import padwright.workup.service.CupFit;
 import padwright.workup.service.KeyJob;
 
-/** Pad and stabiliser come in a diameter that fits the cup. */
+/** Pad and backing disc come in a diameter that fits the cup. */
 public final class CupFitCheck extends Check<KeyJob> {
 
 	public CupFitCheck() {
@@ -28,8 +28,8 @@ public final class CupFitCheck extends Check<KeyJob> {
 		Place place = Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__KEY);
 		job.fitting().pad().filter(pad -> job.padSize().isEmpty()).ifPresent(pad -> check(pad.getName(),
 				pad.getDiameters(), cup, job, IssueCodes.PAD_DIAMETER, place, findings));
-		job.fitting().stabiliser().ifPresent(disc -> check(disc.getName(), disc.getDiameters(), cup, job,
-				IssueCodes.STABILISER_DIAMETER, place, findings));
+		job.fitting().backing().ifPresent(disc -> check(disc.getName(), disc.getDiameters(), cup, job,
+				IssueCodes.BACKING_DIAMETER, place, findings));
 	}
 
 	private static void check(String article, Assortment diameters, Length cup, KeyJob job, String code, Place place,

@@ -9,7 +9,7 @@ import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
 import padwright.workup.service.KeyJob;
 
-/** A stabiliser leaves room in the cup for the pad. */
+/** A backing disc leaves room in the cup for the pad. */
 public final class PadDepthCheck extends Check<KeyJob> {
 
 	public PadDepthCheck() {
@@ -18,7 +18,7 @@ public final class PadDepthCheck extends Check<KeyJob> {
 
 	@Override
 	protected void check(KeyJob job, Findings findings) {
-		job.key().flatMap(key -> key.cupDepth()).ifPresent(depth -> job.fitting().stabiliser()
+		job.key().flatMap(key -> key.cupDepth()).ifPresent(depth -> job.fitting().backing()
 				.flatMap(disc -> Lengths.of(disc.getThickness(), disc))
 				.filter(disc -> !disc.isShorterThan(depth))
 				.ifPresent(disc -> findings.error(IssueCodes.PAD_DEPTH,

@@ -39,9 +39,9 @@ final class PlausibleLengths {
 		MEASURES.put(StockPackage.Literals.PAD__TOLERANCE, Plausible.thou("padTolerance", "0.01", "20"));
 		MEASURES.put(StockPackage.Literals.PAD__SINKS, Plausible.thou("sinking", "0.01", "20"));
 		MEASURES.put(StockPackage.Literals.LAYER__THICKNESS, Plausible.thou("layer", "0.2", "250"));
-		MEASURES.put(StockPackage.Literals.STABILISER__THICKNESS, Plausible.thou("stabiliser", "2", "100"));
-		MEASURES.put(StockPackage.Literals.STABILISER__TOLERANCE,
-				Plausible.thou("stabiliserTolerance", "0.01", "20"));
+		MEASURES.put(StockPackage.Literals.BACKING__THICKNESS, Plausible.thou("backing", "2", "100"));
+		MEASURES.put(StockPackage.Literals.BACKING__TOLERANCE,
+				Plausible.thou("backingTolerance", "0.01", "20"));
 		MEASURES.put(StockPackage.Literals.FEELER__THICKNESS, Plausible.thou("feeler", "0.1", "20"));
 		MEASURES.put(StockPackage.Literals.ADHESIVE__FILLS, Plausible.thou("gluedGap", "0.1", "100"));
 		MEASURES.put(PlanPackage.Literals.PLAN__TOLERANCE, Plausible.thou("seatTolerance", "0.05", "10"));
@@ -55,7 +55,7 @@ final class PlausibleLengths {
 		MEASURES.put(PlanPackage.Literals.TENON__GAP, Plausible.thou("tenonGap", "0.05", "20"));
 		ROWS.put(StockPackage.Literals.FILM_SET__THICKNESSES, FILM);
 		ROWS.put(StockPackage.Literals.PAD__DIAMETERS, DISC);
-		ROWS.put(StockPackage.Literals.STABILISER__DIAMETERS, DISC);
+		ROWS.put(StockPackage.Literals.BACKING__DIAMETERS, DISC);
 		ROWS.put(PlanPackage.Literals.KEY_SERVICE__STACK, FILM);
 		ROWS.put(PlanPackage.Literals.KEY_SERVICE__EMPTY, Plausible.thou("emptyGap", "0", "120"));
 	}

@@ -73,7 +73,7 @@ final class ArchiveGenerator {
 				+ random.nextInt(STOCKS) + " {\n\tdate 20" + (10 + random.nextInt(15)) + "-0" + (1 + random.nextInt(9))
 				+ "-1" + random.nextInt(10) + "\n\tseat within 0.5 thou\n\tbed 13..17 thou\n\tplayer \"P-"
 				+ random.nextInt(900) + "\" { tone bright saliva mild home 22 °C 55 %RH }\n"
-				+ "\tfit Engineered on Disc20 with Clear glue Shellac\n\tread at 12 3 6 9\n");
+				+ "\tfit Rigid on Disc20 with Clear glue Shellac\n\tread at 12 3 6 9\n");
 		KEYS.forEach(key -> row(key, random, text));
 		for (String coupling : COUPLINGS) {
 			text.append("\tregulate ").append(coupling).append(" : 0.5 thou light at ")

@@ -9,18 +9,18 @@ import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
 import padwright.workup.service.KeyJob;
 
-/** A pad that needs a stabiliser has one. */
-public final class StabiliserCheck extends Check<KeyJob> {
+/** A pad that needs a backing disc has one. */
+public final class BackingCheck extends Check<KeyJob> {
 
-	public StabiliserCheck() {
+	public BackingCheck() {
 		super(KeyJob.class);
 	}
 
 	@Override
 	protected void check(KeyJob job, Findings findings) {
-		job.fitting().pad().filter(pad -> PadFigures.needsStabiliser(pad) && job.fitting().stabiliser().isEmpty())
-				.ifPresent(pad -> findings.error(IssueCodes.STABILISER_MISSING,
+		job.fitting().pad().filter(pad -> PadFigures.needsBacking(pad) && job.fitting().backing().isEmpty())
+				.ifPresent(pad -> findings.error(IssueCodes.BACKING_MISSING,
 						Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__KEY),
-						Advice.of(IssueCodes.STABILISER_MISSING, pad.getName(), job.name())));
+						Advice.of(IssueCodes.BACKING_MISSING, pad.getName(), job.name())));
 	}
 }
