@@ -33,6 +33,7 @@ import padwright.workbench.tour.TourView;
 import padwright.workbench.views.CupSectionView;
 import padwright.workbench.views.KeyMapView;
 import padwright.workbench.views.KeyTableView;
+import padwright.workbench.views.LayoutView;
 import padwright.workbench.views.RegulationView;
 import padwright.workbench.views.RimClockView;
 
@@ -87,6 +88,13 @@ class ScreensTest {
 		Driver.waitFor("the system on the bench", () -> bench.shown().work().isPresent());
 		settle();
 		picture(Driver.ui(ScreensTest::shell), "system");
+		LayoutView view = (LayoutView) Driver.view(LayoutView.ID);
+		Driver.ui(() -> {
+			view.control().editing().select(Set.of("key:Fs"));
+			return null;
+		});
+		settle();
+		picture(Driver.ui(ScreensTest::shell), "layout");
 	}
 
 	private static void pictures(PlanEditor editor) throws Exception {
