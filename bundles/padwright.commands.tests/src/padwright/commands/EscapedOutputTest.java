@@ -37,7 +37,8 @@ class EscapedOutputTest {
 				+ "\tfeeler H 0.5 thou\n\tfeeler O 1 thou\n}\n");
 		plan = CommandRun.write(folder, "p.plan", "plan P \"" + HOSTILE + "\" for S serial \"" + HOSTILE
 				+ "\" with Stores {\n\tplayer \"" + HOSTILE + "\" { }\n\tfit P with F\n\tread at 12 3 6 9\n"
-				+ "\tkey A empty 15 15 15 15 felt . . . 0.5 remark \"" + HOSTILE + "\"\n}\n");
+				+ "\tkey A empty 15 15 15 15 felt . . . 0.5 shim 0.5 from 7 to 11 delivered . . . . remark \"" + HOSTILE
+				+ "\"\n}\n");
 	}
 
 	@Test

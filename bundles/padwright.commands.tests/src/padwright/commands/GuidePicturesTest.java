@@ -29,7 +29,7 @@ class GuidePicturesTest {
 	@CsvSource({
 			"card,     plans/first.plan,   First-bench-card-1.svg,   bench-card.svg",
 			"film,     plans/first.plan,   First-film-1.svg,         film-sheet.svg",
-			"handback, plans/first.plan,   First-hand-back-1.svg,    hand-back.svg",
+			"handback, plans/whole-job.plan,   WholeJob-hand-back-1.svg,    hand-back.svg",
 			"sheet,    systems/boehm.keys, BoehmC-key-layout-1.svg,  key-layout.svg",
 			"sound,    systems/boehm.keys, BoehmC-sound-1.svg,       sound.svg" })
 	void aPictureIsUpToDate(String command, String from, String drawn, String picture) throws IOException {

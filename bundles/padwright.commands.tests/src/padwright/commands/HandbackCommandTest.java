@@ -30,37 +30,61 @@ class HandbackCommandTest {
 
 	@Test
 	void saysInPlainWordsWhatWasDone() throws IOException {
-		String words = words("old-flute", "OldFlute");
-		for (String expected : List.of("16 pads were replaced", "3 torn pads: C♯, A♯, F", "woven felt pad", "foam pad",
-				"Shellac", "wool felt, bladder skin", "allergic", "safety data sheets", "In a year", "saliva is hard")) {
+		String words = words("whole-job", "WholeJob");
+		for (String expected : List.of("3 pads were replaced", "1 pad was sound and stayed", "1 torn pad: F", "1 hard pad: E",
+				"1 noisy pad: D", "4 pads were checked all around as they left", "One spring was replaced",
+				"One cork or felt was replaced", "Play in the mechanism was taken up at 2 places", "foot joint",
+				"The cork in the head joint was replaced", "It was played before it left", "adjusted to close at the same moment",
+				"rigid-base pad", "safety data sheets", "In a year")) {
 			assertTrue(words.contains(expected), expected + " in " + words);
 		}
 		JARGON.forEach(jargon -> assertFalse(words.replace("without keys", "").contains(jargon), jargon));
 	}
 
 	@Test
-	void speaksOfSalivaOnlyToWhomItConcernsAndOfSoundPadsAsKept() throws IOException {
-		Path plan = shop.plan("spring-service");
-		Files.writeString(plan, Files.readString(plan).replace("key Tr2 empty", "key Tr2 found sound empty"));
-		String words = words("spring-service", "SpringService");
-		assertFalse(words.contains("saliva is hard"));
-		assertTrue(words.contains("15 pads were replaced") && words.contains("1 pad was sound and stayed"), words);
+	void keepsRemarksOfTheShopAndWhatSpeaksAgainstAPadFromThePlayer() throws IOException {
+		String words = words("whole-job", "WholeJob");
+		for (String internal : List.of("asked twice", "low notes need pressure", "dear", "To know", "bent, straightened")) {
+			assertFalse(words.contains(internal), internal + " in " + words);
+		}
 	}
 
 	@Test
-	void warnsUntilTheWorkIsNoted() {
-		Path plan = shop.plan("spring-service");
-		assertTrue(CommandRun.padwright("handback", plan, "-o", folder.resolve("out")).err().contains("Fs"));
-		CommandRun.padwright("solve", "--write", plan);
-		assertEquals("", CommandRun.padwright("handback", plan, "-o", folder.resolve("out")).err());
+	void speaksOfSalivaOnlyToWhomItConcerns() throws IOException {
+		assertFalse(words("whole-job", "WholeJob").contains("saliva is hard"));
+		Path plan = shop.plan("whole-job");
+		Files.writeString(plan, Files.readString(plan).replace("saliva mild", "saliva acidic"));
+		assertTrue(words("whole-job", "WholeJob").contains("saliva is hard"));
+	}
+
+	@Test
+	void aPageThatWouldPromiseMoreThanIsDoneIsRefusedWithTheList() {
+		Path plan = shop.plan("first");
+		CommandRun run = CommandRun.padwright("handback", plan, "-o", folder.resolve("out"));
+		assertEquals(ExitStatus.FINDINGS, run.status());
+		for (String open : List.of("A new pad is planned for F♯, F, D♯", "last readings of F♯, F, D♯", "Light was found at F > F♯")) {
+			assertTrue(run.err().contains(open), run.err());
+		}
+		assertFalse(Files.exists(folder.resolve("out").resolve("First-hand-back.pdf")));
+	}
+
+	@Test
+	void whatIsLeftOpenAloneIsListed() throws IOException {
+		Path plan = shop.plan("whole-job");
+		Files.writeString(plan, Files.readString(plan).replace("on 2026-03-04 by \"M\" shim none delivered . . . . on 2026-03-05 by",
+				"by \"M\" shim none delivered . . . . by").replace(" left 0.1 thou at driver", ""));
+		CommandRun run = CommandRun.padwright("handback", plan, "-o", folder.resolve("out"));
+		assertEquals(ExitStatus.FINDINGS, run.status());
+		assertTrue(run.err().contains("E was wetted, ironed or clamped and not felt again: not before 2026-03-04"), run.err());
+		assertTrue(run.err().contains("D > F♯") && !run.err().contains("F > F♯"), run.err());
 	}
 
 	@Test
 	void theSamePlanGivesTheSameBytes() throws IOException {
-		words("old-flute", "OldFlute");
-		byte[] once = Files.readAllBytes(folder.resolve("out/OldFlute-hand-back.pdf"));
-		words("old-flute", "OldFlute");
-		assertArrayEquals(once, Files.readAllBytes(folder.resolve("out/OldFlute-hand-back.pdf")));
+		words("whole-job", "WholeJob");
+		byte[] once = Files.readAllBytes(folder.resolve("out/WholeJob-hand-back.pdf"));
+		words("whole-job", "WholeJob");
+		assertArrayEquals(once, Files.readAllBytes(folder.resolve("out/WholeJob-hand-back.pdf")));
 	}
 
 	/** All words of the first page, lines joined. */

@@ -19,23 +19,28 @@ class RegulationTest {
 
 	private static final Length QUARTER_MILLIMETRE = Length.millimetres("0.25");
 
+	/** Turns are travel over pitch, 360 degrees and 12 hours a turn; half a thou at 0.25 mm is 12.7/250 of 360, 18.3. */
 	@ParameterizedTest
-	@CsvSource({ "5,2,DRIVEN,0.254,2,about a quarter turn in", "5,0.5,DRIVEN,1.016,8,about 1 turn in",
-			"2.5,0.5,DRIVER,-0.254,-2,about a quarter turn out",
-			"0.5,1,DRIVEN,0.0508,0,less than an eighth of a turn in", "0,1,DRIVER,0,0,leave as it is",
-			"10,1,DRIVEN,1.016,8,about 1 turn in", "16,1,DRIVER,-1.6256,-13,about 1 5/8 turns out" })
-	void turnsAreTravelOverPitch(String thou, String ratio, Side side, BigDecimal turns, long eighths, String words) {
+	@CsvSource({ "5,2,DRIVEN,0.254,91,3,91° in (3 hours of the clock)", "5,0.5,DRIVEN,1.016,366,12.2,"
+			+ "1 turn and 6° in (0.2 hours of the clock more)",
+			"2.5,0.5,DRIVER,-0.254,91,3,91° out (3 hours of the clock)",
+			"0.5,1,DRIVEN,0.0508,18,0.6,18° in (0.6 hours of the clock)", "0,1,DRIVER,0,0,0,leave as it is",
+			"0.01,1,DRIVER,-0.001,0,0,less than 1° out",
+			"16,1,DRIVER,-1.6256,585,19.5,1 turn and 225° out (7.5 hours of the clock more)" })
+	void turnsAreTravelOverPitch(String thou, String ratio, Side side, BigDecimal turns, long degrees, BigDecimal hours,
+			String words) {
 		Coupling pair = new Coupling("F", "Fs", Adjuster.screw(ScrewThread.of("UNM 1.0")), new BigDecimal(ratio));
 		ScrewTurn turn = (ScrewTurn) new Regulation(pair, side, Length.thou(thou)).adjustment();
 		assertEquals(0, turns.compareTo(turn.turns()), () -> "turns " + turn.turns());
-		assertEquals(eighths, turn.eighths());
+		assertEquals(degrees, turn.degrees());
+		assertEquals(0, hours.compareTo(turn.clockHours()), () -> "hours " + turn.clockHours());
 		assertEquals(words, turn.inWords());
 	}
 
 	@ParameterizedTest
-	@CsvSource({ "0.125,half a turn in", "-0.0625,a quarter turn out", "0.25,1 turn in", "0.5,2 turns in",
-			"-0.28125,1 1/8 turns out" })
-	void wholeEighthsAreNotCalledAbout(String travel, String words) {
+	@CsvSource({ "0.125,180° in (6 hours of the clock)", "-0.020833,30° out (1 hour of the clock)", "0.25,1 turn in",
+			"0.5,2 turns in" })
+	void wholeTurnsAndHoursReadAsSuch(String travel, String words) {
 		assertEquals(words, new ScrewTurn(Length.millimetres(travel), QUARTER_MILLIMETRE).inWords());
 	}
 
@@ -48,7 +53,8 @@ class RegulationTest {
 			ScrewTurn turn = new Screw(thread.pitch()).adjustmentFor(travel);
 			double pitch = thread.pitch().nanometres();
 			assertEquals(travel.nanometres(), turn.turns().doubleValue() * pitch, 0.00005 * pitch + 1e-6);
-			assertEquals(travel.nanometres(), turn.eighths() * pitch / 8, pitch / 16);
+			assertEquals(Math.abs(travel.nanometres()), turn.degrees() * pitch / 360, pitch / 720);
+			assertEquals(Math.abs(travel.nanometres()), turn.clockHours().doubleValue() * pitch / 12, pitch / 240);
 		}
 	}
 

@@ -41,6 +41,32 @@ class ScrewThreadTest {
 		assertEquals(Length.millimetres("6"), ScrewThread.of("0 BA").diameter());
 	}
 
+	/** ISO 261 and 262: coarse pitch, and the fine one that is named behind the size. */
+	@ParameterizedTest
+	@CsvSource({ "M1,1,0.25", "M1.2,1.2,0.25", "M1.4,1.4,0.3", "M1.6,1.6,0.35", "M2,2,0.4", "M2.5,2.5,0.45", "M3,3,0.5",
+			"M4,4,0.7", "M5,5,0.8", "M6,6,1", "M1x0.2,1,0.2", "M 2 x 0.25,2,0.25", "m2.5\u00D70.35,2.5,0.35",
+			"M3x0.35,3,0.35", "M2.6,2.6,0.45" })
+	void metricThreadsHaveTheirPublishedPitch(String name, String diameter, String pitch) {
+		assertEquals(Length.millimetres(pitch), ScrewThread.of(name).pitch());
+		assertEquals(Length.millimetres(diameter), ScrewThread.of(name).diameter());
+	}
+
+	/** Numbered inch threads: published diameters and pitches to a micrometre (0-80 is 1.524 by 0.3175 mm). */
+	@ParameterizedTest
+	@CsvSource({ "0-80,1.524,0.3175", "#1-72,1.854,0.353", "2-64 UNF,2.184,0.397", "4-40 unc,2.845,0.635",
+			"6-32,3.505,0.794", "8-36,4.166,0.706", "10-32,4.826,0.794", "12-24,5.486,1.058" })
+	void inchThreadsHaveTheirPublishedSize(String name, double diameter, double pitch) {
+		assertEquals(pitch, ScrewThread.of(name).pitch().in(LengthUnit.MILLIMETRE, 6).doubleValue(), 0.0006);
+		assertEquals(diameter, ScrewThread.of(name).diameter().in(LengthUnit.MILLIMETRE, 6).doubleValue(), 0.0006);
+	}
+
+	/** ISO 1501, series S: S 0.9 has a pitch of 0.225 mm. */
+	@Test
+	void threadsOfWatchesAreKnown() {
+		assertEquals(Length.millimetres("0.225"), ScrewThread.of("S0.9").pitch());
+		assertEquals(14, ScrewThread.watch().size());
+	}
+
 	@ParameterizedTest
 	@ValueSource(strings = { "UNM 1", "UNM 1.0", "UNM 1.00", "unm1.0", " unm  1.0 " })
 	void spellingOfOneDesignationDoesNotMatter(String designation) {
@@ -48,7 +74,7 @@ class ScrewThreadTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "UNM 1.3", "17 BA", "BA", "UNM 10", "1.0", "", "1 0 B" })
+	@ValueSource(strings = { "UNM 1.3", "17 BA", "BA", "UNM 10", "1.0", "M 1.3", "M2x0.4x1", "M 20", "0-81", "S 2", "", "1 0 B" })
 	void otherDesignationsAreRefused(String designation) {
 		assertThrows(IllegalArgumentException.class, () -> ScrewThread.of(designation));
 	}

@@ -14,9 +14,8 @@ import padwright.engine.length.Length;
  */
 public record ScrewTurn(Length travel, Length pitch) implements Adjustment {
 
-	private static final String[] PARTS = { "", "an eighth of a turn", "a quarter turn", "three eighths of a turn",
-			"half a turn", "five eighths of a turn", "three quarters of a turn", "seven eighths of a turn" };
-	private static final String[] FRACTIONS = { "", " 1/8", " 1/4", " 3/8", " 1/2", " 5/8", " 3/4", " 7/8" };
+	private static final int FULL_TURN = 360;
+	private static final int CLOCK = 12;
 
 	/** @throws IllegalArgumentException if the pitch is not positive */
 	public ScrewTurn {
@@ -30,9 +29,17 @@ public record ScrewTurn(Length travel, Length pitch) implements Adjustment {
 		return turns(1, 4);
 	}
 
-	/** Signed turns in eighths, to the nearest whole eighth (half even). */
-	public long eighths() {
-		return turns(8, 0).longValueExact();
+	/** Unsigned whole degrees (half even); 360 and more for a whole turn and more. */
+	public long degrees() {
+		return turns(FULL_TURN, 0).abs().longValueExact();
+	}
+
+	/**
+	 * Unsigned hours that the slot of the screwdriver passes on a clock, to a tenth (half even); 12 and more for a whole turn
+	 * and more.
+	 */
+	public BigDecimal clockHours() {
+		return turns(CLOCK, 1).abs();
 	}
 
 	@Override
@@ -40,25 +47,25 @@ public record ScrewTurn(Length travel, Length pitch) implements Adjustment {
 		if (travel.signum() == 0) {
 			return "leave as it is";
 		}
-		return amount(Math.abs(eighths())) + (travel.signum() > 0 ? " in" : " out");
+		return amount() + (travel.signum() > 0 ? " in" : " out") + clock();
 	}
 
-	private String amount(long eighths) {
-		if (eighths == 0) {
-			return "less than an eighth of a turn";
-		}
-		return (isWholeEighths() ? "" : "about ") + size(eighths / 8, (int) (eighths % 8));
-	}
-
-	private static String size(long whole, int eighths) {
+	private String amount() {
+		long whole = degrees() / FULL_TURN;
+		long rest = degrees() % FULL_TURN;
 		if (whole == 0) {
-			return PARTS[eighths];
+			return rest == 0 ? "less than 1°" : rest + "°";
 		}
-		return whole + FRACTIONS[eighths] + (whole == 1 && eighths == 0 ? " turn" : " turns");
+		return whole + (whole == 1 ? " turn" : " turns") + (rest == 0 ? "" : " and " + rest + "°");
 	}
 
-	private boolean isWholeEighths() {
-		return travel.times(8).nanometres() % pitch.nanometres() == 0;
+	private String clock() {
+		BigDecimal hours = clockHours().remainder(BigDecimal.valueOf(CLOCK));
+		if (degrees() % FULL_TURN == 0 || hours.signum() == 0) {
+			return "";
+		}
+		String said = hours.stripTrailingZeros().toPlainString() + (hours.compareTo(BigDecimal.ONE) == 0 ? " hour" : " hours");
+		return " (" + said + " of the clock" + (degrees() < FULL_TURN ? ")" : " more)");
 	}
 
 	private BigDecimal turns(int parts, int decimals) {

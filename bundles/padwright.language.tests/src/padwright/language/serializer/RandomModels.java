@@ -44,16 +44,30 @@ final class RandomModels {
 			"diameter", "humidity", "role", "size", "sizes", "text", "severity", "condition", "left",
 			"right", "operand", "property", "operator", "value", "number", "system", "pad", "values", "readings",
 			"from", "to", "light", "side", "weight", "fit", "systems", "stocks", "plans", "materials", "pads");
-	private static final Map<EClass, Set<String>> MANDATORY_IN = Map.of(
-			KeySystemPackage.Literals.ADJUSTER, Set.of("kind"),
-			StockPackage.Literals.CLIMATE, Set.of("temperature"),
-			StockPackage.Literals.LAYER, Set.of("material", "thickness"),
-			StockPackage.Literals.BACKING, Set.of("material", "thickness"),
-			StockPackage.Literals.FILM_SET, Set.of("material", "thicknesses"),
-			StockPackage.Literals.FEELER, Set.of("thickness"),
-			KeySystemPackage.Literals.EMBOUCHURE, Set.of("length", "width"),
-			PlanPackage.Literals.PIECE, Set.of("thickness"),
-			PlanPackage.Literals.TENON, Set.of("joint"));
+	private static final Map<EClass, Set<String>> MANDATORY_IN = Map.ofEntries(
+			Map.entry(KeySystemPackage.Literals.ADJUSTER, Set.of("kind")),
+			Map.entry(StockPackage.Literals.LAYER, Set.of("material", "thickness")),
+			Map.entry(StockPackage.Literals.CLIMATE, Set.of("temperature")),
+			Map.entry(StockPackage.Literals.BACKING, Set.of("material", "thickness")),
+			Map.entry(StockPackage.Literals.FILM_SET, Set.of("material", "thicknesses")),
+			Map.entry(StockPackage.Literals.FEELER, Set.of("thickness")),
+			Map.entry(KeySystemPackage.Literals.EMBOUCHURE, Set.of("length", "width")),
+			Map.entry(PlanPackage.Literals.PIECE, Set.of("thickness")),
+			Map.entry(PlanPackage.Literals.TENON, Set.of("joint")),
+			Map.entry(PlanPackage.Literals.PLAY_TEST, Set.of("phase", "notes", "verdict")),
+			Map.entry(PlanPackage.Literals.TESTER_READING, Set.of("phase", "leak")),
+			Map.entry(PlanPackage.Literals.PHOTOGRAPH, Set.of("path")),
+			Map.entry(PlanPackage.Literals.MECHANISM_NOTE, Set.of("part")),
+			Map.entry(PlanPackage.Literals.TENON_NOTE, Set.of("work")),
+			Map.entry(PlanPackage.Literals.RIM_NOTE, Set.of("state")),
+			Map.entry(PlanPackage.Literals.CUP_NOTE, Set.of("place")),
+			Map.entry(PlanPackage.Literals.PAD_NOTE, Set.of("work")),
+			Map.entry(PlanPackage.Literals.TREATMENT, Set.of("kind")),
+			Map.entry(PlanPackage.Literals.WAITING, Set.of("reason")),
+			Map.entry(PlanPackage.Literals.WARRANTY_VISIT, Set.of("service")),
+			Map.entry(PlanPackage.Literals.MONEY_ITEM, Set.of("price")),
+			Map.entry(PlanPackage.Literals.AGREEMENT, Set.of("option")),
+			Map.entry(PlanPackage.Literals.DEPOSIT, Set.of("amount")));
 	private static final int DEEPEST_CONDITION = 4;
 
 	private final Random random;

@@ -20,6 +20,8 @@ import padwright.model.keysystem.KeySystemPackage;
 import padwright.model.keysystem.Removal;
 import padwright.model.plan.Document;
 import padwright.model.plan.Fitting;
+import padwright.model.plan.Job;
+import padwright.model.plan.JobEntry;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.Plan;
 import padwright.model.plan.PlanPackage;
@@ -123,10 +125,31 @@ final class RandomReferences {
 		}
 	}
 
+	/** A line about keys or a joint is left out where the system has none. */
+	@SuppressWarnings("unchecked")
+	private void connect(JobEntry entry, Plan plan) {
+		for (EReference link : entry.eClass().getEAllReferences()) {
+			if (link.isContainment()) {
+				continue;
+			}
+			List<EObject> known = parts(plan.getSystem(), link.getEReferenceType());
+			if (known.isEmpty()) {
+				EcoreUtil.remove(entry);
+			} else if (link.isMany()) {
+				((List<EObject>) entry.eGet(link)).add(oneOf(known));
+			} else {
+				entry.eSet(link, oneOf(known));
+			}
+		}
+	}
+
 	private void connect(Plan plan, Document document) {
 		plan.setSystem(oneOf(document.getSystems()));
 		plan.setStock(random.nextInt(4) == 0 ? null : oneOf(document.getStocks()));
 		List<EObject> joints = parts(plan.getSystem(), KeySystemPackage.Literals.JOINT);
+		all(plan, Job.class).forEach(job -> job.setProcess(plan.getStock() == null ? null
+				: oneOrNone(plan.getStock().getProcesses())));
+		all(plan, JobEntry.class).forEach(entry -> connect(entry, plan));
 		all(plan, Tenon.class).forEach(tenon -> connect(tenon, PlanPackage.Literals.TENON__JOINT, joints));
 		List<Key> known = keys(plan.getSystem());
 		if (known.isEmpty()) {

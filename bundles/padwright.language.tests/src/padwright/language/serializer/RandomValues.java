@@ -83,7 +83,7 @@ final class RandomValues {
 		boolean isText = owner.eClass().getName().equals("Player");
 		return switch (attribute.getName()) {
 		case "name" -> isText ? oneOf(TEXTS) : name(owner);
-		case "finger", "note", "hazards" -> name();
+		case "finger", "note", "notes", "hazards", "option", "service" -> name();
 		case "property" -> oneOf(PROPERTIES);
 		case "unit" -> oneOf(RULE_UNITS);
 		default -> oneOf(TEXTS);

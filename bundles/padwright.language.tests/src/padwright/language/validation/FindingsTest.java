@@ -21,7 +21,7 @@ import padwright.workup.checks.IssueCodes;
 class FindingsTest {
 
 	private static final List<String> FILES = List.of("systems.cases", "mechanism.cases", "stock.cases", "rules.cases", "plans.cases",
-			"heights.cases", "units.cases", "text.cases");
+			"heights.cases", "job.cases", "units.cases", "text.cases");
 
 	static List<FindingCase> cases() {
 		return FILES.stream().flatMap(file -> FindingCase.read(file).stream()).toList();

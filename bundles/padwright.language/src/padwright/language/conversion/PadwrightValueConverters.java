@@ -31,6 +31,11 @@ public class PadwrightValueConverters extends DefaultTerminalConverters {
 		return new NameConverter(getGrammar(), "JointName");
 	}
 
+	@ValueConverter(rule = "StageName")
+	public IValueConverter<String> stageName() {
+		return new NameConverter(getGrammar(), "StageName");
+	}
+
 	@ValueConverter(rule = "QualifiedName")
 	public IValueConverter<String> qualifiedName() {
 		return new QualifiedNameConverter(new NameConverter(getGrammar(), "Name"));

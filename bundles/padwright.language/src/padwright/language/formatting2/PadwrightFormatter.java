@@ -26,10 +26,16 @@ import padwright.language.files.LineEnd;
 import padwright.language.services.PadwrightGrammarAccess;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.plan.Document;
+import padwright.model.plan.Estimate;
+import padwright.model.plan.EstimateOption;
+import padwright.model.plan.Invoice;
+import padwright.model.plan.Job;
+import padwright.model.plan.JobEntry;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.Plan;
 import padwright.model.plan.Round;
 import padwright.model.stock.Pad;
+import padwright.model.stock.Process;
 import padwright.model.stock.Stock;
 
 /**
@@ -42,6 +48,7 @@ public class PadwrightFormatter extends AbstractJavaFormatter {
 	private static final List<String> TIGHT_BEFORE = List.of(",", ")", "*");
 	private static final List<String> TIGHT_AFTER = List.of("(", "*");
 	private static final String[] PLAN_STATEMENTS = { "date", "seat", "bed", "fit", "read" };
+	private static final String[] JOB_STATEMENTS = { "process", "due" };
 	private static final String[] PAD_STATEMENTS = { "kind", "thick", "sinks", "diameters", "stiffness", "needs",
 			"price" };
 
@@ -88,6 +95,12 @@ public class PadwrightFormatter extends AbstractJavaFormatter {
 		stock.eContents().stream().filter(item -> item != stock.getClimate())
 				.forEach(item -> text.prepend(item, this::startsLine));
 		stock.getPads().forEach(text::format);
+		stock.getProcesses().forEach(text::format);
+	}
+
+	protected void format(Process process, IFormattableDocument text) {
+		block(process, text);
+		process.getStages().forEach(stage -> text.prepend(stage, this::startsLine));
 	}
 
 	protected void format(Pad pad, IFormattableDocument text) {
@@ -105,11 +118,41 @@ public class PadwrightFormatter extends AbstractJavaFormatter {
 		if (plan.getInspection() != null) {
 			text.prepend(plan.getInspection(), this::startsLine);
 		}
+		if (plan.getGauge() != null) {
+			text.prepend(plan.getGauge(), this::startsLine);
+		}
 		plan.getRegulations().forEach(regulation -> text.prepend(regulation, this::startsLine));
+		if (plan.getJob() != null) {
+			text.prepend(plan.getJob(), this::startsLine);
+			text.format(plan.getJob());
+		}
 		for (KeyService service : plan.getKeys()) {
 			text.prepend(service, this::startsLine);
 			service.getRounds().stream().skip(1).forEach(round -> laterRound(round, text));
 		}
+	}
+
+	protected void format(Job job, IFormattableDocument text) {
+		block(job, text);
+		statements(job, text, JOB_STATEMENTS);
+		for (JobEntry entry : job.getEntries()) {
+			text.prepend(entry, this::startsLine);
+			text.format(entry);
+		}
+	}
+
+	protected void format(Estimate estimate, IFormattableDocument text) {
+		block(estimate, text);
+		for (EstimateOption option : estimate.getOptions()) {
+			text.prepend(option, this::startsLine);
+			block(option, text);
+			option.getItems().forEach(item -> text.prepend(item, this::startsLine));
+		}
+	}
+
+	protected void format(Invoice invoice, IFormattableDocument text) {
+		block(invoice, text);
+		invoice.getItems().forEach(item -> text.prepend(item, this::startsLine));
 	}
 
 	private void laterRound(Round round, IFormattableDocument text) {

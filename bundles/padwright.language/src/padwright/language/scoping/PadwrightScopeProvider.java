@@ -29,6 +29,7 @@ import padwright.model.plan.PlanPackage;
 import padwright.model.stock.Stock;
 import padwright.model.stock.StockPackage;
 import padwright.model.systems.EffectiveSystem;
+import padwright.workup.job.Processes;
 import padwright.workup.rules.PadKinds;
 
 /**
@@ -43,7 +44,8 @@ public class PadwrightScopeProvider extends AbstractPadwrightScopeProvider {
 			PlanPackage.Literals.FITTING__PAD, Stock::getPads,
 			PlanPackage.Literals.FITTING__BACKING, Stock::getBackings,
 			PlanPackage.Literals.FITTING__FILMS, Stock::getFilms,
-			PlanPackage.Literals.FITTING__ADHESIVE, Stock::getAdhesives);
+			PlanPackage.Literals.FITTING__ADHESIVE, Stock::getAdhesives,
+			PlanPackage.Literals.JOB__PROCESS, Processes::of);
 
 	private static final Map<EClass, Function<KeySystem, List<? extends Titled>>> PARTS = Map.of(
 			KeySystemPackage.Literals.JOINT, KeySystem::getJoints,

@@ -4,11 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 import padwright.model.Present;
-import padwright.model.plan.PadState;
 import padwright.model.plan.Player;
 import padwright.model.plan.Saliva;
 import padwright.model.stock.Material;
@@ -18,10 +16,10 @@ import padwright.paper.handback.HandBack.Section;
 import padwright.workup.cautions.Cautions;
 import padwright.workup.choose.PadChoice;
 import padwright.workup.choose.Reason;
+import padwright.workup.job.DoneAtKey;
+import padwright.workup.job.OpenWork;
 import padwright.workup.parts.Labels;
 import padwright.workup.parts.RowWork;
-import padwright.workup.parts.Take;
-import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.PlanSolution;
 
@@ -40,60 +38,34 @@ public final class PlanHandBack {
 	private PlanHandBack(PlanSolution solution) {
 		this.plan = solution.plan();
 		this.rows = RowWork.of(solution).stream().filter(row -> row.job().key().isPresent()).toList();
-		rows.stream().map(RowWork::job).filter(job -> !Take.keepsPad(job)).flatMap(job -> job.fitting().pad().stream())
+		rows.stream().map(RowWork::job).filter(DoneAtKey::isPadIn).flatMap(job -> job.fitting().pad().stream())
 				.forEach(newPads::add);
 	}
 
+	/**
+	 * The page, with what the plan says is done alone.
+	 *
+	 * @throws UndoneWorkException if the plan begins work that it does not say is done
+	 */
 	public static HandBack of(PlanSolution solution) {
+		List<String> open = OpenWork.of(solution.plan());
+		if (!open.isEmpty()) {
+			throw new UndoneWorkException(open);
+		}
 		PlanHandBack page = new PlanHandBack(solution);
 		return new HandBack(PlanHead.of(TITLE, page.plan, List.of()), PlanHead.title(TITLE, page.plan),
-				List.of(new Section("What was done", page.done()), new Section("What is in it now", page.materials()),
+				List.of(new Section("What was done", PlanDone.of(page.plan)), new Section("What is in it now", page.materials()),
 						new Section("Care", page.care()), new Section("What to expect", page.expect()),
 						new Section("When to come back", page.back())));
 	}
 
-	private List<String> done() {
-		List<String> done = new ArrayList<>();
-		long fresh = rows.stream().filter(row -> !Take.keepsPad(row.job())).count();
-		if (fresh > 0) {
-			done.add(fresh == 1 ? "One pad was replaced." : fresh + " pads were replaced.");
-		}
-		if (fresh < rows.size()) {
-			done.add(counted(rows.size() - fresh, "pad was", "pads were") + " sound and stayed.");
-		}
-		addFound(PadState.TORN, "torn", done);
-		addFound(PadState.TACKY, "sticky", done);
-		done.add("Each pad we worked on was checked all around, so that it closes under a light touch.");
-		if (!plan.plan().getRegulations().isEmpty()) {
-			done.add("Keys that move together were adjusted to close at the same moment.");
-		}
-		return done;
-	}
-
-	private void addFound(PadState state, String word, List<String> done) {
-		List<String> keys = labels(job -> job.service().isSetFound() && job.service().getFound() == state);
-		if (!keys.isEmpty()) {
-			done.add("We found " + counted(keys.size(), word + " pad", word + " pads") + ": " + String.join(", ", keys)
-					+ ".");
-		}
-	}
-
-	private List<String> labels(Predicate<KeyJob> chosen) {
-		return rows.stream().map(RowWork::job).filter(chosen).map(job -> job.key().orElseThrow().label()).toList();
-	}
-
-	private static String counted(long count, String one, String more) {
-		return count + " " + (count == 1 ? one : more);
-	}
-
 	private List<String> materials() {
 		List<String> words = new ArrayList<>();
-		newPads.forEach(pad -> words.add("New: " + Labels.of(pad) + made(pad) + "." + why(pad, "Why this one: ", true)
-				+ why(pad, "To know: ", false)));
+		newPads.forEach(pad -> words.add("New: " + Labels.of(pad) + made(pad) + "." + why(pad)));
 		if (words.isEmpty()) {
 			words.add("The pads that were in it.");
 		}
-		List<String> glues = rows.stream().flatMap(row -> row.job().fitting().adhesive().stream()).map(Labels::of)
+		List<String> glues = rows.stream().filter(row -> DoneAtKey.isPadIn(row.job())).flatMap(row -> row.job().fitting().adhesive().stream()).map(Labels::of)
 				.distinct().toList();
 		if (!glues.isEmpty()) {
 			words.add("Set in: " + String.join(", ", glues) + ".");
@@ -109,13 +81,13 @@ public final class PlanHandBack {
 		return words;
 	}
 
-	/** The shop's own reasons at the keys that have this pad. */
-	private String why(Pad pad, String words, boolean isFor) {
+	/** What the shop says for the pad at the keys that have it; what it says against is its own matter. */
+	private String why(Pad pad) {
 		List<String> reasons = PadChoice.of(plan).stream().flatMap(choice -> choice.keys().stream())
 				.filter(key -> key.job().fitting().pad().filter(pad::equals).isPresent())
 				.flatMap(key -> key.of(pad).stream()).flatMap(candidate -> candidate.reasons().stream())
-				.filter(reason -> reason.isFor() == isFor).map(Reason::text).distinct().toList();
-		return reasons.isEmpty() ? "" : " " + words + String.join("; ", reasons) + ".";
+				.filter(Reason::isFor).map(Reason::text).distinct().toList();
+		return reasons.isEmpty() ? "" : " Why this one: " + String.join("; ", reasons) + ".";
 	}
 
 	private static String made(Pad pad) {

@@ -33,7 +33,7 @@ class RegulationTest {
 		RegulationRow row = RegulationState.of(Bench.solve(bench.plan())).rows().get(0);
 		assertEquals("A > B", row.id());
 		assertTrue(row.found().contains("5") && row.found().contains("B♭"), row.found());
-		assertTrue(row.turn().contains("½"), row.turn());
+		assertTrue(row.turn().contains("183°"), row.turn());
 	}
 
 	@Test
@@ -46,11 +46,11 @@ class RegulationTest {
 	}
 
 	@Test
-	void turnsAreToldInEighths() {
+	void turnsAreToldInDegrees() {
 		Length pitch = Length.millimetres("0.25");
-		assertTrue(words(pitch.times(11), 8).startsWith("1⅜"));
-		assertTrue(words(pitch, 1).startsWith("1 "));
-		assertTrue(words(pitch, 100).startsWith("< ⅛"));
+		assertTrue(words(pitch.times(11), 8).startsWith("1 × 360° + 135°"), words(pitch.times(11), 8));
+		assertTrue(words(pitch, 20).startsWith("18° (0.6"), words(pitch, 20));
+		assertTrue(words(pitch, 1000).startsWith("< 1°"));
 		assertEquals(AdjustmentWords.of(new FilmChange(Length.ZERO, List.of())), words(Length.ZERO, 1));
 	}
 

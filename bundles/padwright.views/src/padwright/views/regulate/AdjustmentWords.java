@@ -7,11 +7,12 @@ import padwright.engine.coupling.FilmChange;
 import padwright.engine.coupling.ScrewTurn;
 import padwright.views.Figures;
 import padwright.views.Messages;
+import padwright.workup.words.Texts;
 
-/** What to do at an adjuster, in the language of the user; turns to the nearest eighth. */
+/** What to do at an adjuster, in the language of the user; turns by degrees and by the hours of a clock. */
 final class AdjustmentWords {
 
-	private static final String[] EIGHTHS = { "", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞" };
+	private static final int FULL_TURN = 360;
 
 	private AdjustmentWords() {
 	}
@@ -28,14 +29,16 @@ final class AdjustmentWords {
 			return Messages.of("regulate.leave");
 		}
 		return Messages.of(turn.travel().signum() > 0 ? "regulate.in" : "regulate.out",
-				amount(Math.abs(turn.eighths())));
+				turn.degrees() < FULL_TURN ? degrees(turn) : turns(turn));
 	}
 
-	private static String amount(long eighths) {
-		if (eighths == 0) {
-			return "< " + EIGHTHS[1];
-		}
-		return (eighths >= 8 ? String.valueOf(eighths / 8) : "") + EIGHTHS[(int) (eighths % 8)];
+	private static String degrees(ScrewTurn turn) {
+		return turn.degrees() == 0 ? "< 1°"
+				: Messages.of("regulate.degrees", turn.degrees(), Texts.decimal(turn.clockHours().stripTrailingZeros().toPlainString()));
+	}
+
+	private static String turns(ScrewTurn turn) {
+		return Messages.of("regulate.turns", turn.degrees() / FULL_TURN, turn.degrees() % FULL_TURN);
 	}
 
 	private static String of(FilmChange change) {

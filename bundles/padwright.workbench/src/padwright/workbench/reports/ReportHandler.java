@@ -61,6 +61,8 @@ public final class ReportHandler extends AbstractHandler {
 			case "stock" -> Optional.of(ShopReports.stock(shop));
 			case "forecast" -> Optional.of(ShopReports.forecast(shop));
 			case "history" -> Optional.of(ShopReports.history(shop));
+			case "next" -> Optional.of(ShopReports.next(shop));
+			case "money" -> Optional.of(ShopReports.money(shop));
 			case "search" -> SearchDialog.ask(shell).map(sought -> ShopReports.search(shop, sought));
 			default -> throw new IllegalArgumentException(kind);
 		};

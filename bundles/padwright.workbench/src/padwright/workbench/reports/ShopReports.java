@@ -14,9 +14,12 @@ import padwright.workbench.Messages;
 import padwright.workbench.session.RowProgress;
 import padwright.workup.forecast.ShopForecast;
 import padwright.workup.history.ShopHistory;
+import padwright.workup.next.NextSteps;
 import padwright.workup.parts.StockDraw;
 import padwright.workup.report.ForecastReport;
 import padwright.workup.report.HistoryReport;
+import padwright.workup.report.MoneyReport;
+import padwright.workup.report.NextReport;
 import padwright.workup.report.Report;
 import padwright.workup.report.SearchReport;
 import padwright.workup.report.StockReport;
@@ -47,6 +50,14 @@ final class ShopReports {
 
 	static ReportMaker history(Path shop) {
 		return of(shop, (plans, monitor) -> HistoryReport.of(ShopHistory.of(services(plans), LocalDate.now())));
+	}
+
+	static ReportMaker next(Path shop) {
+		return of(shop, (plans, monitor) -> NextReport.of(NextSteps.of(services(plans), LocalDate.now())));
+	}
+
+	static ReportMaker money(Path shop) {
+		return of(shop, (plans, monitor) -> MoneyReport.of(services(plans)));
 	}
 
 	static ReportMaker search(Path shop, String sought) {

@@ -77,7 +77,7 @@ class CautionsTest {
 		glueWith(glue);
 		demo.row(demo.key("A"));
 		assertTrue(cautions().contains(
-				"Thin: H315 Causes skin irritation. H335 May cause respiratory irritation. X1"), cautions().toString());
+				"Thin: H315 Causes skin irritation. H335 May cause respiratory irritation. X1 (wording: see the safety data sheet)"), cautions().toString());
 	}
 
 	@Test

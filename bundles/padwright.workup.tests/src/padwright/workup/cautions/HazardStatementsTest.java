@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class HazardStatementsTest {
 
@@ -30,6 +31,20 @@ class HazardStatementsTest {
 	void statementsHaveTheirExactWording(String code, String wording) {
 		assertEquals(Optional.of(wording), HazardStatements.wording(code));
 		assertTrue(HazardStatements.codes().contains(code));
+	}
+
+	/** Forms of Regulation (EC) No 1272/2008, annexes III and IV. */
+	@ParameterizedTest
+	@ValueSource(strings = { "H318", "H334", "H411", "H360FD", "H350i", "H300+H310", "EUH209A", "EUH380", "P305+P351+P338" })
+	void codesWithoutCheckedWordingPointToTheSheet(String code) {
+		assertTrue(HazardStatements.isWellFormed(code));
+		assertEquals(code + " (wording: see the safety data sheet)", HazardStatements.printed(code));
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "H31", "H3155", "h318", "H999", "H05", "EUH66", "P900", "H300+P310", "X1" })
+	void otherFormsAreNoCodes(String code) {
+		assertFalse(HazardStatements.isWellFormed(code));
 	}
 
 	@Test

@@ -102,7 +102,7 @@ public final class Cautions {
 	private static void addHazards(String label, Collection<String> codes, Set<String> cautions) {
 		if (!codes.isEmpty()) {
 			List<String> wordings = new TreeSet<>(codes).stream()
-					.map(code -> code + " " + HazardStatements.wording(code).orElse("")).map(String::strip).toList();
+					.map(HazardStatements::printed).toList();
 			cautions.add(label + ": " + String.join(" ", wordings));
 		}
 	}

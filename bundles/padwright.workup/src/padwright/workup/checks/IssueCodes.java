@@ -89,6 +89,19 @@ public final class IssueCodes {
 	public static final String DELIVERED_OPEN = "delivered-open";
 	public static final String NOT_COUPLED = "not-coupled";
 
+	// jobs
+	public static final String ENTRY_DATE = "entry-date";
+	/** Data: the nearest stage of the process. */
+	public static final String STAGE_UNKNOWN = "stage-unknown";
+	/** Data: the nearest option that was offered. */
+	public static final String OPTION_UNKNOWN = "option-unknown";
+	public static final String NEXT_MORNING = "next-morning";
+	public static final String PHOTO_MISSING = "photo-missing";
+	public static final String LEFT_PLAY = "left-play";
+	public static final String INVOICE_NUMBER = "invoice-number";
+	public static final String INVOICE_DIFFERS = "invoice-differs";
+	public static final String DELIVERED_UNDONE = "delivered-undone";
+
 	// text
 	public static final String SYNTAX = "syntax";
 	public static final String LINK = "link";

@@ -11,9 +11,11 @@ import padwright.model.Lengths;
 import padwright.model.Present;
 import padwright.model.plan.CorkState;
 import padwright.model.plan.Inspection;
+import padwright.model.plan.MechanismPart;
 import padwright.model.plan.PlanPackage;
 import padwright.model.plan.Tenon;
 import padwright.model.plan.TenonFit;
+import padwright.workup.job.Cured;
 import padwright.workup.parts.Labels;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.words.Messages;
@@ -31,11 +33,13 @@ final class InstrumentWork {
 		List<Recommendation> work = new ArrayList<>();
 		Inspection seen = plan.plan().getInspection();
 		if (seen != null) {
-			seen.getTenons().forEach(tenon -> tenon(tenon).ifPresent(work::add));
-			if (seen.isSetHeadCork() && seen.getHeadCork() != CorkState.SOUND) {
+			seen.getTenons().stream().filter(tenon -> Cured.fit(plan.plan(), tenon) == tenon.getFit())
+					.forEach(tenon -> tenon(tenon).ifPresent(work::add));
+			if (seen.isSetHeadCork() && Cured.headCork(plan.plan(), seen) != CorkState.SOUND) {
 				work.add(headCork(seen));
 			}
-			Lengths.of(seen.getPlay(), seen).ifPresent(play -> work.add(new Recommendation(seen,
+			Lengths.of(seen.getPlay(), seen)
+					.filter(play -> Cured.left(plan.plan(), MechanismPart.END_PLAY).isEmpty()).ifPresent(play -> work.add(new Recommendation(seen,
 					PlanPackage.Literals.INSPECTION__PLAY, Messages.of("work.mechanism"),
 					Messages.of("work.endPlay", play),
 					Messages.of("work.play.work"), Messages.of("work.play.reason"))));

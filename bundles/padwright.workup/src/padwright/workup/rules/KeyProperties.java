@@ -34,6 +34,7 @@ final class KeyProperties {
 		list.oneOf("key.posture", Posture.VALUES, job -> job.key().map(EffectiveKey::posture));
 		list.named("key.joint", job -> job.key().flatMap(EffectiveKey::joint).map(EffectiveJoint::definition));
 		list.length("key.play", job -> Lengths.of(job.service().getPlay(), job.service()));
+		list.length("key.wear", job -> Lengths.of(job.service().getWear(), job.service()));
 		list.quantity("key.spring", WEIGHT, job -> Optional.ofNullable(job.service().getSpring()));
 		list.length("cup.diameter", job -> job.key().flatMap(EffectiveKey::cupDiameter));
 		list.length("cup.deep", job -> job.key().flatMap(EffectiveKey::cupDepth));

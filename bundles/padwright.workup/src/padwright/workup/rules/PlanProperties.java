@@ -14,14 +14,15 @@ import padwright.model.keysystem.KeySystem;
 import padwright.model.plan.Build;
 import padwright.model.plan.CorkState;
 import padwright.model.plan.Inspection;
+import padwright.model.plan.MechanismPart;
 import padwright.model.plan.Player;
 import padwright.model.plan.Saliva;
-import padwright.model.plan.Tenon;
 import padwright.model.plan.TenonFit;
 import padwright.model.plan.Tone;
 import padwright.model.stock.Climate;
 import padwright.model.stock.Stock;
 import padwright.model.systems.EffectiveSystem;
+import padwright.workup.job.Cured;
 import padwright.workup.service.KeyJob;
 
 /** What rules can ask about instrument, player and climate. */
@@ -35,11 +36,16 @@ final class PlanProperties {
 		list.names("system", List.of(), PlanProperties::systems);
 		list.oneOf("instrument.build", Build.VALUES,
 				job -> inspection(job).filter(Inspection::isSetBuild).map(Inspection::getBuild));
-		list.length("instrument.play", job -> inspection(job).flatMap(seen -> Lengths.of(seen.getPlay(), seen)));
+		list.length("instrument.play", job -> Cured.left(job.plan().plan(), MechanismPart.END_PLAY)
+				.or(() -> inspection(job).flatMap(seen -> Lengths.of(seen.getPlay(), seen))));
+		list.length("instrument.wear", job -> Cured.left(job.plan().plan(), MechanismPart.WEAR)
+				.or(() -> inspection(job).flatMap(seen -> Lengths.of(seen.getWear(), seen))));
 		list.someOf("tenon", TenonFit.VALUES,
-				job -> inspection(job).stream().flatMap(seen -> seen.getTenons().stream()).map(Tenon::getFit));
+				job -> inspection(job).stream().flatMap(seen -> seen.getTenons().stream())
+						.map(tenon -> Cured.fit(job.plan().plan(), tenon)));
 		list.oneOf("head.cork", CorkState.VALUES,
-				job -> inspection(job).filter(Inspection::isSetHeadCork).map(Inspection::getHeadCork));
+				job -> inspection(job).filter(Inspection::isSetHeadCork)
+						.map(seen -> Cured.headCork(job.plan().plan(), seen)));
 		list.length("seat", job -> Optional.of(job.plan().tolerance()));
 		list.oneOf("player.tone", Tone.VALUES, job -> player(job).filter(Player::isSetTone).map(Player::getTone));
 		list.oneOf("player.saliva", Saliva.VALUES,

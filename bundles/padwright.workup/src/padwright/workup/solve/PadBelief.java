@@ -50,7 +50,7 @@ public record PadBelief(PadModel model, boolean assumedStiffness, boolean assume
 	}
 
 	/** A nick or a warped cup makes any rim rough; a hole of which nothing is said is taken for a drawn one. */
-	private static RimCondition condition(KeyJob job) {
+	public static RimCondition condition(KeyJob job) {
 		if (!job.service().getNicks().isEmpty() || job.service().isWarped()) {
 			return RimCondition.ROUGH;
 		}

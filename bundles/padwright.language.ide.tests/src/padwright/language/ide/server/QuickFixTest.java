@@ -126,7 +126,7 @@ class QuickFixTest {
 	@ParameterizedTest
 	@CsvSource(delimiter = '|', textBlock = """
 			link | film Clear paper | film Clear papers | Change to paper | film Clear paper
-			hazard-unknown | H315 | H316 | Change to H315 | H315
+			hazard-unknown | H315 | HH315 | Change to H315 | H315
 			rule-property-unknown | when pad is Big | when pads is Big | Change to pad | when pad is Big
 			rule-property-unknown | when pad is Big | when stabiliser is Disc | Change to backing | when backing is Disc
 			rule-value | when pad is Big | when pad.kind is engineered | Change to rigid | when pad.kind is rigid

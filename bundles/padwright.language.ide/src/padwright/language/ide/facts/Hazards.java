@@ -29,9 +29,9 @@ public final class Hazards {
 		return codes.stream().map(Hazards::worded).toList();
 	}
 
-	/** A code with its wording, if it has one. */
+	/** A code with its wording, or with a pointer to the data sheet. */
 	public static String worded(String code) {
-		return HazardStatements.wording(code).map(wording -> "**" + code + "** " + wording).orElse(code);
+		return "**" + code + "** " + HazardStatements.printed(code).substring(code.length() + 1);
 	}
 
 	private static List<String> concat(List<String> lines, String line) {

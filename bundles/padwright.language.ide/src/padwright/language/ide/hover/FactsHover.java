@@ -50,7 +50,7 @@ public final class FactsHover implements IHoverService {
 		if (target != null) {
 			return target.eIsProxy() ? List.of() : Facts.of(target, context);
 		}
-		if (HazardStatements.wording(word.getText()).isPresent()) {
+		if (HazardStatements.isWellFormed(word.getText())) {
 			return List.of(Hazards.worded(word.getText()));
 		}
 		List<String> lines = new ArrayList<>();

@@ -16,7 +16,7 @@ import padwright.workup.checks.Findings;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
 
-/** Hazard statements are ones whose wording can be printed. */
+/** Hazard statements have the form of a code of a data sheet; wording is printed where it was checked. */
 public final class HazardCheck extends Check<Stock> {
 
 	public HazardCheck() {
@@ -35,10 +35,9 @@ public final class HazardCheck extends Check<Stock> {
 
 	private static void check(EObject article, EAttribute attribute, List<String> codes, Findings findings) {
 		for (int index = 0; index < codes.size(); index++) {
-			if (!HazardStatements.codes().contains(codes.get(index))) {
+			if (!HazardStatements.isWellFormed(codes.get(index))) {
 				findings.warning(IssueCodes.HAZARD_UNKNOWN, new Place(article, attribute, index),
-						Advice.of(IssueCodes.HAZARD_UNKNOWN, codes.get(index),
-								String.join(", ", HazardStatements.codes())));
+						Advice.of(IssueCodes.HAZARD_UNKNOWN, codes.get(index)));
 			}
 		}
 	}

@@ -17,6 +17,8 @@ final class PlausibleLengths {
 
 	private static final Plausible FILM = Plausible.thou("film", "0.1", "20");
 	private static final Plausible PLAY = Plausible.thou("play", "0.1", "60");
+	private static final Plausible LEFT = Plausible.thou("play", "0", "60");
+	private static final Plausible UNEVEN = Plausible.thou("uneven", "0", "40");
 	private static final Plausible PAD = Plausible.millimetres("padThickness", "0.4", "8");
 	private static final Plausible DISC = Plausible.millimetres("disc", "4", "60");
 
@@ -49,12 +51,29 @@ final class PlausibleLengths {
 		MEASURES.put(PlanPackage.Literals.REGULATION__LIGHT, Plausible.thou("light", "0.05", "60"));
 		MEASURES.put(PlanPackage.Literals.KEY_SERVICE__PLAY, PLAY);
 		MEASURES.put(PlanPackage.Literals.INSPECTION__PLAY, PLAY);
+		putJob();
 		MEASURES.put(PlanPackage.Literals.TENON__GAP, Plausible.thou("tenonGap", "0.05", "20"));
 		ROWS.put(StockPackage.Literals.FILM_SET__THICKNESSES, FILM);
 		ROWS.put(StockPackage.Literals.PAD__DIAMETERS, DISC);
 		ROWS.put(StockPackage.Literals.BACKING__DIAMETERS, DISC);
 		ROWS.put(PlanPackage.Literals.KEY_SERVICE__STACK, FILM);
 		ROWS.put(PlanPackage.Literals.KEY_SERVICE__EMPTY, Plausible.thou("emptyGap", "0", "120"));
+	}
+
+	private static void putJob() {
+		MEASURES.put(PlanPackage.Literals.KEY_SERVICE__WEAR, PLAY);
+		MEASURES.put(PlanPackage.Literals.INSPECTION__WEAR, PLAY);
+		MEASURES.put(PlanPackage.Literals.REGULATION__LEFT, LEFT);
+		MEASURES.put(PlanPackage.Literals.MECHANISM_NOTE__FOUND, PLAY);
+		MEASURES.put(PlanPackage.Literals.MECHANISM_NOTE__LEFT, LEFT);
+		MEASURES.put(PlanPackage.Literals.RIM_NOTE__AMOUNT, UNEVEN);
+		MEASURES.put(PlanPackage.Literals.RIM_NOTE__LEFT, UNEVEN);
+		MEASURES.put(PlanPackage.Literals.CUP_NOTE__AMOUNT, UNEVEN);
+		MEASURES.put(PlanPackage.Literals.CUP_NOTE__LEFT, UNEVEN);
+		MEASURES.put(PlanPackage.Literals.GAUGE__DISC, PAD);
+		MEASURES.put(PlanPackage.Literals.BUMPER_NOTE__THICKNESS, Plausible.millimetres("bumper", "0.1", "6"));
+		MEASURES.put(PlanPackage.Literals.TENON_NOTE__GAP, Plausible.thou("tenonGap", "0.05", "20"));
+		MEASURES.put(PlanPackage.Literals.HEAD_CORK_NOTE__POSITION, Plausible.millimetres("cork", "3", "80"));
 	}
 
 	private static void putInstrument() {

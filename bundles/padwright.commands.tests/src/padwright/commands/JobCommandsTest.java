@@ -1,0 +1,168 @@
+package padwright.commands;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import com.google.gson.JsonObject;
+
+/** What is next, money and learning, from plans alone. */
+class JobCommandsTest {
+
+	private static final Path YEAR = Path.of("..", "..", "examples", "year");
+
+	@TempDir
+	private Path folder;
+	private ExampleShop shop;
+
+	@BeforeEach
+	void copyTheShop() throws IOException {
+		shop = ExampleShop.copiedTo(folder);
+	}
+
+	private List<String> steps(String day) {
+		List<String> steps = new ArrayList<>();
+		CommandRun.padwright("next", shop.plan("whole-job"), "--on", day, "--json").json().getAsJsonArray("steps")
+				.forEach(step -> steps.add(step.getAsJsonObject().get("kind").getAsString() + " "
+						+ step.getAsJsonObject().get("what").getAsString() + " "
+						+ step.getAsJsonObject().get("keys").getAsString()));
+		return steps;
+	}
+
+	private void change(String was, String is) throws IOException {
+		Path plan = shop.plan("whole-job");
+		String text = Files.readString(plan);
+		assertTrue(text.contains(was), was);
+		Files.writeString(plan, text.replace(was, is));
+	}
+
+	@Test
+	void whatWentHomeIsLookedAtOnceMore() {
+		assertEquals(List.of("second-look free second look "), steps("2026-04-01"));
+	}
+
+	@Test
+	void whatIsAllDoneIsHandedOver() throws IOException {
+		change("\t\tdelivered on 2026-03-06 by \"K\"\n", "");
+		assertEquals(List.of("deliver hand it over "), steps("2026-03-06"));
+	}
+
+	@Test
+	void partsAgreementMorningAndStageAreWaitedFor() throws IOException {
+		change("\t\tdelivered on 2026-03-06 by \"K\"\n", "");
+		change(" over 2026-03-01", "");
+		change("\t\tagreed three on 2026-02-25\n", "");
+		change("on 2026-03-04 by \"M\" shim none delivered . . . . on 2026-03-05 by \"M\"\n\tkey D",
+				"by \"M\" shim none delivered . . . . by \"M\"\n\tkey D");
+		change("\t\tstage regulate took 30 minutes on 2026-03-05 by \"M\"\n", "");
+		assertEquals(List.of("wait waits for parts: pads of 17.5 mm, until 2026-03-02 ",
+				"wait waits for the player to agree to the estimate ", "morning feel again, the morning after E",
+				"work stage regulate (usually 60 minutes), check: light left noted at every coupling "), steps("2026-03-04"));
+	}
+
+	/** The inspection's loose tenon, dry cork and play were put right; so no rule speaks of them any more. */
+	@Test
+	void whatTheDiarySaysIsCuredIsNotToldAgain() throws IOException {
+		assertFalse(CommandRun.padwright("check", shop.plan("whole-job")).out().contains("warning"));
+		change("\t\ttenon foot expanded 1 thou on 2026-03-02 by \"L\"\n", "");
+		change("head cork replaced at", "head cork at");
+		String found = CommandRun.padwright("check", shop.plan("whole-job")).out();
+		assertTrue(found.contains("a loose tenon leaks") && found.contains("a head cork that is not sound"), found);
+		assertFalse(found.contains("play in the mechanism"), found);
+	}
+
+	@Test
+	void aPadThatIsOnlyPlannedIsToBeFitted() {
+		CommandRun run = CommandRun.padwright("next", shop.plan("first"), "--on", "2026-03-01");
+		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
+		assertTrue(run.out().contains("level the pads") && run.out().contains("F♯, F, D♯"), run.out());
+	}
+
+	@Test
+	void ofAShopOnlyPlansWithAJobAreTold() {
+		JsonObject next = CommandRun.padwright("next", folder, "--on", "2026-04-01", "--json").json();
+		assertEquals(1, next.getAsJsonArray("steps").size());
+		assertTrue(next.get("plansWithoutJob").getAsInt() > 10);
+	}
+
+	/** 3 · 14 + 180 + 12.50 + 4 = 238.50; 19 % are 45.315, rounded up; less 50 paid before. */
+	@Test
+	void moneyAddsUpToTheCent() {
+		JsonObject money = CommandRun.padwright("money", shop.plan("whole-job"), "--json").json();
+		assertEquals("three", money.get("agreed").getAsString());
+		JsonObject invoice = money.getAsJsonObject("invoice");
+		assertEquals("238.50", invoice.get("net").getAsString());
+		assertEquals("45.32", invoice.get("tax").getAsString());
+		assertEquals("283.82", invoice.get("total").getAsString());
+		assertEquals("233.82", invoice.get("balance").getAsString());
+		JsonObject difference = money.getAsJsonArray("differences").get(0).getAsJsonObject();
+		assertEquals("felt bumper", difference.get("item").getAsString());
+		assertEquals("4.00", difference.get("invoiced").getAsString());
+		assertEquals(1, money.getAsJsonArray("differences").size());
+	}
+
+	@Test
+	void numbersOfInvoicesThatAreMissingOrTwiceAreNamed() throws IOException {
+		assertEquals(ExitStatus.CLEAN, CommandRun.padwright("money", folder).status());
+		CommandRun.write(folder.resolve("plans"), "more.plan", "plan More for BoehmC {\n\tjob {\n\t\tinvoice 118 { }\n"
+				+ "\t\tinvoice 121 { item \"a\" 0.005 item \"b\" 0.005 }\n\t}\n}\n");
+		CommandRun run = CommandRun.padwright("money", folder, "--json");
+		assertEquals(ExitStatus.FINDINGS, run.status());
+		assertEquals("[119,120]", run.json().getAsJsonArray("missing").toString());
+		assertEquals("[118]", run.json().getAsJsonArray("twice").toString());
+		assertEquals(122, run.json().get("next").getAsInt());
+	}
+
+	@Test
+	void aYearOfOneBenchChecksCleanAndIsTold() {
+		CommandRun check = CommandRun.padwright("check", YEAR, "--json");
+		assertEquals(ExitStatus.CLEAN, check.status(), check.out());
+		check.json().getAsJsonArray("findings").forEach(finding -> assertEquals("info",
+				finding.getAsJsonObject().get("severity").getAsString(), finding.toString()));
+		JsonObject next = CommandRun.padwright("next", YEAR, "--on", "2026-10-13", "--json").json();
+		assertEquals(0, next.get("plansWithoutJob").getAsInt());
+		assertTrue(next.getAsJsonArray("steps").size() >= 8, next.toString());
+		CommandRun money = CommandRun.padwright("money", YEAR, "--json");
+		assertEquals(ExitStatus.CLEAN, money.status(), money.err());
+		assertTrue(money.json().getAsJsonArray("invoices").size() >= 35);
+	}
+
+	@Test
+	void whatTheYearTeachesIsWrittenAsAStockThatChecksClean() throws IOException {
+		Path stock = folder.resolve("learned.stock");
+		CommandRun run = CommandRun.padwright("learn", YEAR, "--write", stock, "--on", "2026-10-13", "--json");
+		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
+		boolean told = false;
+		for (var each : run.json().getAsJsonArray("figures")) {
+			JsonObject figure = each.getAsJsonObject();
+			if (figure.has("middle")) {
+				told = true;
+				assertTrue(figure.get("low").getAsDouble() <= figure.get("middle").getAsDouble()
+						&& figure.get("middle").getAsDouble() <= figure.get("high").getAsDouble(), figure.toString());
+			}
+			assertFalse(figure.get("evidence").getAsString().isEmpty());
+		}
+		assertTrue(told);
+		assertEquals(ExitStatus.CLEAN, CommandRun.padwright("check", stock).status());
+		assertTrue(Files.readString(stock).contains("on 2026-10-13"));
+	}
+
+	@Test
+	void tooFewPlansAreRefused() throws IOException {
+		Files.createDirectories(folder.resolve("alone"));
+		CommandRun.write(folder, "alone/a.plan", "plan A for BoehmC {\n}\n");
+		CommandRun run = CommandRun.padwright("learn", folder.resolve("alone"), "--write", folder.resolve("no.stock"));
+		assertEquals(ExitStatus.FINDINGS, run.status());
+		assertFalse(Files.exists(folder.resolve("no.stock")));
+	}
+}

@@ -1,0 +1,92 @@
+package padwright.engine.learning;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+
+import org.junit.jupiter.api.Test;
+
+import padwright.engine.learning.GammaPool.Exposure;
+import padwright.engine.learning.NormalPool.Estimate;
+
+class PoolingTest {
+
+	/**
+	 * Failures of ten pumps: counts and times of Gaver and O'Muircheartaigh, Technometrics 29 (1987). The means were computed
+	 * apart from this code, by quadrature on 1500 by 1500 points.
+	 */
+	@Test
+	void ratesOfPumpsAreDrawnTowardEachOther() {
+		int[] counts = { 5, 1, 5, 14, 3, 19, 1, 1, 4, 22 };
+		double[] times = { 94.3, 15.7, 62.9, 126, 5.24, 31.4, 1.05, 1.05, 2.1, 10.5 };
+		double[] expected = { 0.05982, 0.10183, 0.08924, 0.11579, 0.60134, 0.60939, 0.89253, 0.89253, 1.5863, 1.98983 };
+		List<Exposure> pumps = IntStream.range(0, 10).mapToObj(pump -> new Exposure(counts[pump], times[pump])).toList();
+		GammaPool pool = new GammaPool(pumps);
+		for (int pump = 0; pump < 10; pump++) {
+			assertEquals(expected[pump], pool.expected(pumps.get(pump)), 0.002 * expected[pump], "pump " + pump);
+		}
+		assertEquals(0.69719, pool.shape(), 0.002);
+		assertEquals(0.92684, pool.years(), 0.003);
+		assertTrue(pool.mean().low() < pool.shape() / pool.years() && pool.mean().high() > pool.shape() / pool.years());
+	}
+
+	/**
+	 * Coaching in eight schools: effects and errors of Rubin, Journal of Educational Statistics 6 (1981). The means were
+	 * computed apart from this code, by quadrature on 400 000 spreads.
+	 */
+	@Test
+	void effectsInSchoolsAreDrawnTowardEachOther() {
+		double[] effects = { 28, 8, -3, 7, -1, 1, 18, 12 };
+		double[] errors = { 15, 10, 16, 11, 9, 11, 10, 18 };
+		double[] expected = { 11.4004, 7.8946, 6.1307, 7.6447, 5.1264, 6.1385, 10.6671, 8.4568 };
+		List<Estimate> schools = IntStream.range(0, 8).mapToObj(school -> new Estimate(effects[school], errors[school]))
+				.toList();
+		NormalPool pool = new NormalPool(schools);
+		assertEquals(7.9324, pool.mean(), 0.005);
+		assertEquals(5.2385, pool.spread().middle(), 0.12);
+		for (int school = 0; school < 8; school++) {
+			assertEquals(expected[school], pool.pooled(schools.get(school)), 0.02, "school " + school);
+		}
+	}
+
+	/** Players whose own rates are gamma about 1.5 a year; the interval of nine in ten holds the truth at least that often less chance. */
+	@Test
+	void theMeanRateOfSimulatedPlayersLiesInItsInterval() {
+		SplittableRandom random = new SplittableRandom(7);
+		int held = 0;
+		for (int shop = 0; shop < 30; shop++) {
+			List<Exposure> players = new ArrayList<>();
+			for (int player = 0; player < 40; player++) {
+				double rate = 1.5 * 0.25 * IntStream.range(0, 4).mapToDouble(part -> -StrictMath.log(random.nextDouble())).sum();
+				players.add(new Exposure(poisson(rate * 3, random), 3));
+			}
+			Learned mean = new GammaPool(players).mean();
+			held += mean.low() <= 1.5 && mean.high() >= 1.5 ? 1 : 0;
+		}
+		assertTrue(held >= 23 && held <= 30, held + " of 30");
+	}
+
+	private static int poisson(double mean, SplittableRandom random) {
+		double product = random.nextDouble();
+		int count = 0;
+		while (product > StrictMath.exp(-mean)) {
+			product *= random.nextDouble();
+			count++;
+		}
+		return count;
+	}
+
+	@Test
+	void tooLittleIsRefused() {
+		assertThrows(IllegalArgumentException.class, () -> new GammaPool(List.of()));
+		assertThrows(IllegalArgumentException.class, () -> new Exposure(-1, 1));
+		assertThrows(IllegalArgumentException.class, () -> new Exposure(1, 0));
+		assertThrows(IllegalArgumentException.class, () -> new NormalPool(List.of(new Estimate(1, 1), new Estimate(2, 1))));
+		assertThrows(IllegalArgumentException.class, () -> new Estimate(1, 0));
+	}
+}

@@ -1,0 +1,124 @@
+package padwright.paper.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+import padwright.model.Present;
+import padwright.model.keysystem.Key;
+import padwright.model.plan.BumperNote;
+import padwright.model.plan.HeadCorkNote;
+import padwright.model.plan.JobEntry;
+import padwright.model.plan.MechanismNote;
+import padwright.model.plan.PadState;
+import padwright.model.plan.SpringNote;
+import padwright.model.plan.TenonNote;
+import padwright.model.plan.TenonWork;
+import padwright.model.plan.WarrantyVisit;
+import padwright.model.stock.ProcessStage;
+import padwright.workup.job.DoneAtKey;
+import padwright.workup.job.JobRecord;
+import padwright.workup.parts.Labels;
+import padwright.workup.parts.Take;
+import padwright.workup.service.KeyJob;
+import padwright.workup.service.ServicePlan;
+
+/** What a plan says was done, in a player's words. Nothing that is only planned or found stands here as done. */
+final class PlanDone {
+
+	private final ServicePlan plan;
+	private final JobRecord record;
+	private final List<String> done = new ArrayList<>();
+
+	private PlanDone(ServicePlan plan) {
+		this.plan = plan;
+		this.record = JobRecord.of(plan.plan());
+	}
+
+	/** At least one sentence. */
+	static List<String> of(ServicePlan plan) {
+		PlanDone words = new PlanDone(plan);
+		words.addPads();
+		words.addDiary();
+		words.addCouplings();
+		return words.done.isEmpty() ? List.of("It was looked at, and nothing was changed.") : words.done;
+	}
+
+	private void addPads() {
+		add(labels(DoneAtKey::isPadIn).size(), "One pad was replaced.", "%d pads were replaced.");
+		add(labels(job -> job.key().isPresent() && Take.keepsPad(job)).size(), "1 pad was sound and stayed.",
+				"%d pads were sound and stayed.");
+		addFound(PadState.TORN, "torn");
+		addFound(PadState.TACKY, "sticky");
+		addFound(PadState.HARD, "hard");
+		addFound(PadState.LOOSE, "loose");
+		addFound(PadState.NOISY, "noisy");
+		add(labels(DoneAtKey::isFeltAsDelivered).size(),
+				"One pad was checked all around as it left, so that it closes under a light touch.",
+				"%d pads were checked all around as they left, so that they close under a light touch.");
+	}
+
+	private void addFound(PadState state, String word) {
+		List<String> keys = labels(job -> job.key().isPresent() && job.service().isSetFound()
+				&& job.service().getFound() == state);
+		if (!keys.isEmpty()) {
+			done.add("We found " + keys.size() + " " + word + (keys.size() == 1 ? " pad: " : " pads: ")
+					+ String.join(", ", keys) + ".");
+		}
+	}
+
+	private void addDiary() {
+		record.last(WarrantyVisit.class).ifPresent(visit -> done.add("This visit makes good an earlier service."));
+		said().forEach(done::add);
+		add(keys(SpringNote.class, SpringNote::isReplaced, SpringNote::getKeys), "One spring was replaced.",
+				"%d springs were replaced.");
+		add(keys(BumperNote.class, BumperNote::isReplaced, BumperNote::getKeys), "One cork or felt was replaced.",
+				"%d corks and felts were replaced.");
+		add(record.all(MechanismNote.class).stream().filter(note -> note.getLeft() != null).count(),
+				"Play in the mechanism was taken up.", "Play in the mechanism was taken up at %d places.");
+		record.all(TenonNote.class).stream().filter(note -> note.getWork() != null)
+				.forEach(note -> done.add(tenon(note)));
+		if (record.all(HeadCorkNote.class).stream().anyMatch(HeadCorkNote::isReplaced)) {
+			done.add("The cork in the head joint was replaced.");
+		}
+	}
+
+	/** What the shop's process says of the stages that are done, in its order. */
+	private List<String> said() {
+		Set<String> reached = record.reached();
+		return record.process().stream().flatMap(process -> process.getStages().stream())
+				.filter(stage -> reached.contains(stage.getName())).map(ProcessStage::getSays)
+				.filter(words -> words != null).toList();
+	}
+
+	private static String tenon(TenonNote note) {
+		String where = Present.of(note.getJoint()).map(joint -> "The " + Labels.of(joint) + " joint ").orElse("A joint ");
+		return where + (note.getWork() == TenonWork.CLEANED ? "was cleaned where it goes together."
+				: "was fitted so that it goes together as it should.");
+	}
+
+	private void addCouplings() {
+		if (plan.plan().getRegulations().stream().anyMatch(note -> note.getLeft() != null)) {
+			done.add("Keys that move together were adjusted to close at the same moment.");
+		}
+	}
+
+	private <T extends JobEntry> long keys(Class<T> kind, Predicate<T> isDone, Function<T, List<Key>> keys) {
+		return record.all(kind).stream().filter(isDone).flatMap(note -> keys.apply(note).stream())
+				.collect(Collectors.toCollection(LinkedHashSet::new)).size();
+	}
+
+	private void add(long count, String one, String more) {
+		if (count > 0) {
+			done.add(count == 1 ? one : more.formatted(count));
+		}
+	}
+
+	private List<String> labels(Predicate<KeyJob> chosen) {
+		return plan.jobs().stream().filter(chosen).map(job -> job.key().map(key -> key.label()).orElse(job.name())).toList();
+	}
+}

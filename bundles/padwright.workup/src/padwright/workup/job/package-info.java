@@ -1,0 +1,2 @@
+/** What a plan says of the work around its pads: what came, what was done, what is still open. */
+package padwright.workup.job;

@@ -1,0 +1,167 @@
+package padwright.workup.learn;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+import padwright.engine.learning.GammaPool;
+import padwright.engine.learning.GammaPool.Exposure;
+import padwright.engine.learning.Learned;
+import padwright.engine.learning.LifeBracket;
+import padwright.engine.learning.NormalPool;
+import padwright.engine.learning.NormalPool.Estimate;
+import padwright.engine.learning.WeibullLife;
+import padwright.model.plan.PadState;
+import padwright.model.plan.Player;
+import padwright.model.plan.Round;
+import padwright.model.stock.Pad;
+import padwright.workup.forecast.PastService;
+import padwright.workup.learn.LearnedFigure.Topic;
+import padwright.workup.parts.Labels;
+import padwright.workup.service.KeyJob;
+import padwright.workup.service.ServicePlan;
+import padwright.workup.solve.LeafReading;
+import padwright.workup.words.Messages;
+
+/** What became of pads from service to service: when they tore, and whether those that were left level stayed so. */
+final class PadLives {
+
+	private static final double DAYS_IN_A_YEAR = 365.25;
+	/** An interval of nine in ten is this many standard errors wide. */
+	private static final double WIDTH = 2 * 1.6448536;
+
+	private record Place(String player, String instrument, String key) {
+	}
+
+	private record Kept(String article, String saliva, LocalDate fitted, LocalDate seen, boolean level) {
+	}
+
+	private final Map<String, List<LifeBracket>> lives = new TreeMap<>();
+	private final Map<String, List<Exposure>> openings = new TreeMap<>();
+	private final Map<Place, Kept> pads = new LinkedHashMap<>();
+
+	static PadLives of(Collection<ServicePlan> plans) {
+		PadLives lives = new PadLives();
+		plans.stream().filter(plan -> PastService.obstacle(plan).isEmpty()).map(PastService::of)
+				.sorted(PastService.OLDEST_FIRST).forEach(lives::add);
+		lives.pads.values().forEach(lives::endUnseen);
+		return lives;
+	}
+
+	private void add(PastService service) {
+		for (KeyJob job : service.plan().jobs()) {
+			Optional<Pad> pad = job.fitting().pad();
+			if (job.key().isPresent() && pad.isPresent()) {
+				Place place = new Place(service.player(), service.instrument(), job.name());
+				Kept before = pads.get(place);
+				if (before != null) {
+					look(before, job, service.date());
+				}
+				pads.put(place, after(before, job, Labels.of(pad.get()), saliva(service.plan()), service.date()));
+			}
+		}
+	}
+
+	private static Kept after(Kept before, KeyJob job, String article, String saliva, LocalDate today) {
+		boolean isKept = before != null && !PastService.isNewPad(job);
+		return new Kept(isKept ? before.article() : article, saliva, isKept ? before.fitted() : today, today,
+				isLevel(job.allRounds().stream().reduce((earlier, later) -> later)));
+	}
+
+	private void look(Kept before, KeyJob job, LocalDate today) {
+		double seen = years(before.fitted(), before.seen());
+		double now = years(before.fitted(), today);
+		if (now > seen && PastService.isFound(job, PadState.TORN)) {
+			lives(before).add(new LifeBracket(seen, now));
+		} else if (PastService.isNewPad(job)) {
+			endUnseen(before);
+		}
+		if (now > seen && before.level() && !PastService.isNewPad(job)) {
+			job.allRounds().stream().findFirst().ifPresent(found -> openings
+					.computeIfAbsent(before.article(), unseen -> new ArrayList<>())
+					.add(new Exposure(isLevel(Optional.of(found)) ? 0 : 1, now - seen)));
+		}
+	}
+
+	/** A pad that was whole when it was seen last. */
+	private void endUnseen(Kept pad) {
+		double seen = years(pad.fitted(), pad.seen());
+		if (seen > 0) {
+			lives(pad).add(new LifeBracket(seen, Double.POSITIVE_INFINITY));
+		}
+	}
+
+	private List<LifeBracket> lives(Kept pad) {
+		return lives.computeIfAbsent(Messages.of("learn.articleSaliva", pad.article(), pad.saliva()),
+				unseen -> new ArrayList<>());
+	}
+
+	private static String saliva(ServicePlan plan) {
+		return Optional.ofNullable(plan.plan().getPlayer()).filter(Player::isSetSaliva)
+				.map(player -> SalivaWords.of(player.getSaliva())).orElseGet(() -> Messages.of("learn.unsaid"));
+	}
+
+	/** No leaf slides at any hour that was felt. */
+	private static boolean isLevel(Optional<Round> round) {
+		List<LeafReading> readings = round.map(LeafReading::of).orElse(List.of());
+		return !readings.isEmpty() && readings.stream().allMatch(reading -> reading.slides().isEmpty());
+	}
+
+	private static double years(LocalDate from, LocalDate to) {
+		return ChronoUnit.DAYS.between(from, to) / DAYS_IN_A_YEAR;
+	}
+
+	/** By article and saliva, each by itself; then drawn toward each other, where there are enough of them. */
+	List<LearnedFigure> lives() {
+		List<LearnedFigure> own = lives.entrySet().stream().map(group -> life(group.getKey(), group.getValue())).toList();
+		List<LearnedFigure> told = own.stream().filter(figure -> figure.figure().isPresent()).toList();
+		List<LearnedFigure> all = new ArrayList<>(own);
+		if (told.size() >= NormalPool.LEAST_GROUPS) {
+			NormalPool pool = new NormalPool(told.stream().map(PadLives::estimate).toList());
+			told.forEach(figure -> all.add(pooled(figure, pool, told.size())));
+		}
+		return all;
+	}
+
+	private static LearnedFigure life(String of, List<LifeBracket> brackets) {
+		long torn = brackets.stream().filter(LifeBracket::isFailed).count();
+		String evidence = Messages.of("learn.lives", brackets.size(), torn);
+		return torn < WeibullLife.LEAST_FAILURES
+				? new LearnedFigure(Topic.LIFE, of, Optional.empty(), Messages.of("learn.fewTorn", evidence))
+				: LearnedFigure.of(Topic.LIFE, of, new WeibullLife(brackets).median(), evidence);
+	}
+
+	private static Estimate estimate(LearnedFigure figure) {
+		Learned life = figure.figure().orElseThrow();
+		return new Estimate(StrictMath.log(life.middle()),
+				Math.max(1e-6, StrictMath.log(life.high() / life.low()) / WIDTH));
+	}
+
+	private static LearnedFigure pooled(LearnedFigure figure, NormalPool pool, int groups) {
+		Estimate own = estimate(figure);
+		double middle = pool.pooled(own);
+		double reach = pool.error(own) * WIDTH / 2;
+		return new LearnedFigure(Topic.POOLED_LIFE, figure.of(), Optional.of(new Learned(StrictMath.exp(middle - reach),
+				StrictMath.exp(middle), StrictMath.exp(middle + reach))), Messages.of("learn.groups", groups));
+	}
+
+	/** Pads that were left level and found open. */
+	List<LearnedFigure> openings() {
+		return openings.entrySet().stream().map(group -> opening(group.getKey(), group.getValue())).toList();
+	}
+
+	private static LearnedFigure opening(String article, List<Exposure> looks) {
+		int opened = looks.stream().mapToInt(Exposure::count).sum();
+		String evidence = Messages.of("learn.looks", looks.size(), opened);
+		Exposure together = new Exposure(opened, looks.stream().mapToDouble(Exposure::years).sum());
+		return looks.size() < ShopLearning.LEAST_LOOKS
+				? new LearnedFigure(Topic.OPENING, article, Optional.empty(), Messages.of("learn.fewLooks", evidence))
+				: LearnedFigure.of(Topic.OPENING, article, new GammaPool(List.of(together)).rate(together), evidence);
+	}
+}
