@@ -21,8 +21,12 @@ public final class Main {
 		System.exit(status);
 	}
 
-	/** Speaks English everywhere, so that scripts can read it. */
+	/** Speaks English everywhere, so that scripts can read it. The version is told without a look at any command. */
 	static int inEnglish(String... arguments) {
+		if (arguments.length == 1 && arguments[0].equals("--version")) {
+			System.out.println(ProductVersion.told());
+			return ExitStatus.CLEAN;
+		}
 		Locale.setDefault(Locale.Category.DISPLAY, Locale.ENGLISH);
 		return run(List.of(arguments), System.out, System.err);
 	}
