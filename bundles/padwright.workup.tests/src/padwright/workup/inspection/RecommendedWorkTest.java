@@ -37,7 +37,7 @@ class RecommendedWorkTest {
 		inspection().getTenons().add(tenon(TenonFit.LOOSE, "1.5 thou"));
 		assertEquals("Expand it on a mandrel, or lay half-thou film around it, 2 times", work().get(0).work());
 		demo.plan.getInspection().getTenons().set(0, tenon(TenonFit.LOOSE, "1 thou"));
-		assertEquals("Lay half-thou film around it, once", work().get(0).work());
+		assertEquals("Expand it on a mandrel, or lay half-thou film around it, once", work().get(0).work());
 		demo.plan.getInspection().getTenons().set(0, tenon(TenonFit.SOUND, null));
 		assertEquals(List.of(), work());
 	}
