@@ -63,15 +63,27 @@ public final class Bench {
 			plan P for Flute with Bench {
 				seat within 0.5 thou
 				fit Hard on Disc with Clear
-				read at 12 3 6 9
-			""";
+				read at\040""";
+	private static final String FOUR = "12 3 6 9";
+	private static final String EIGHT = "12 1.5 3 4.5 6 7.5 9 10.5";
 
+	private final String head;
 	private String text;
 	private Document document;
 
 	/** A plan for the keys A and B (which A closes) and C, with these rows. */
 	public Bench(String rows) {
-		text = SHOP + rows + "\n}\n";
+		this(FOUR, rows);
+	}
+
+	/** Likewise, with eight hours to be read. */
+	public static Bench ofEightHours(String rows) {
+		return new Bench(EIGHT, rows);
+	}
+
+	private Bench(String hours, String rows) {
+		head = SHOP + hours + "\n";
+		text = head + rows + "\n}\n";
 		document = parse(text);
 	}
 
@@ -109,15 +121,16 @@ public final class Bench {
 		});
 	}
 
-	/** Changes the text, and reads it again. */
-	public void apply(List<TextEdit> edits) {
+	/** Changes the text, and reads it again; it can always be written. */
+	public boolean apply(List<TextEdit> edits) {
 		text = TextEdit.apply(edits, text);
 		document = parse(text);
+		return true;
 	}
 
 	/** The rows as they are written now. */
 	public String rows() {
-		return text.substring(SHOP.length(), text.length() - "\n}\n".length());
+		return text.substring(head.length(), text.length() - "\n}\n".length());
 	}
 
 	/** The system that the plan is for. */

@@ -27,7 +27,7 @@ class MessagesTest {
 
 	private static final Path SOURCES = Path.of("..", "padwright.views", "src");
 	private static final Pattern NAMED = Pattern
-			.compile("\"((?:state|map|section|clock|table|regulate|choose)\\.[A-Za-z.]+)\"");
+			.compile("\"((?:state|map|bench|section|clock|table|regulate|choose)\\.[A-Za-z.]+)\"");
 
 	private static Properties texts(String language) throws IOException {
 		Properties texts = new Properties();

@@ -23,12 +23,16 @@ public final class Figures {
 	 * each unit.
 	 */
 	public static String shown(Length length) {
-		int decimals = switch (Shown.unit()) {
+		return Texts.decimal(length.in(Shown.unit(), decimals()).toPlainString()).replace('-', '\u2212');
+	}
+
+	/** As many as show what half a thou is, in the unit that is shown. */
+	public static int decimals() {
+		return switch (Shown.unit()) {
 		case THOU -> 2;
 		case MILLIMETRE -> 4;
 		case MICROMETRE -> 1;
 		};
-		return Texts.decimal(length.in(Shown.unit(), decimals).toPlainString()).replace('-', '\u2212');
 	}
 
 	/** As {@link #shown(Length)} with the unit, as in {@code 1.25 thou}. */

@@ -3,11 +3,15 @@ package padwright.views;
 import padwright.engine.clock.ClockHour;
 import padwright.engine.length.LengthUnit;
 
-/** How the user wants lengths and clocks shown. As with a language, there is one choice for the whole program. */
+/**
+ * How the user wants lengths and clocks shown, and readings typed. As with a language, there is one choice for the whole
+ * program.
+ */
 public final class Shown {
 
 	private static volatile LengthUnit unit = LengthUnit.THOU;
 	private static volatile ClockHour top = ClockHour.ofHour(12);
+	private static volatile boolean typedInFull;
 
 	private Shown() {
 	}
@@ -30,5 +34,15 @@ public final class Shown {
 	/** Whatever is drawn from now on has this hour at the top. */
 	public static void setTop(ClockHour wanted) {
 		top = wanted;
+	}
+
+	/** Whether every reading is typed as a figure that Enter ends, as an indicator types; else one stroke is a reading. */
+	public static boolean isTypedInFull() {
+		return typedInFull;
+	}
+
+	/** How readings are typed from now on. */
+	public static void setTypedInFull(boolean wanted) {
+		typedInFull = wanted;
 	}
 }

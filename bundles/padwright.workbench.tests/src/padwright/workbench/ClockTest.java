@@ -60,7 +60,7 @@ class ClockTest {
 		Driver.waitFor("the row read", () -> bench().shown().plan()
 				.filter(plan -> plan.text().contains("key Ds empty 15 15 15 15 15 15 15 15\n")).isPresent());
 		choose("Ds");
-		for (String reading : new String[] {".", "0.5", "1", "1", "1.5", "1", "0.5", "."}) {
+		for (String reading : new String[] {".", "5", "1", "1", "6", "1", "0.5", "."}) {
 			Driver.typeLine(clock.canvas(), reading);
 		}
 		Driver.waitFor("eight readings", () -> text().contains("felt . 0.5 1 1 1.5 1 0.5 .\n"));

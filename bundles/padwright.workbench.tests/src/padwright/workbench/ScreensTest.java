@@ -33,6 +33,7 @@ import padwright.workbench.tour.TourView;
 import padwright.workbench.views.CupSectionView;
 import padwright.workbench.views.KeyMapView;
 import padwright.workbench.views.KeyTableView;
+import padwright.workbench.views.LayoutView;
 import padwright.workbench.views.RegulationView;
 import padwright.workbench.views.RimClockView;
 
@@ -51,7 +52,6 @@ class ScreensTest {
 
 	@BeforeEach
 	void openShop() throws Exception {
-		Files.createDirectories(SCREENS);
 		driver = Driver.withExampleShop(folder);
 		Driver.ui(() -> {
 			shell().setSize(1600, 1000);
@@ -88,6 +88,13 @@ class ScreensTest {
 		Driver.waitFor("the system on the bench", () -> bench.shown().work().isPresent());
 		settle();
 		picture(Driver.ui(ScreensTest::shell), "system");
+		LayoutView view = (LayoutView) Driver.view(LayoutView.ID);
+		Driver.ui(() -> {
+			view.control().editing().select(Set.of("key:Fs"));
+			return null;
+		});
+		settle();
+		picture(Driver.ui(ScreensTest::shell), "layout");
 	}
 
 	private static void pictures(PlanEditor editor) throws Exception {
@@ -109,14 +116,14 @@ class ScreensTest {
 	}
 
 	/** Whatever was asked for in the background is drawn when the window has nothing more to do. */
-	private static void settle() throws Exception {
+	static void settle() throws Exception {
 		for (int quiet = 0; quiet < 20;) {
 			quiet = Driver.ui(() -> Driver.display().readAndDispatch()) ? 0 : quiet + 1;
 			LockSupport.parkNanos(10_000_000);
 		}
 	}
 
-	private static void picture(Control control, String name) throws Exception {
+	static void picture(Control control, String name) throws Exception {
 		ImageData picture = Driver.ui(() -> {
 			Rectangle area = Driver.display().map(control.getParent(), null, control.getBounds());
 			if (control instanceof Shell shell) {
@@ -130,6 +137,7 @@ class ScreensTest {
 			image.dispose();
 			return data;
 		});
+		Files.createDirectories(SCREENS);
 		ImageLoader loader = new ImageLoader();
 		loader.data = new ImageData[] {picture};
 		loader.save(SCREENS.resolve(name + "-" + THEME + "-" + ZOOM + ".png").toString(), SWT.IMAGE_PNG);

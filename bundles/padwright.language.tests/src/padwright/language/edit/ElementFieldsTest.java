@@ -30,6 +30,7 @@ class ElementFieldsTest {
 			case "Range" -> "1..2";
 			case "Date" -> "2026-03-04";
 			case "Hour" -> "1.5";
+			case "FeelerReading" -> "1";
 			case "Count" -> "3";
 			case "LengthUnit", "RuleUnit" -> "mm";
 			case "PropertyName" -> "pad.kind";
@@ -53,7 +54,7 @@ class ElementFieldsTest {
 		String text = shop.resource("a.plan").getParseResult().getRootNode().getText();
 		EObject element = ElementFields
 				.elementAt(shop.resource("a.plan").getParseResult().getRootNode(), text.indexOf(place)).orElseThrow();
-		return ElementFields.of(element).stream().filter(field -> field.attribute().getName().equals(attribute))
+		return ElementFields.of(element).stream().filter(field -> field.feature().getName().equals(attribute))
 				.findFirst().orElseThrow();
 	}
 
@@ -106,9 +107,30 @@ class ElementFieldsTest {
 	void namesAndWhatHasSeveralWaysCanOnlyBeRead() {
 		String text = "system S {\n\tkey A\n}\nplan P for S {\n\tread at 12 3\n\tkey A felt 1 2\n}\n";
 		assertFalse(field(shop(text), "key A", "name").isEditable());
-		assertFalse(field(shop(text), "plan", "hours").isEditable());
+		assertThrows(IllegalArgumentException.class, () -> field(shop(text), "key A", "name").edit("B"));
+	}
+
+	@Test
+	void theHoursThatAreReadAreTypedApartByBlanks() {
+		String text = "plan P for S {\n\tread at 12 3 graded\n\tkey A nick at 1 2\n}\n";
 		assertEquals("12 3", field(shop(text), "plan", "hours").text());
-		assertThrows(IllegalArgumentException.class, () -> field(shop(text), "plan", "hours").edit("1"));
+		assertEquals(text.replace("12 3", "12 4.5 6"), edited(text, "plan", "hours", " 12  4.5 6 ").replace("  ", " "));
+		assertTrue(field(shop(text), "plan", "hours").fault("12 13").isPresent());
+		assertTrue(field(shop(text), "plan", "hours").fault(" ").isPresent());
+		assertEquals("plan P for S {\n\tread at 12 6\n\tkey A\n}\n",
+				edited("plan P for S {\n\tkey A\n}\n", "plan", "hours", "12 6"));
+	}
+
+	@Test
+	void whatIsFittedIsChosenFromTheStock() {
+		String stock = "stock T {\n\tmaterial m { }\n\tpad One { }\n\tpad \"Two b\" { }\n\tadhesive Wax { }\n}\n";
+		String text = stock + "plan P for S with T {\n\tfit One\n\tkey A\n}\n";
+		assertEquals(List.of("One", "Two b"), field(shop(text), "fit", "pad").choices());
+		assertEquals(text.replace("fit One", "fit \"Two b\""), edited(text, "fit", "pad", "Two b"));
+		assertEquals(text.replace("fit One", "fit One glue Wax"), edited(text, "fit", "adhesive", "Wax"));
+		assertTrue(field(shop(text), "fit", "pad").fault("Three").isPresent());
+		assertEquals(text, edited(text.replace("\tfit One\n", ""), "plan P", "pad", "One"));
+		assertEquals("S", field(shop("system S { }\nplan P for S { }\n"), "plan", "system").text());
 	}
 
 	@Test
@@ -155,7 +177,8 @@ class ElementFieldsTest {
 		EObject same = again.resource(Examples.name(file))
 				.getEObject(field.element().eResource().getURIFragment(field.element()));
 		assertEquals(value, ElementFields.of(same).stream()
-				.filter(one -> one.element() == same && one.attribute() == field.attribute()).findFirst().orElseThrow()
+				.filter(one -> (one.element() == same || one.element().eContainer() == same)
+						&& one.feature() == field.feature()).findFirst().orElseThrow()
 				.text(), edited);
 	}
 }

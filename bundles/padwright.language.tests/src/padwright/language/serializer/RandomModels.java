@@ -41,11 +41,12 @@ final class RandomModels {
 
 	/** What the grammar does not let be left out. */
 	private static final Set<String> MANDATORY = Set.of("name", "note", "key", "driven", "driver", "hour", "reference",
-			"diameter", "temperature", "humidity", "role", "size", "sizes", "text", "severity", "condition", "left",
+			"diameter", "humidity", "role", "size", "sizes", "text", "severity", "condition", "left",
 			"right", "operand", "property", "operator", "value", "number", "system", "pad", "values", "readings",
 			"from", "to", "light", "side", "weight", "fit", "systems", "stocks", "plans", "materials", "pads");
 	private static final Map<EClass, Set<String>> MANDATORY_IN = Map.of(
 			KeySystemPackage.Literals.ADJUSTER, Set.of("kind"),
+			StockPackage.Literals.CLIMATE, Set.of("temperature"),
 			StockPackage.Literals.LAYER, Set.of("material", "thickness"),
 			StockPackage.Literals.BACKING, Set.of("material", "thickness"),
 			StockPackage.Literals.FILM_SET, Set.of("material", "thicknesses"),
@@ -134,6 +135,9 @@ final class RandomModels {
 	private static void makeConsistent(EObject element) {
 		if (element instanceof Pad pad && pad.getThickness() == null) {
 			pad.setTolerance(null);
+		}
+		if (element instanceof KeySystem system && system.getPitch() == null) {
+			system.setTemperature(null);
 		}
 		if (element instanceof Plan plan && plan.getBed() == null) {
 			plan.setBedUnit(null);

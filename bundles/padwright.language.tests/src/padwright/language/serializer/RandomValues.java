@@ -27,7 +27,8 @@ final class RandomValues {
 	private static final List<EAttribute> SIGNED = List.of(StockPackage.Literals.CLIMATE__TEMPERATURE,
 			StockPackage.Literals.NUMBER_VALUE__NUMBER, KeySystemPackage.Literals.PLACED__AROUND,
 			KeySystemPackage.Literals.ROD_FEATURES__AROUND, KeySystemPackage.Literals.FINGERING__CENTS,
-			KeySystemPackage.Literals.NOTE_REMOVAL__CENTS, KeySystemPackage.Literals.KEY_SYSTEM__TRANSPOSITION);
+			KeySystemPackage.Literals.NOTE_REMOVAL__CENTS, KeySystemPackage.Literals.KEY_SYSTEM__TRANSPOSITION,
+			KeySystemPackage.Literals.KEY_SYSTEM__TEMPERATURE);
 	private static final List<String> RULE_UNITS = Stream.concat(LengthUnit.symbols().stream(),
 			Stream.of("°C", "%RH", "years", "grams")).toList();
 	private static final List<String> PROPERTIES = List.of("shim.material", "pad", "pad.thick", "my_own.thing", "found",

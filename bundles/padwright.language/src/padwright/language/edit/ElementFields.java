@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.xtext.AbstractRule;
 import org.eclipse.xtext.Action;
 import org.eclipse.xtext.GrammarUtil;
@@ -44,28 +45,63 @@ public final class ElementFields {
 				|| element instanceof Plan;
 	}
 
-	/** The fields of an element and of its single parts, in the order of the model. */
+	/**
+	 * The fields of an element and of its single parts, in the order of the model. Of a part that is missing there is the
+	 * reference that it begins with, since to choose that makes the part.
+	 */
 	public static List<ElementField> of(EObject element) {
 		List<ElementField> fields = new ArrayList<>();
 		for (EAttribute attribute : element.eClass().getEAllAttributes()) {
 			fields.add(field(element, attribute));
 		}
+		for (EReference reference : element.eClass().getEAllReferences()) {
+			if (!reference.isContainment() && !reference.isContainer() && !isIdentity(element, reference)) {
+				Optional.of(field(element, reference)).filter(ElementField::isEditable).ifPresent(fields::add);
+			}
+		}
 		for (EReference part : element.eClass().getEAllContainments()) {
 			if (!part.isMany() && element.eGet(part) instanceof EObject there) {
 				fields.addAll(of(there));
+			} else if (!part.isMany()) {
+				missingPart(element, part).ifPresent(fields::add);
 			}
 		}
 		return fields;
 	}
 
-	private static ElementField field(EObject element, EAttribute attribute) {
-		List<INode> nodes = NodeModelUtils.findNodesForFeature(element, attribute);
-		Optional<FieldPlace> place = attribute.isMany() || attribute.getName().equals(NAME) && isNamed(element)
-				? Optional.empty() : place(element, attribute, nodes);
+	/** Whether an element of a list is known by what it refers to, such as a row by its key. */
+	private static boolean isIdentity(EObject element, EReference reference) {
+		EReference list = element.eContainmentFeature();
+		return list != null && list.isMany() && rule(NodeModelUtils.findActualNodeFor(element))
+				.flatMap(FieldGrammar::firstFeature).filter(reference.getName()::equals).isPresent();
+	}
+
+	private static Optional<ElementField> missingPart(EObject element, EReference part) {
+		ICompositeNode whole = NodeModelUtils.findActualNodeFor(element);
+		Optional<AbstractRule> of = rule(whole);
+		Optional<FieldGrammar> grammar = of.flatMap(rule -> FieldGrammar.of(rule, part.getName()));
+		Optional<AbstractRule> partRule = grammar.flatMap(FieldGrammar::valueRule);
+		Optional<EReference> first = partRule.flatMap(FieldGrammar::firstFeature)
+				.map(part.getEReferenceType()::getEStructuralFeature).filter(EReference.class::isInstance)
+				.map(EReference.class::cast).filter(reference -> !reference.isContainment() && !reference.isMany());
+		return first.flatMap(reference -> FieldGrammar.of(partRule.get(), reference.getName())
+				.flatMap(FieldGrammar::valueRule)
+				.flatMap(value -> MissingField.place(whole, of.get(), grammar.get(), value))
+				.map(place -> new ElementField(element, reference, "", Optional.of(place))));
+	}
+
+	private static ElementField field(EObject element, EStructuralFeature feature) {
+		List<INode> nodes = NodeModelUtils.findNodesForFeature(element, feature);
+		Optional<FieldPlace> place = feature.getName().equals(NAME) && isNamed(element) ? Optional.empty()
+				: place(element, feature, nodes);
 		String written = String.join(" ", nodes.stream().map(NodeModelUtils::getTokenText).toList());
-		String text = place.isPresent() && !written.isEmpty()
-				? FieldText.of(element, place.get().rule()).typed(written) : written;
-		return new ElementField(element, attribute, text, place);
+		return new ElementField(element, feature, place.isPresent() && !written.isEmpty()
+				? typed(element, feature, written, place.get()) : written, place);
+	}
+
+	private static String typed(EObject element, EStructuralFeature feature, String written, FieldPlace place) {
+		return feature instanceof EReference ? ReferenceNames.plain(written)
+				: feature.isMany() ? written : FieldText.of(element, place.rule()).typed(written);
 	}
 
 	/** Whether others refer to an element by its name, so that only renaming may change it. */
@@ -73,24 +109,28 @@ public final class ElementFields {
 		return element instanceof Titled;
 	}
 
-	private static Optional<FieldPlace> place(EObject element, EAttribute attribute, List<INode> nodes) {
+	private static Optional<FieldPlace> place(EObject element, EStructuralFeature feature, List<INode> nodes) {
 		ICompositeNode whole = NodeModelUtils.findActualNodeFor(element);
 		Optional<AbstractRule> of = rule(whole);
-		Optional<FieldGrammar> grammar = of.flatMap(rule -> FieldGrammar.of(rule, attribute.getName()));
-		if (grammar.flatMap(FieldGrammar::valueRule).filter(FieldText::isFor).isEmpty()) {
+		Optional<FieldGrammar> grammar = of.flatMap(rule -> FieldGrammar.of(rule, feature.getName()));
+		Optional<AbstractRule> value = grammar.flatMap(FieldGrammar::valueRule)
+				.filter(rule -> feature instanceof EReference || FieldText.isFor(rule));
+		if (value.isEmpty()) {
 			return Optional.empty();
 		}
 		if (nodes.isEmpty()) {
-			return MissingField.place(whole, of.get(), grammar.get());
+			return MissingField.place(whole, of.get(), grammar.get(), value.get());
 		}
-		INode value = nodes.get(0);
-		boolean holdsRemark = value.getText().strip().contains("//") && !value.getText().strip().startsWith("\"");
-		return holdsRemark ? Optional.empty() : Optional.of(new FieldPlace(value.getOffset(), value.getLength(), "", "",
-				grammar.get().valueRule().get()));
+		int start = nodes.get(0).getOffset();
+		INode last = nodes.get(nodes.size() - 1);
+		String text = whole.getRootNode().getText().substring(start, last.getEndOffset());
+		boolean holdsRemark = text.contains("//") && !text.startsWith("\"");
+		return holdsRemark ? Optional.empty()
+				: Optional.of(new FieldPlace(start, last.getEndOffset() - start, "", "", value.get()));
 	}
 
 	/** The rule that an element was read by. */
-	private static Optional<AbstractRule> rule(ICompositeNode node) {
+	static Optional<AbstractRule> rule(ICompositeNode node) {
 		EObject grammar = node.getGrammarElement();
 		return grammar instanceof RuleCall call ? Optional.of(call.getRule())
 				: grammar instanceof Action made ? Optional.of(GrammarUtil.containingRule(made)) : Optional.empty();

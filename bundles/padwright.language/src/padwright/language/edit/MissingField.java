@@ -20,8 +20,13 @@ final class MissingField {
 	private MissingField() {
 	}
 
-	/** The place of a value in the text of an element; nothing where more than words had to be written with it. */
-	static Optional<FieldPlace> place(ICompositeNode element, AbstractRule rule, FieldGrammar grammar) {
+	/**
+	 * The place of a value in the text of an element; nothing where more than words had to be written with it.
+	 *
+	 * @param value the rule of the value
+	 */
+	static Optional<FieldPlace> place(ICompositeNode element, AbstractRule rule, FieldGrammar grammar,
+			AbstractRule value) {
 		List<INode> parts = parts(element);
 		Optional<AbstractElement> missing = grammar.missingPart(parts.stream().map(MissingField::grammarOf).toList());
 		Optional<String> words = missing.flatMap(grammar::wordsBefore);
@@ -29,14 +34,13 @@ final class MissingField {
 		if (words.isEmpty() || behind.isEmpty()) {
 			return Optional.empty();
 		}
-		AbstractRule value = grammar.valueRule().orElseThrow();
 		boolean isWhole = missing.get().eContainer().eContainer() == rule;
 		return Optional.of(isWhole && isInBlock(parts, behind.get()) ? statement(element, behind.get(), words.get(), value)
 				: new FieldPlace(behind.get().getEndOffset(), 0, " " + words.get(), "", value));
 	}
 
 	/** The nodes that an element consists of, without blanks and remarks. */
-	private static List<INode> parts(ICompositeNode element) {
+	static List<INode> parts(ICompositeNode element) {
 		List<INode> parts = new ArrayList<>();
 		for (INode child : element.getChildren()) {
 			if (!(child instanceof ILeafNode leaf && leaf.isHidden())) {
@@ -50,7 +54,8 @@ final class MissingField {
 		return node.getGrammarElement();
 	}
 
-	private static Optional<INode> lastBefore(List<INode> parts, AbstractRule rule, AbstractElement missing) {
+	/** The last part in front of where a part of the rule belongs. */
+	static Optional<INode> lastBefore(List<INode> parts, AbstractRule rule, AbstractElement missing) {
 		List<EObject> order = FieldGrammar.order(rule);
 		int at = position(order, missing, true);
 		INode last = null;

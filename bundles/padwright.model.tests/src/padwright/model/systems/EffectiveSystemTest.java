@@ -333,13 +333,16 @@ class EffectiveSystemTest {
 	}
 
 	@Test
-	void theNearestPitchAndTranspositionHold() {
+	void theNearestPitchTemperatureAndTranspositionHold() {
 		assertEquals(new BigDecimal("440"), EffectiveSystem.of(top).pitch());
 		base.setPitch(new BigDecimal("442"));
 		base.setTransposition(new BigDecimal("-5"));
 		assertEquals(new BigDecimal("442"), EffectiveSystem.of(top).pitch());
 		middle.setPitch(new BigDecimal("430"));
 		assertEquals(new BigDecimal("430"), EffectiveSystem.of(top).pitch());
+		assertEquals(EffectiveSystem.USUAL_TEMPERATURE, EffectiveSystem.of(top).temperature());
+		base.setTemperature(new BigDecimal("24.5"));
+		assertEquals(new BigDecimal("24.5"), EffectiveSystem.of(top).temperature());
 		assertEquals(new BigDecimal("-5"), EffectiveSystem.of(top).transposition());
 		assertEquals(BigDecimal.ZERO, EffectiveSystem.of(null).transposition());
 	}

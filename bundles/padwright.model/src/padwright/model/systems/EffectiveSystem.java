@@ -47,6 +47,9 @@ public final class EffectiveSystem {
 	/** The usual A, in Hz. */
 	public static final BigDecimal USUAL_PITCH = BigDecimal.valueOf(440);
 
+	/** Of the air at that pitch, in °C: common practice, no source. */
+	public static final BigDecimal USUAL_TEMPERATURE = BigDecimal.valueOf(20);
+
 	/** The joint that is meant where none is said, if the system has one of this name. */
 	private static final String MAIN_JOINT = "body";
 
@@ -198,6 +201,11 @@ public final class EffectiveSystem {
 	/** The A that it is tuned to, in Hz: the nearest that is said. */
 	public BigDecimal pitch() {
 		return nearest(KeySystem::getPitch).orElse(USUAL_PITCH);
+	}
+
+	/** Of the air in it at that pitch, in °C: the nearest that is said. */
+	public BigDecimal temperature() {
+		return nearest(KeySystem::getTemperature).orElse(USUAL_TEMPERATURE);
 	}
 
 	/** How many semitones a written note sounds higher. */

@@ -73,7 +73,8 @@ public final class SystemSheet {
 	private List<PageFact> facts() {
 		List<PageFact> facts = new ArrayList<>();
 		facts.add(new PageFact("Pads", String.valueOf(plan.system().pads().size())));
-		facts.add(new PageFact("Pitch", "A " + plan.system().pitch().toPlainString() + " Hz"));
+		facts.add(new PageFact("Pitch", "A %s Hz at %s °C".formatted(plan.system().pitch().toPlainString(),
+				plan.system().temperature().toPlainString())));
 		Present.of(system.getBase()).ifPresent(base -> facts.add(new PageFact("Based on", Labels.of(base))));
 		return facts;
 	}

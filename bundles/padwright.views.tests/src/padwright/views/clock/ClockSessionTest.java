@@ -46,7 +46,7 @@ class ClockSessionTest {
 
 	private void type(String text) {
 		text.chars().forEach(character -> assertTrue(session.type((char) character)));
-		session.enter();
+		session.typing().enter();
 	}
 
 	@Test
@@ -64,12 +64,12 @@ class ClockSessionTest {
 	@Test
 	void whatNoFeelerTellsStaysTypedAndIsNotWritten() {
 		begin("key A");
-		for (String typed : List.of("70", "1.2.3")) {
+		for (String typed : List.of("70", "01.2.3")) {
 			type(typed);
 			assertTrue(edits.isEmpty());
 			assertTrue(session.status().contains(typed), session.status());
-			session.back();
-			assertTrue(session.enter(), "what was typed is still there");
+			session.typing().back();
+			assertTrue(session.typing().enter(), "what was typed is still there");
 		}
 		type("0.5");
 		settle();
@@ -117,8 +117,8 @@ class ClockSessionTest {
 		edits.clear();
 		show();
 		assertEquals(session.state().readings(), ClockState.of(bench.row("A")).readings());
-		session.up();
-		session.down();
+		session.typing().up();
+		session.typing().down();
 		type("2");
 		settle();
 		assertEquals("key A felt . 0.5 2", bench.rows());
@@ -128,9 +128,9 @@ class ClockSessionTest {
 	void backspaceTakesBackACharacterAndThenGoesBackAnHour() {
 		begin("key A felt . 0.5 1");
 		session.type('7');
-		session.back();
-		assertFalse(session.enter());
-		session.back();
+		session.typing().back();
+		assertFalse(session.typing().enter());
+		session.typing().back();
 		type("2");
 		settle();
 		assertEquals("key A felt . 0.5 2", bench.rows());
@@ -139,12 +139,12 @@ class ClockSessionTest {
 	@Test
 	void theHourThatIsClickedIsTypedNext() {
 		begin("key A felt . 0.5 1 .");
-		session.goTo(ClockHour.ofHour(3));
+		session.typing().goTo(ClockHour.ofHour(3));
 		type("1");
 		settle();
 		assertEquals("key A felt . 1 1 .", bench.rows());
 		begin("key A felt .");
-		session.goTo(ClockHour.ofHour(9));
+		session.typing().goTo(ClockHour.ofHour(9));
 		type("1");
 		settle();
 		assertEquals("key A felt . 1", bench.rows());
@@ -153,8 +153,8 @@ class ClockSessionTest {
 	@Test
 	void whatIsNoReadingIsToldAndChangesNothing() {
 		begin("key A felt .");
-		type("1.2.3");
-		assertTrue(session.status().contains("1.2.3"));
+		type("01.2.3");
+		assertTrue(session.status().contains("01.2.3"));
 		assertEquals(List.of(), edits);
 		assertFalse(session.type('x'));
 	}
@@ -271,8 +271,87 @@ class ClockSessionTest {
 		begin("key A felt . 1 2 0.5");
 		session.propose(Optional.of(ClockProposal.solve(bench.row("A"), job -> {
 		})));
+		assertTrue(session.type('.'));
+		assertTrue(session.proposal().isPresent(), "all hours are read: the stroke says nothing");
+		session.typing().goTo(ClockHour.ofHour(9));
 		type(".");
 		assertFalse(session.proposal().isPresent());
+	}
+
+	@Test
+	void aStrokeIsAReading() {
+		begin("key A");
+		"5.12".chars().forEach(stroke -> assertTrue(session.type((char) stroke)));
+		assertTrue(session.typing().isAllRead());
+		settle();
+		assertEquals("key A felt 0.5 . 1 2", bench.rows());
+	}
+
+	@Test
+	void noStrokeGoesIntoARowThatIsRead() {
+		begin("key A felt 0.5 . 1 2");
+		assertTrue(session.type('1'));
+		assertTrue(session.type('*'));
+		assertEquals(List.of(), edits);
+		session.typing().back();
+		session.type('.');
+		settle();
+		assertEquals("key A felt 0.5 . 1 .", bench.rows());
+	}
+
+	@Test
+	void oneStrokeAndOneStepOfUndoSayThatAllDrags() {
+		begin("key A");
+		session.type('1');
+		settle();
+		session.type('*');
+		assertEquals(1, edits.size());
+		settle();
+		assertEquals("key A felt 1 . . .", bench.rows());
+	}
+
+	@Test
+	void whatCannotBeWrittenNowIsWrittenLater() {
+		bench = new Bench("key A");
+		List<Boolean> open = new ArrayList<>(List.of(false, false, true));
+		ClockSession kept = new ClockSession(change -> {
+			boolean written = open.remove(0);
+			if (written) {
+				edits.add(change);
+			}
+			return written;
+		});
+		kept.show(ClockState.of(bench.row("A")));
+		kept.type('5');
+		kept.type('1');
+		kept.show(ClockState.of(bench.row("A")));
+		assertFalse(kept.isSettled());
+		kept.show(ClockState.of(bench.row("A")));
+		bench.apply(edits.remove(0));
+		kept.show(ClockState.of(bench.row("A")));
+		assertTrue(kept.isSettled());
+		assertEquals("key A felt 0.5 1", bench.rows());
+	}
+
+	@Test
+	void theLastHourGoesOnAndNoStrokeIsLostOnTheWay() {
+		bench = new Bench("key A\nkey B");
+		show();
+		List<String> gone = new ArrayList<>();
+		session.typing().onAllRead(row -> Optional.of("B"), gone::add);
+		"....5.12".chars().forEach(stroke -> assertTrue(session.type((char) stroke)));
+		assertEquals(List.of(), gone, "the text comes first");
+		settle();
+		assertEquals(List.of("B"), gone);
+		session.show(ClockState.empty());
+		show();
+		assertEquals(List.of("B"), gone);
+		session.show(ClockState.of(bench.row("B")));
+		while (!edits.isEmpty()) {
+			bench.apply(edits.remove(0));
+			session.show(ClockState.of(bench.row("B")));
+		}
+		assertEquals("key A felt . . . .\nkey B felt 0.5 . 1 2", bench.rows());
 	}
 
 	@Test

@@ -62,6 +62,7 @@ class TablesTest {
 			table.onEdit(edits -> {
 				bench.apply(edits);
 				table.show(KeyRows.of(bench.plan(), bench.findings()), Optional.empty());
+				return true;
 			});
 			Table rows = child(table, Table.class);
 			OnDisplay.press(rows, SWT.F2, '\0', 0);
@@ -119,6 +120,28 @@ class TablesTest {
 			enter(child(rows, Text.class), child(rows, Text.class).getText() + " . . .");
 		});
 		assertEquals("key B stack 7.5 5 felt 2 . . .\nkey A empty 15 felt . 0.5 . .", bench.rows());
+	}
+
+	@Test
+	void oneStrokeAReadingAndTheLastOneGoesOn() {
+		Bench bench = new Bench(ROWS);
+		List<String> chosen = new ArrayList<>();
+		OnDisplay.run(shell -> {
+			KeyTable table = table(shell, bench, Optional.of("B"));
+			table.onEdit(bench::apply);
+			table.onSelect(chosen::add);
+			Table rows = child(table, Table.class);
+			OnDisplay.press(rows, '5', '5', 0);
+			for (char stroke : ".1".toCharArray()) {
+				OnDisplay.press(child(rows, Text.class), stroke, stroke, 0);
+			}
+			assertEquals("0.5 . 1", child(rows, Text.class).getText());
+			OnDisplay.press(child(rows, Text.class), '.', '.', 0);
+			OnDisplay.press(rows, '*', '*', 0);
+			table.show(KeyRows.of(bench.plan(), bench.findings()), Optional.empty());
+		});
+		assertEquals("key B stack 7.5 5 felt 0.5 . 1 .\nkey A empty 15 felt . . . .", bench.rows());
+		assertEquals(List.of("A"), chosen.subList(0, 1));
 	}
 
 	@Test

@@ -16,6 +16,8 @@ final class CanvasMouse {
 	private Optional<String> pressed = Optional.empty();
 	private boolean down;
 	private boolean dragging;
+	private boolean carrying;
+	private int button;
 	private int x;
 	private int y;
 
@@ -36,6 +38,8 @@ final class CanvasMouse {
 			pressed = event.button == 1 ? canvas.at(event.x, event.y) : Optional.empty();
 			down = true;
 			dragging = false;
+			carrying = false;
+			button = event.button;
 			x = event.x;
 			y = event.y;
 		}
@@ -46,10 +50,21 @@ final class CanvasMouse {
 			hover(event);
 			return;
 		}
-		dragging |= Math.max(Math.abs(event.x - x), Math.abs(event.y - y)) >= START;
-		if (!dragging) {
-			return;
+		boolean begins = !dragging && !canvas.isFixed()
+				&& Math.max(Math.abs(event.x - x), Math.abs(event.y - y)) >= START;
+		if (begins) {
+			dragging = true;
+			carrying = button == 1 && canvas.listener().grabbed(pressed, canvas.view().sceneX(x),
+					canvas.view().sceneY(y), (event.stateMask & SWT.MOD1) != 0);
 		}
+		if (carrying) {
+			canvas.listener().carried(canvas.view().sceneX(event.x), canvas.view().sceneY(event.y));
+		} else if (dragging) {
+			follow(event);
+		}
+	}
+
+	private void follow(Event event) {
 		Optional<String> dragged = pressed.filter(canvas.listener()::canDrag);
 		if (dragged.isPresent()) {
 			canvas.listener().dragged(dragged.get(), canvas.view().sceneX(event.x), canvas.view().sceneY(event.y));
@@ -75,9 +90,12 @@ final class CanvasMouse {
 			return;
 		}
 		down = false;
-		if (dragging) {
+		if (carrying) {
+			canvas.listener().released(canvas.at(event.x, event.y));
+		} else if (dragging) {
 			pressed.filter(canvas.listener()::canDrag).ifPresent(canvas.listener()::dropped);
-		} else if (event.button == 1) {
+		} else if (event.button == 1
+				&& !canvas.listener().clicked(canvas.view().sceneX(event.x), canvas.view().sceneY(event.y))) {
 			click((event.stateMask & (SWT.MOD1 | SWT.MOD2)) != 0);
 		}
 	}

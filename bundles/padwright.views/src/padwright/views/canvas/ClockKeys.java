@@ -14,8 +14,8 @@ final class ClockKeys {
 	/** True if the key did something. */
 	static boolean press(ClockSession session, KeyEvent event) {
 		return switch (event.keyCode) {
-		case SWT.CR, SWT.KEYPAD_CR -> session.enter();
-		case SWT.BS -> does(session::back);
+		case SWT.CR, SWT.KEYPAD_CR -> session.typing().enter();
+		case SWT.BS -> does(session.typing()::back);
 		default -> event.keyCode == SWT.INSERT || event.character == '+' ? does(session::add)
 				: session.selected().isPresent() ? piece(session, event) : hour(session, event);
 		};
@@ -35,8 +35,8 @@ final class ClockKeys {
 
 	private static boolean hour(ClockSession session, KeyEvent event) {
 		return switch (event.keyCode) {
-		case SWT.ARROW_UP -> does(session::up);
-		case SWT.ARROW_DOWN -> does(session::down);
+		case SWT.ARROW_UP -> does(session.typing()::up);
+		case SWT.ARROW_DOWN -> does(session.typing()::down);
 		default -> false;
 		};
 	}

@@ -3,6 +3,7 @@ package padwright.views.canvas;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyEvent;
@@ -15,14 +16,15 @@ import padwright.engine.clock.ClockHour;
 import padwright.language.edit.TextEdit;
 import padwright.views.Messages;
 import padwright.views.Palette;
+import padwright.views.bench.KeyOrder;
 import padwright.views.clock.ClockProposal;
 import padwright.views.clock.ClockSession;
 import padwright.views.clock.ClockState;
 import padwright.workup.service.KeyJob;
 
 /**
- * The clock of a pad. Readings are typed in turn, each followed by Enter; pieces are chosen, dragged, moved with the
- * arrows, added with + and dropped with Delete.
+ * The clock of a pad. Readings are typed in turn, a stroke each; pieces are chosen, dragged, moved with the arrows, added
+ * with + and dropped with Delete.
  */
 public final class RimClockControl extends Composite {
 
@@ -36,15 +38,14 @@ public final class RimClockControl extends Composite {
 	private final Button add;
 	private final Button round;
 	private Palette palette;
-	private Consumer<List<TextEdit>> onEdit = edits -> {
-	};
+	private Predicate<List<TextEdit>> onEdit = edits -> true;
 	private Consumer<KeyJob> onSolve = job -> {
 	};
 
 	public RimClockControl(Composite parent, Palette palette) {
 		super(parent, SWT.NONE);
 		this.palette = palette;
-		session = new ClockSession(edits -> onEdit.accept(edits));
+		session = new ClockSession(edits -> onEdit.test(edits));
 		bar = new Bar(this);
 		solve = bar.button(Messages.of("clock.solve"), Messages.of("clock.solveTip"),
 				() -> session.state().job().ifPresent(job -> onSolve.accept(job)));
@@ -75,9 +76,17 @@ public final class RimClockControl extends Composite {
 		redrawn();
 	}
 
-	/** Told of each change as one list of edits of the plan's text: to be applied as one step of undo. */
-	public void onEdit(Consumer<List<TextEdit>> listener) {
+	/**
+	 * Told of each change as one list of edits of the plan's text: to be applied as one step of undo. False where it could
+	 * not be, because the text is another meanwhile.
+	 */
+	public void onEdit(Predicate<List<TextEdit>> listener) {
 		onEdit = listener;
+	}
+
+	/** Told of the key to go on to, once all hours of a key are read. */
+	public void onGo(Consumer<String> listener) {
+		session.typing().onAllRead(KeyOrder::nextToRead, listener);
 	}
 
 	/** Told of the row to solve; the answer goes to {@link #propose}. */
@@ -135,7 +144,7 @@ public final class RimClockControl extends Composite {
 		public void focused(String id) {
 			if (id.startsWith("reading-")) {
 				session.state().hours().stream().filter(hour -> id.equals("reading-" + hour)).findFirst()
-						.ifPresent((ClockHour hour) -> session.goTo(hour));
+						.ifPresent((ClockHour hour) -> session.typing().goTo(hour));
 			} else if (id.startsWith("piece-")) {
 				session.select(Optional.of(piece(id)));
 			}

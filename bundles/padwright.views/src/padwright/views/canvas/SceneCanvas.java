@@ -39,6 +39,7 @@ public final class SceneCanvas extends Canvas {
 	private Targets targets = Targets.of(scene);
 	private Viewport view = new Viewport(1, 0, 0);
 	private boolean whole = true;
+	private boolean fixed;
 	private Optional<String> focus = Optional.empty();
 	private String name = "";
 	private UnaryOperator<String> meaning = text -> text;
@@ -102,6 +103,15 @@ public final class SceneCanvas extends Canvas {
 		redrawn();
 	}
 
+	/** From now on it cannot be zoomed or moved: a finger that trembles still touches. */
+	public void fix() {
+		fixed = true;
+	}
+
+	boolean isFixed() {
+		return fixed;
+	}
+
 	/** Enlarges about the middle; less than 1 makes smaller. */
 	public void zoom(double factor) {
 		Rectangle area = getClientArea();
@@ -109,15 +119,19 @@ public final class SceneCanvas extends Canvas {
 	}
 
 	void zoom(double factor, double x, double y) {
-		whole = false;
-		view = view.zoomed(factor, x, y);
-		redraw();
+		look(view.zoomed(factor, x, y));
 	}
 
 	void pan(double dx, double dy) {
-		whole = false;
-		view = view.moved(dx, dy);
-		redraw();
+		look(view.moved(dx, dy));
+	}
+
+	private void look(Viewport next) {
+		if (!fixed) {
+			whole = false;
+			view = next;
+			redraw();
+		}
 	}
 
 	private void redrawn() {

@@ -1,5 +1,7 @@
 package padwright.views.canvas;
 
+import java.util.Optional;
+
 import org.eclipse.swt.events.KeyEvent;
 
 /** Told what is done to a drawing. Every answer has a default, so that only what matters is said. */
@@ -37,5 +39,31 @@ public interface SceneListener {
 
 	/** The target that was dragged was let go. */
 	default void dropped(String id) {
+	}
+
+	/**
+	 * The mouse begins to be dragged.
+	 *
+	 * @param id of what it went down on
+	 * @param x of the point where it went down, mm of the drawing
+	 * @param y of that point
+	 * @param linking whether Ctrl is held
+	 * @return whether the listener follows it from now on; if not, a target is dragged or the drawing moved
+	 */
+	default boolean grabbed(Optional<String> id, double x, double y, boolean linking) {
+		return false;
+	}
+
+	/** What was grabbed is at this point of the drawing, in mm. */
+	default void carried(double x, double y) {
+	}
+
+	/** What was grabbed was let go over a target, or over none. */
+	default void released(Optional<String> over) {
+	}
+
+	/** A click at a point of the drawing, in mm; true if it was used and is no touch. */
+	default boolean clicked(double x, double y) {
+		return false;
 	}
 }

@@ -3,32 +3,39 @@ package padwright.views.clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Predicate;
 
 import padwright.engine.film.PartialShim;
 import padwright.language.edit.ReadingEdits;
 import padwright.language.edit.ShimEdits;
 import padwright.language.edit.TextEdit;
 import padwright.model.plan.KeyService;
+import padwright.model.plan.Round;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.solve.FullShims;
 import padwright.workup.solve.LeafReading;
+import padwright.workup.solve.PlacedPieces;
 
 /**
  * What the user wants a row to say, and the way to its text. A change is handed over at once; changes made before the
- * text was read again wait for it, so that nothing typed fast is lost and no edit is made for an older text.
+ * text was read again, or while it cannot be written, wait for it, so that nothing typed fast is lost and no edit is made
+ * for an older text.
  */
 final class ClockEditing {
 
-	private final Consumer<List<TextEdit>> onEdit;
+	private final Predicate<List<TextEdit>> onEdit;
 	private ClockState shown = ClockState.empty();
 	private List<LeafReading> readings = List.of();
 	private List<PartialShim> pieces = List.of();
 	private boolean another;
 	private boolean changed;
 	private boolean waiting;
+	private String fault = "";
 
-	ClockEditing(Consumer<List<TextEdit>> onEdit) {
+	/** @param onEdit false where the text is another meanwhile: the change is handed over again once it is read */
+	ClockEditing(Predicate<List<TextEdit>> onEdit) {
 		this.onEdit = onEdit;
 	}
 
@@ -96,13 +103,12 @@ final class ClockEditing {
 		}
 	}
 
-	/** Sets the reading of an hour, by its place among the hours; at most one more than are read. */
-	void read(int index, LeafReading reading) {
-		List<LeafReading> next = new ArrayList<>(readings);
-		if (index < next.size()) {
-			next.set(index, reading);
-		} else {
-			next.add(reading);
+	/** Sets the readings from an hour on, by its place among the hours; at most one after those that are read. */
+	void read(int index, List<LeafReading> more) {
+		List<LeafReading> next = new ArrayList<>(readings.subList(0, index));
+		next.addAll(more);
+		if (next.size() < readings.size()) {
+			next.addAll(readings.subList(next.size(), readings.size()));
 		}
 		readings = List.copyOf(next);
 		change();
@@ -120,6 +126,7 @@ final class ClockEditing {
 
 	private void change() {
 		changed = true;
+		fault = "";
 		if (!waiting) {
 			handOver();
 		}
@@ -127,11 +134,28 @@ final class ClockEditing {
 
 	private void handOver() {
 		changed = false;
-		List<TextEdit> edits = shown.job().map(job -> edits(job.service())).orElse(List.of());
-		if (!edits.isEmpty()) {
-			waiting = true;
-			onEdit.accept(edits);
+		try {
+			List<TextEdit> edits = shown.job().map(job -> edits(job.service())).orElse(List.of());
+			if (!edits.isEmpty()) {
+				waiting = true;
+				changed = !onEdit.test(edits);
+				another = another && changed;
+			}
+		} catch (IllegalArgumentException unsayable) {
+			fault = unsayable.getMessage();
+			readings = shown.readings();
+			pieces = shown.pieces();
 		}
+	}
+
+	/** Why the last change could not be said in the row's text; nothing where it could. */
+	Optional<String> fault() {
+		return Optional.of(fault).filter(words -> !words.isEmpty());
+	}
+
+	/** Whether all that was changed stands in the text, which was read since. */
+	boolean isSettled() {
+		return !waiting && !changed;
 	}
 
 	private List<TextEdit> edits(KeyService row) {
@@ -139,7 +163,6 @@ final class ClockEditing {
 			return List.of();
 		}
 		if (another) {
-			another = false;
 			return ReadingEdits.another(row, readings);
 		}
 		List<TextEdit> edits = new ArrayList<>();
@@ -154,15 +177,24 @@ final class ClockEditing {
 
 	/** Writes a proposal for the readings as they stand in the text; while a change waits for its text there is none. */
 	void apply(ClockProposal answer) {
-		if (waiting) {
-			return;
-		}
-		pieces = answer.pieces();
-		List<TextEdit> edits = shown.job().flatMap(KeyJob::lastRound).map(
-				round -> ShimEdits.done(round, answer.fullShims(), answer.takeOut(), answer.pieces())).orElse(List.of());
-		if (!edits.isEmpty()) {
-			waiting = true;
-			onEdit.accept(edits);
-		}
+		note(round -> ShimEdits.done(round, answer.fullShims(), answer.takeOut(), answer.pieces()));
+	}
+
+	/** Notes that the last piece of the earlier rounds is out; false where there is none, or a change waits. */
+	boolean takeOutLast() {
+		List<PartialShim> earlier = shown.earlier();
+		return !earlier.isEmpty() && note(round -> {
+			List<PartialShim> out = new ArrayList<>(PlacedPieces.takenOut(round));
+			out.add(earlier.get(earlier.size() - 1));
+			return ShimEdits.done(round, FullShims.change(round), out, PlacedPieces.of(round));
+		});
+	}
+
+	private boolean note(Function<Round, List<TextEdit>> done) {
+		List<TextEdit> edits = waiting || another ? List.of()
+				: shown.job().flatMap(KeyJob::lastRound).map(done).orElse(List.of());
+		boolean written = !edits.isEmpty() && onEdit.test(edits);
+		waiting |= written;
+		return written;
 	}
 }

@@ -3,18 +3,22 @@ package padwright.views.clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import padwright.engine.evidence.GapBand;
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
 import padwright.engine.seating.SeatAnswer;
+import padwright.views.Messages;
+import padwright.views.rows.PieceWords;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.LevelAnswer;
 import padwright.workup.solve.PlanSolver;
 import padwright.workup.solve.SeatWords;
 import padwright.workup.solve.WrittenAnswers;
+import padwright.workup.words.Chance;
 
 /**
  * What would bring a pad to its seat.
@@ -47,6 +51,25 @@ public record ClockProposal(KeyJob key, Optional<SeatAnswer> answer, List<String
 	/** By how much the full shims are to be changed. */
 	public Length fullShims() {
 		return answer.map(SeatAnswer::fullShims).orElse(Length.ZERO);
+	}
+
+	/** What to do, in the unit that is shown; nothing where it is not known. */
+	public Optional<String> toDo() {
+		return answer.filter(seat -> !seat.heldOff())
+				.map(seat -> seat.nothing() ? Messages.of("clock.nothing") : toDo(seat));
+	}
+
+	private static String toDo(SeatAnswer seat) {
+		Stream<String> full = Stream.of(seat.fullShims()).filter(change -> change.signum() != 0).map(PieceWords::full);
+		return Stream.of(full, seat.takeOut().stream().map(PieceWords::out), seat.place().stream().map(PieceWords::of))
+				.flatMap(words -> words).collect(Collectors.joining(", "));
+	}
+
+	/** What to do and how sure it is, in one line. */
+	String inLine() {
+		String all = String.join("; ", words);
+		return toDo().map(work -> Messages.of("clock.proposal", work, Chance.of(answer.orElseThrow().chanceNow()),
+				Chance.of(answer.orElseThrow().chance()), all)).orElse(all);
 	}
 
 	/** Where the gap is predicted to lie then. */

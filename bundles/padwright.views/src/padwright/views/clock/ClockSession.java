@@ -2,20 +2,15 @@ package padwright.views.clock;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 import padwright.drawing.scene.Scene;
-import padwright.engine.clock.ClockHour;
 import padwright.engine.film.PartialShim;
-import padwright.engine.seating.SeatAnswer;
 import padwright.language.edit.TextEdit;
-import padwright.views.Figures;
 import padwright.views.Messages;
 import padwright.views.Palette;
 import padwright.workup.solve.LeafReading;
 import padwright.workup.solve.PadGap;
-import padwright.workup.solve.SeatWords;
-import padwright.workup.words.Chance;
 
 /**
  * The use of a rim clock, without a window: readings typed in turn, pieces chosen, moved, added and dropped, a proposal
@@ -24,14 +19,20 @@ import padwright.workup.words.Chance;
 public final class ClockSession {
 
 	private final ClockEditing editing;
-	private ReadingEntry entry = new ReadingEntry(0, "");
+	private final ReadingTyping typing;
 	private Optional<Integer> selected = Optional.empty();
 	private Optional<ClockProposal> proposal = Optional.empty();
-	private String status = "";
 
-	/** @param onEdit told of each change; the text as it is then is to be given to {@link #show} */
-	public ClockSession(Consumer<List<TextEdit>> onEdit) {
+	/**
+	 * @param onEdit told of each change; the text as it is then is to be given to {@link #show}. False where it could not be
+	 *     written because the text is another meanwhile: it is told again with the next state
+	 */
+	public ClockSession(Predicate<List<TextEdit>> onEdit) {
 		editing = new ClockEditing(onEdit);
+		typing = new ReadingTyping(editing, () -> {
+			selected = Optional.empty();
+			proposal = Optional.empty();
+		});
 	}
 
 	/** Shows a row as its text says now. Typing goes on where it was if it is the row that was shown. */
@@ -40,14 +41,32 @@ public final class ClockSession {
 		editing.show(state);
 		if (!same) {
 			selected = Optional.empty();
-			status = "";
-			entry = ReadingEntry.start(editing.readings().size(), state.hours().size());
+			typing.start();
 		}
-		entry = new ReadingEntry(Math.min(entry.cursor(), Math.max(0, state.hours().size() - 1)), entry.typed(),
-				entry.refused());
 		selected = selected.filter(index -> index < editing.pieces().size());
 		proposal = proposal.filter(shown -> same && !editing.isAnotherRound()
 				&& state.readings().equals(editing.readings()) && shown.key().name().equals(name(state)));
+		typing.shown();
+	}
+
+	/** The strokes of readings and where they go. */
+	public ReadingTyping typing() {
+		return typing;
+	}
+
+	/** A stroke of a reading; false if it cannot belong to one. While a piece is chosen a dash is none. */
+	public boolean type(char stroke) {
+		return (stroke != ReadingEntry.LIGHT_DRAG || selected.isEmpty()) && typing.type(stroke);
+	}
+
+	/** What the leaves said, hour by hour, with what waits to be written. */
+	public List<LeafReading> readings() {
+		return editing.readings();
+	}
+
+	/** Whether all that was changed stands in the text. */
+	public boolean isSettled() {
+		return editing.isSettled();
 	}
 
 	private static String name(ClockState state) {
@@ -57,12 +76,12 @@ public final class ClockSession {
 	/** The drawing of the moment, for a window of this shape. */
 	public Scene draw(Palette palette, double aspect) {
 		return ClockScene.draw(new ClockPicture(editing.shown(), editing.readings(), editing.earlier(),
-				editing.pieces(), selected, entry, proposal), palette, aspect);
+				editing.pieces(), selected, typing.entry(), proposal), palette, aspect);
 	}
 
 	/** What to tell the user now, in one line; may be empty. */
 	public String status() {
-		return status;
+		return typing.status();
 	}
 
 	/** The row that is shown. */
@@ -87,85 +106,10 @@ public final class ClockSession {
 		return selected;
 	}
 
-	/** A character of a reading; false if it cannot belong to one. */
-	public boolean type(char character) {
-		boolean isReading = character != ReadingEntry.LIGHT_DRAG || selected.isEmpty() && editing.shown().isGraded();
-		if (!ReadingEntry.takes(character) || !isReading || editing.shown().hours().isEmpty()) {
-			return false;
-		}
-		selected = Optional.empty();
-		if (entry.isFull()) {
-			status = Messages.of("clock.noMore", entry.typed());
-		} else {
-			entry = entry.with(character);
-		}
-		return true;
-	}
-
-	/**
-	 * Takes what is typed as the reading of the hour and goes to the next; false where nothing is typed. What cannot be a
-	 * reading stays typed, and is told why.
-	 */
-	public boolean enter() {
-		if (entry.typed().isEmpty()) {
-			return false;
-		}
-		Optional<TypedReading> typed = TypedReading.of(entry.typed(), editing.shown().leaves());
-		if (typed.isEmpty()) {
-			status = Messages.of("clock.noReading", entry.typed(), Figures.unit());
-			entry = entry.refuse();
-			return true;
-		}
-		if (typed.get().isBeyond()) {
-			status = Messages.of("clock.beyond", entry.typed(), Figures.unit(),
-					typed.get().reading().slides().map(Figures::shown).orElseThrow());
-			entry = entry.refuse();
-			return true;
-		}
-		ClockHour hour = editing.shown().hours().get(entry.cursor());
-		LeafReading reading = typed.get().reading();
-		String leaf = reading.slides().map(Figures::shown)
-				.orElseGet(() -> Messages.of(reading.lightly() ? "clock.dragsLightly" : "clock.drags"));
-		status = typed.get().asTyped() ? Messages.of("clock.taken", hour, leaf)
-				: Messages.of("clock.rounded", hour, entry.typed(), leaf);
-		proposal = Optional.empty();
-		int read = entry.cursor();
-		entry = entry.down(Math.max(editing.readings().size(), read + 1), editing.shown().hours().size());
-		if (read == editing.shown().hours().size() - 1) {
-			status += " " + Messages.of("clock.allRead");
-		}
-		editing.read(read, reading);
-		return true;
-	}
-
-	/** Back a character, or an hour. */
-	public void back() {
-		entry = entry.back();
-	}
-
-	/** To the hour before. */
-	public void up() {
-		entry = entry.up();
-	}
-
-	/** To the hour after, as far as there are readings. */
-	public void down() {
-		entry = entry.down(editing.readings().size(), editing.shown().hours().size());
-	}
-
-	/** To an hour, if it is read, or the first that is not. */
-	public void goTo(ClockHour hour) {
-		int index = editing.shown().hours().indexOf(hour);
-		if (index >= 0 && index <= editing.readings().size()) {
-			entry = new ReadingEntry(index, "");
-			selected = Optional.empty();
-		}
-	}
-
 	/** The next readings begin another round; those typed before stay in the text. */
 	public void anotherRound() {
 		editing.beginAnotherRound();
-		entry = new ReadingEntry(0, "");
+		typing.start();
 		selected = Optional.empty();
 		proposal = Optional.empty();
 	}
@@ -208,10 +152,16 @@ public final class ClockSession {
 		});
 	}
 
+	/** Notes that the last piece of the earlier rounds is taken out; false where there is none, or a change is under way. */
+	public boolean takeOutLast() {
+		proposal = Optional.empty();
+		return editing.takeOutLast();
+	}
+
 	/** Adds a piece of the thinnest film where the gap is widest, and chooses it. */
 	public void add() {
 		if (editing.shown().job().isEmpty() || editing.readings().isEmpty() || editing.shown().films().isEmpty()) {
-			status = Messages.of("clock.noPiece");
+			typing.tell(Messages.of("clock.noPiece"));
 			return;
 		}
 		proposal = Optional.empty();
@@ -225,26 +175,15 @@ public final class ClockSession {
 	public void propose(Optional<ClockProposal> next) {
 		proposal = next.filter(shown -> shown.key().name().equals(name(editing.shown())));
 		selected = Optional.empty();
-		status = proposal.map(ClockSession::inWords).orElse("");
+		typing.tell(proposal.map(ClockProposal::inLine).orElse(""));
 		proposal = proposal.filter(ClockProposal::isSolved);
-	}
-
-	private static String inWords(ClockProposal proposal) {
-		String words = String.join("; ", proposal.words());
-		return proposal.answer().filter(seat -> proposal.isSolved())
-				.map(seat -> Messages.of("clock.proposal", toDo(seat), Chance.of(seat.chanceNow()),
-						Chance.of(seat.chance()), words)).orElse(words);
-	}
-
-	private static String toDo(SeatAnswer seat) {
-		return seat.nothing() ? Messages.of("clock.nothing") : SeatWords.toDo(seat);
 	}
 
 	/** Writes the proposal. */
 	public void apply() {
 		proposal.ifPresent(answer -> {
 			proposal = Optional.empty();
-			status = "";
+			typing.tell("");
 			editing.apply(answer);
 		});
 	}

@@ -25,9 +25,14 @@ public record ReadingEntry(int cursor, String typed, boolean refused) {
 		this(cursor, typed, false);
 	}
 
-	/** At the first hour that is not read; at the first where all are. */
-	static ReadingEntry start(int read, int hours) {
-		return new ReadingEntry(read < hours ? read : 0, "");
+	/** At the first hour that is not read; behind the last where all are. */
+	static ReadingEntry start(int read) {
+		return new ReadingEntry(read, "");
+	}
+
+	/** Whether the next character begins a reading. */
+	boolean isNew() {
+		return typed.isEmpty() || refused;
 	}
 
 	/** Whether a character can belong to a reading. */
@@ -54,9 +59,9 @@ public record ReadingEntry(int cursor, String typed, boolean refused) {
 		return new ReadingEntry(Math.max(0, cursor - 1), "");
 	}
 
-	/** To the next hour, but not past the first that is not read, nor past the last. */
-	ReadingEntry down(int read, int hours) {
-		return new ReadingEntry(Math.max(0, Math.min(cursor + 1, Math.min(read, hours - 1))), "");
+	/** To the next hour, but not past the first that is not read: behind the last where all are. */
+	ReadingEntry down(int read) {
+		return new ReadingEntry(Math.min(cursor + 1, read), "");
 	}
 
 	/** What is typed cannot be taken. */

@@ -1,5 +1,7 @@
 package padwright.views.clock;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -32,7 +34,17 @@ public record TypedReading(LeafReading reading, boolean asTyped, boolean isBeyon
 			return Optional.of(new TypedReading(LeafReading.DRAGS_LIGHTLY, true, false));
 		}
 		return DRAGS.contains(typed) ? Optional.of(new TypedReading(LeafReading.DRAGS, true, false))
-				: Figures.read(typed).map(gap -> of(gap, leaves));
+				: Figures.read(typed).or(() -> rounded(typed)).map(gap -> of(gap, leaves));
+	}
+
+	/** An indicator may type more decimals than a length has; no leaf is told by them. */
+	private static Optional<Length> rounded(String typed) {
+		try {
+			return Figures.read(new BigDecimal(typed.replace(',', '.'))
+					.setScale(Figures.decimals(), RoundingMode.DOWN).toPlainString());
+		} catch (NumberFormatException noNumber) {
+			return Optional.empty();
+		}
 	}
 
 	private static TypedReading of(Length gap, List<Length> leaves) {

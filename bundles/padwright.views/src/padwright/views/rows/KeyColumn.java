@@ -13,6 +13,7 @@ import padwright.engine.length.Length;
 import padwright.model.FeelerReading;
 import padwright.model.plan.Round;
 import padwright.views.Figures;
+import padwright.views.Gaps;
 import padwright.views.Messages;
 import padwright.views.map.KeyState;
 import padwright.workup.service.KeyJob;
@@ -20,29 +21,32 @@ import padwright.workup.solve.LeafReading;
 import padwright.workup.solve.PadGap;
 import padwright.workup.solve.RoundEffect;
 import padwright.workup.words.Chance;
-import padwright.workup.words.GapWords;
 
 /** The columns of the table of keys. Lengths in thou, but cups in mm. */
 public enum KeyColumn {
 
-	KEY(90, false, KeyRow::label, Comparator.comparing(KeyRow::place)),
-	STATE(205, false, row -> row.state().inWords(), Comparator.comparing((KeyRow row) -> row.state())),
-	CUP(96, true, row -> row.cup().map(Figures::millimetres).orElse(""), lengths(KeyRow::cup)),
+	KEY(72, false, KeyRow::label, Comparator.comparing(KeyRow::place)),
 	READINGS(150, false, row -> row.job().flatMap(KeyJob::lastRound).map(KeyColumn::readings).orElse(""),
 			Comparator.comparing(row -> readingCount(row))),
-	LEVEL(76, true, row -> row.effect().map(effect -> Chance.of(effect.felt().chance())).orElse(""),
+	LEVEL(84, true, row -> row.effect().map(effect -> Chance.of(effect.felt().chance())).orElse(""),
 			chances(RoundEffect::felt)),
+	DONE(150, false, row -> row.job().flatMap(KeyJob::lastRound).map(NotedWork::of).orElse(""),
+			Comparator.comparing(row -> row.job().flatMap(KeyJob::lastRound).map(NotedWork::of).orElse(""))),
+	AFTER(84, true, row -> row.effect().flatMap(RoundEffect::after).map(left -> Chance.of(left.chance())).orElse(""),
+			chances(effect -> effect.after().orElse(null))),
+	STATE(205, false, row -> row.state().inWords(), Comparator.comparing((KeyRow row) -> row.state())),
 	GAP(190, false, row -> row.effect().map(effect -> gap(effect.felt())).orElse(""),
 			lengths(row -> row.effect().map(effect -> widest(effect.felt())))),
 	SHIMS(120, false, row -> row.job().map(job -> Figures.shown(job.stack())).orElse(""), lengths(KeyColumn::sum)),
 	SUM(76, true, row -> Figures.shown(sum(row)), lengths(KeyColumn::sum)),
-	AFTER(86, true, row -> row.effect().flatMap(RoundEffect::after).map(left -> Chance.of(left.chance())).orElse(""),
-			chances(effect -> effect.after().orElse(null))),
+	CUP(96, true, row -> row.cup().map(Figures::millimetres).orElse(""), lengths(KeyRow::cup)),
 	FINDINGS(420, false, row -> String.join("; ", row.findings()),
 			Comparator.comparing(row -> row.findings().size()));
 
-	/** Columns of words, and of cups, whose heading says millimetres. */
-	private static final Set<KeyColumn> UNITLESS = EnumSet.of(KEY, STATE, CUP, FINDINGS);
+	/** Columns of words and chances, and of cups, whose heading says millimetres. */
+	private static final Set<KeyColumn> UNITLESS = EnumSet.of(KEY, LEVEL, DONE, AFTER, STATE, CUP, FINDINGS);
+	/** Columns whose texts are to be seen whole. */
+	public static final Set<KeyColumn> WHOLE = Set.of(READINGS, DONE);
 
 	private final int width;
 	private final boolean figure;
@@ -59,7 +63,7 @@ public enum KeyColumn {
 	/** The range at the hour where the gap is likely to be widest. */
 	private static String gap(PadGap gap) {
 		ClockHour hour = gap.widest();
-		return Messages.of("table.gapAt", GapWords.range(gap.band(), hour), hour);
+		return Messages.of("table.gapAt", Gaps.range(gap.band(), hour), hour);
 	}
 
 	private static Length widest(PadGap gap) {

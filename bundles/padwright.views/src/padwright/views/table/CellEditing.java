@@ -1,6 +1,7 @@
 package padwright.views.table;
 
 import java.util.Optional;
+import java.util.function.IntConsumer;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.TableEditor;
@@ -11,11 +12,12 @@ import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 
 import padwright.views.rows.KeyColumn;
+import padwright.views.rows.RowTyping;
 
 /**
- * Typing into the cells of a table. A double click, Enter or F2 begins (Shift+F2 at the shims), as does a figure, which
- * replaces what the cell says; Enter writes and goes to the next row, Tab to the other cell of the row, Esc leaves the
- * cell as it was.
+ * Typing into the cells of a table. A double click, Enter or F2 begins (Shift+F2 at the shims), as does the stroke of a
+ * reading, which replaces what the cell says: the last one writes the row and goes to the next. Enter writes and goes to
+ * the next row, too, Tab to the other cell of the row, Esc leaves the cell as it was.
  */
 final class CellEditing {
 
@@ -31,6 +33,9 @@ final class CellEditing {
 	private Text field;
 	private int row;
 	private int column;
+	private Optional<RowTyping> typing = Optional.empty();
+	private IntConsumer next = index -> {
+	};
 
 	CellEditing(Table table, Writer writer) {
 		this.table = table;
@@ -51,12 +56,38 @@ final class CellEditing {
 		}
 	}
 
-	/** As {@link #begin(int, int)}, with something typed in the place of what the cell says. */
-	void begin(int index, int columnIndex, String typed) {
-		begin(index, columnIndex);
+	/**
+	 * Begins to type readings in the place of what a row says, one stroke each.
+	 *
+	 * @param onward told of the next row once all hours are typed
+	 */
+	void begin(int index, RowTyping first, IntConsumer onward) {
+		begin(index, KeyColumn.READINGS.ordinal());
 		if (field != null) {
-			field.setText(typed);
-			field.setSelection(typed.length());
+			next = onward;
+			field.addListener(SWT.KeyDown, this::stroke);
+			typed(first);
+		}
+	}
+
+	private void typed(RowTyping now) {
+		typing = Optional.of(now);
+		field.setText(now.text());
+		field.setSelection(now.text().length());
+		if (now.isFull() && writer.write(row, column, now.text()).isEmpty()) {
+			int after = row + 1;
+			end();
+			next.accept(after);
+		}
+	}
+
+	/** Whoever changes the text otherwise types it in full from then on. */
+	private void stroke(Event event) {
+		boolean control = (event.stateMask & (SWT.MOD1 | SWT.MOD3)) != 0;
+		typing = typing.filter(now -> now.text().equals(field.getText()) && !control);
+		if (typing.isPresent() && (event.character == ' ' || event.character == SWT.BS || RowTyping.takes(event.character))) {
+			event.doit = false;
+			typed(typing.get().press(event.character));
 		}
 	}
 

@@ -4,11 +4,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.RowData;
 import org.eclipse.swt.widgets.Composite;
@@ -25,14 +27,16 @@ import padwright.views.Palette;
 import padwright.views.canvas.Bar;
 import padwright.views.canvas.Colours;
 import padwright.views.canvas.MarkImages;
-import padwright.views.clock.ReadingEntry;
 import padwright.views.rows.KeyColumn;
 import padwright.views.rows.KeyRow;
 import padwright.views.rows.KeyRows;
-import padwright.views.rows.RowEdit;
+import padwright.views.rows.RowTyping;
+import padwright.views.rows.RowWriting;
 
 /** Every key of a plan in a row: to sort by a click on a heading, to filter, to type into and to copy. */
 public final class KeyTable extends Composite {
+
+	private static final int CELL_MARGIN = 20;
 
 	private final Bar bar;
 	private final Text filter;
@@ -49,8 +53,8 @@ public final class KeyTable extends Composite {
 	};
 	private Consumer<String> onJump = key -> {
 	};
-	private Consumer<List<TextEdit>> onEdit = edits -> {
-	};
+	private Predicate<List<TextEdit>> onEdit = edits -> true;
+	private final RowWriting writing = new RowWriting(edits -> onEdit.test(edits));
 
 	public KeyTable(Composite parent, Palette palette) {
 		super(parent, SWT.NONE);
@@ -99,6 +103,7 @@ public final class KeyTable extends Composite {
 	 */
 	public void show(KeyRows rows, Optional<String> selected) {
 		all = rows;
+		writing.show(rows);
 		Arrays.stream(KeyColumn.values()).forEach(column -> table.getColumn(column.ordinal()).setText(column.heading()));
 		refresh();
 		selected.ifPresent(this::select);
@@ -114,8 +119,11 @@ public final class KeyTable extends Composite {
 		onJump = listener;
 	}
 
-	/** Told of each cell changed as one list of edits of the plan's text. */
-	public void onEdit(Consumer<List<TextEdit>> listener) {
+	/**
+	 * Told of each cell changed as one list of edits of the plan's text. False where it could not be written, because the
+	 * text is another meanwhile.
+	 */
+	public void onEdit(Predicate<List<TextEdit>> listener) {
 		onEdit = listener;
 	}
 
@@ -174,7 +182,22 @@ public final class KeyTable extends Composite {
 		}
 		table.deselectAll();
 		before.forEach(this::select);
+		widen();
 		table.setRedraw(true);
+	}
+
+	/** Makes columns so wide that all of their texts are seen; one that was drawn wider stays. */
+	private void widen() {
+		GC pen = new GC(table);
+		for (KeyColumn column : KeyColumn.WHOLE) {
+			TableColumn head = table.getColumn(column.ordinal());
+			int text = shown.stream().mapToInt(row -> pen.textExtent(column.text(row)).x + CELL_MARGIN).max().orElse(0);
+			int wanted = Math.max(column.width(), text);
+			if (head.getWidth() < wanted) {
+				head.setWidth(wanted);
+			}
+		}
+		pen.dispose();
 	}
 
 	private void fill(TableItem item, KeyRow row) {
@@ -200,24 +223,25 @@ public final class KeyTable extends Composite {
 			editing.begin(table.getSelectionIndex(), (shims ? KeyColumn.SHIMS : KeyColumn.READINGS).ordinal());
 		} else if (event.keyCode == SWT.F3) {
 			selected().stream().findFirst().ifPresent(row -> onJump.accept(row.name()));
-		} else if (!control && ReadingEntry.takes(event.character)) {
-			editing.begin(table.getSelectionIndex(), KeyColumn.READINGS.ordinal(), String.valueOf(event.character));
+		} else if (!control && RowTyping.takes(event.character)) {
+			selected().stream().findFirst().flatMap(RowTyping::of).ifPresent(typing -> editing
+					.begin(table.getSelectionIndex(), typing.press(event.character), this::choose));
 			event.doit = false;
 		}
 	}
 
-	/** Nothing where it was written; else why not. */
-	private Optional<String> write(int index, int column, String typed) {
-		try {
-			List<TextEdit> edits = RowEdit.of(shown.get(index), KeyColumn.values()[column], typed);
-			status.setText("");
-			if (!edits.isEmpty()) {
-				onEdit.accept(edits);
-			}
-			return Optional.empty();
-		} catch (IllegalArgumentException wrong) {
-			status.setText(wrong.getMessage());
-			return Optional.of(wrong.getMessage());
+	/** Goes to a row, as a click on it does. */
+	private void choose(int index) {
+		if (index < shown.size()) {
+			table.setSelection(index);
+			onSelect.accept(shown.get(index).name());
 		}
+	}
+
+	/** Nothing where it is or will be written; else why not. */
+	private Optional<String> write(int index, int column, String typed) {
+		Optional<String> wrong = writing.write(shown.get(index).name(), KeyColumn.values()[column], typed);
+		status.setText(wrong.orElse(""));
+		return wrong;
 	}
 }

@@ -12,6 +12,7 @@ import padwright.workbench.tour.TourView;
 import padwright.workbench.views.CupSectionView;
 import padwright.workbench.views.KeyMapView;
 import padwright.workbench.views.KeyTableView;
+import padwright.workbench.views.LayoutView;
 import padwright.workbench.views.RegulationView;
 import padwright.workbench.views.RimClockView;
 
@@ -30,6 +31,7 @@ public final class BenchPerspective implements IPerspectiveFactory {
 		leftBelow.addPlaceholder(TourView.ID);
 		IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.55f, text);
 		right.addView(KeyMapView.ID);
+		right.addView(LayoutView.ID);
 		IFolderLayout rightBelow = layout.createFolder("rightBelow", IPageLayout.BOTTOM, 0.4f, "right");
 		rightBelow.addView(RimClockView.ID);
 		rightBelow.addView(CupSectionView.ID);

@@ -39,6 +39,7 @@ final class WindowAdvisor extends WorkbenchWindowAdvisor {
 		IWorkbenchPage page = getWindowConfigurer().getWindow().getActivePage();
 		if (page != null) {
 			NOT_FOR_THE_BENCH.forEach(page::hideActionSet);
+			UndoEverywhere.in(page.getWorkbenchWindow());
 		}
 	}
 

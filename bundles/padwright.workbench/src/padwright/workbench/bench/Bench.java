@@ -18,6 +18,8 @@ import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.texteditor.ITextEditor;
 
 import padwright.language.edit.TextEdit;
+import padwright.model.keysystem.Key;
+import padwright.model.keysystem.Titled;
 import padwright.workbench.Messages;
 import padwright.workbench.editor.PlanEditor;
 import padwright.workbench.session.Documents;
@@ -140,6 +142,10 @@ public final class Bench {
 		if (key.isPresent() && !key.equals(shown.key())) {
 			show(new OnBench(shown.work(), key));
 		}
+		boolean isElsewhere = shown.work().filter(this::isCurrent).filter(work -> !work.isAt(offset)).isPresent();
+		if (isElsewhere) {
+			refresh();
+		}
 	}
 
 	private boolean isCurrent(Workpiece work) {
@@ -158,6 +164,29 @@ public final class Bench {
 				.ifPresent(offset -> editor.ifPresent(open -> open.selectAndReveal(offset, 0)));
 	}
 
+	/** Puts the caret at a place of the text that is shown, if that is still the text. */
+	public void reveal(int offset) {
+		if (shown.work().filter(this::isCurrent).isPresent()) {
+			editor.ifPresent(open -> open.selectAndReveal(offset, 0));
+		}
+	}
+
+	/** Something of the system was chosen in a drawing. */
+	public void choosePart(Titled part) {
+		show(new OnBench(shown.work(), part instanceof Key key ? Optional.of(key.getName()) : shown.key(),
+				Optional.of(part)));
+	}
+
+	/** The text of what is on the bench, while it is as it is shown. */
+	public Optional<IDocument> currentText() {
+		return shown.work().filter(this::isCurrent).flatMap(work -> document());
+	}
+
+	/** The editor whose text is on the bench. */
+	public Optional<PlanEditor> editor() {
+		return editor;
+	}
+
 	/** Goes into the text of a key's row. */
 	public void open(String key) {
 		choose(key);
@@ -169,13 +198,17 @@ public final class Bench {
 		display.asyncExec(() -> write(edits));
 	}
 
-	/** Writes a view's edits into the text, as one step of undo; they must be made from the plan that is shown. */
-	public void write(List<TextEdit> edits) {
-		if (shown.plan().filter(this::isCurrent).isEmpty()) {
+	/**
+	 * Writes a view's edits into the text, as one step of undo; they must be made from the plan or system that is shown.
+	 * False where the text is another meanwhile: it is read anew then.
+	 */
+	public boolean write(List<TextEdit> edits) {
+		if (shown.work().filter(this::isCurrent).isEmpty()) {
 			StatusLine.tell(Messages.get("bench.changedMeanwhile"), true);
 			refresh();
-			return;
+			return false;
 		}
 		document().ifPresent(text -> TextEdits.applyOwn(edits, text));
+		return true;
 	}
 }

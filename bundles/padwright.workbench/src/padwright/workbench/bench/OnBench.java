@@ -2,6 +2,7 @@ package padwright.workbench.bench;
 
 import java.util.Optional;
 
+import padwright.model.keysystem.Titled;
 import padwright.workup.service.KeyJob;
 
 /**
@@ -9,10 +10,16 @@ import padwright.workup.service.KeyJob;
  *
  * @param work nothing where no such text is open
  * @param key the name of the chosen key
+ * @param part what a drawing was chosen in last, also where the text says nothing of it
  */
-public record OnBench(Optional<Workpiece> work, Optional<String> key) {
+public record OnBench(Optional<Workpiece> work, Optional<String> key, Optional<Titled> part) {
 
-	static final OnBench NOTHING = new OnBench(Optional.empty(), Optional.empty());
+	static final OnBench NOTHING = new OnBench(Optional.empty(), Optional.empty(), Optional.empty());
+
+	/** Where nothing is chosen in a drawing. */
+	OnBench(Optional<Workpiece> work, Optional<String> key) {
+		this(work, key, Optional.empty());
+	}
 
 	/** The plan, if it is one. */
 	public Optional<PlanOnBench> plan() {

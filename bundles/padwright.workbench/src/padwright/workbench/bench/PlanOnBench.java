@@ -9,6 +9,7 @@ import org.eclipse.xtext.resource.XtextResource;
 import padwright.language.ide.facts.Plans;
 import padwright.model.Present;
 import padwright.model.keysystem.KeySystem;
+import padwright.model.plan.Document;
 import padwright.model.plan.Plan;
 import padwright.views.map.KeyMapState;
 import padwright.views.rows.KeyRows;
@@ -52,6 +53,12 @@ public record PlanOnBench(String uri, String text, ServicePlan service, List<Fin
 	/** The row of a key. */
 	public Optional<KeyJob> row(String key) {
 		return service.jobs().stream().filter(job -> job.name().equals(key)).findFirst();
+	}
+
+	@Override
+	public boolean isAt(int offset) {
+		return ((Document) service.plan().eContainer()).getPlans().stream()
+				.noneMatch(other -> other != service.plan() && Workpiece.spans(other, offset));
 	}
 
 	@Override

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+import org.eclipse.xtext.nodemodel.INode;
 import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 import org.eclipse.xtext.resource.XtextResource;
 
@@ -12,27 +13,49 @@ import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeyChange;
 import padwright.model.keysystem.KeyFeatures;
 import padwright.model.keysystem.KeySystem;
+import padwright.model.plan.Document;
+import padwright.views.layout.Layout;
 import padwright.views.map.KeyMapState;
+import padwright.workbench.Messages;
 import padwright.workup.checks.ModelChecks;
 
 /**
  * The key system that is being drawn up.
  *
  * @param map of its keys, those that it inherits among them
+ * @param layout of all its parts; with what is wrong while the text cannot be read as a whole
  */
-public record SystemOnBench(String uri, String text, KeySystem system, KeyMapState map) implements Workpiece {
+public record SystemOnBench(String uri, String text, KeySystem system, KeyMapState map, Layout layout)
+		implements Workpiece {
 
 	static Optional<SystemOnBench> of(String uri, XtextResource document, int offset) {
 		List<KeySystem> systems = Plans.systemsIn(document);
 		return systems.stream().filter(system -> Workpiece.spans(system, offset)).findFirst()
 				.or(() -> systems.stream().findFirst())
 				.map(system -> new SystemOnBench(uri, document.getParseResult().getRootNode().getText(), system,
-						KeyMapState.of(system, ModelChecks.check(system))));
+						KeyMapState.of(system, ModelChecks.check(system)), layout(document, system)));
+	}
+
+	private static Layout layout(XtextResource document, KeySystem system) {
+		Layout layout = Layout.of(system);
+		for (INode fault : document.getParseResult().getSyntaxErrors()) {
+			if (fault.getSyntaxErrorMessage() != null) {
+				return layout.with(Messages.get("bench.faultInLine", fault.getStartLine(),
+						fault.getSyntaxErrorMessage().getMessage()));
+			}
+		}
+		return layout;
 	}
 
 	@Override
 	public Optional<KeySystem> keySystem() {
 		return Optional.of(system);
+	}
+
+	@Override
+	public boolean isAt(int offset) {
+		return ((Document) system.eContainer()).getSystems().stream()
+				.noneMatch(other -> other != system && Workpiece.spans(other, offset));
 	}
 
 	@Override

@@ -27,6 +27,9 @@ public sealed interface Workpiece permits PlanOnBench, SystemOnBench {
 	/** The key whose row, or definition, an offset in the text is in. */
 	Optional<String> keyAt(int offset);
 
+	/** Whether it is what is read at an offset: the text there is its own, or nothing else is there. */
+	boolean isAt(int offset);
+
 	/** Where the row, or the definition, of a key begins in the text. */
 	Optional<Integer> offset(String key);
 

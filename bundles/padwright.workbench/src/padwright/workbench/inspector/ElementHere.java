@@ -32,7 +32,7 @@ record ElementHere(EObject element, XtextResource model, IDocument text) {
 	}
 
 	private static List<Object> kinds(List<ElementField> fields) {
-		return fields.stream().<Object>map(field -> List.of(field.attribute(), field.isEditable(),
+		return fields.stream().<Object>map(field -> List.of(field.feature(), field.isEditable(),
 				field.element().eClass())).toList();
 	}
 

@@ -5,6 +5,7 @@ import org.eclipse.core.runtime.preferences.DefaultScope;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 
 import padwright.engine.length.LengthUnit;
+import padwright.views.bench.BenchAction;
 import padwright.workbench.recovery.Autosave;
 
 /** What is preferred before the user says anything. */
@@ -20,5 +21,10 @@ public final class FirstPreferences extends AbstractPreferenceInitializer {
 		first.putInt(Preferences.TOP, Preferences.FIRST_TOP);
 		first.put(Preferences.LEAST, Preferences.Least.INFO.name());
 		first.putInt(Autosave.SECONDS, SECONDS);
+		first.putBoolean(Preferences.IN_FULL, false);
+		first.put(Preferences.READ_BACK, Preferences.ReadBack.NONE.name());
+		for (BenchAction action : BenchAction.values()) {
+			first.put(Preferences.KEYS + action.name(), action.firstKeys());
+		}
 	}
 }

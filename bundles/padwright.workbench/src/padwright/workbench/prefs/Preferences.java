@@ -12,6 +12,7 @@ import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
 import padwright.views.Shown;
+import padwright.views.bench.BenchKeys;
 
 /** What the user prefers, and what holds where nothing is said. */
 public final class Preferences {
@@ -25,6 +26,9 @@ public final class Preferences {
 	static final String LEAST = "problems.least";
 	static final String UNIT = "shown.unit";
 	static final String TOP = "shown.top";
+	static final String IN_FULL = "readings.inFull";
+	static final String READ_BACK = "benchMode.readBack";
+	static final String KEYS = "benchMode.keys.";
 	static final String FIRST_TOLERANCE = "0.5";
 	static final int FIRST_TOP = 12;
 
@@ -54,6 +58,21 @@ public final class Preferences {
 		Shown.setUnit(known(LengthUnit.values(), UNIT, LengthUnit.THOU));
 		int top = Platform.getPreferencesService().getInt(NODE, TOP, FIRST_TOP, null);
 		Shown.setTop(new ClockHour(0).plusHalfHours(2 * (top % FIRST_TOP)));
+		Shown.setTypedInFull(Platform.getPreferencesService().getBoolean(NODE, IN_FULL, false, null));
+	}
+
+	/** How what is typed in bench mode is read back. */
+	public static ReadBack readBack() {
+		return known(ReadBack.values(), READ_BACK, ReadBack.NONE);
+	}
+
+	/** What each key does in bench mode; as at first where what was said cannot be. */
+	public static BenchKeys benchKeys() {
+		try {
+			return BenchKeys.of(action -> value(KEYS + action.name(), action.firstKeys()));
+		} catch (IllegalArgumentException spoilt) {
+			return BenchKeys.standard();
+		}
 	}
 
 	private static <E extends Enum<E>> E known(E[] values, String key, E otherwise) {
@@ -63,7 +82,7 @@ public final class Preferences {
 
 	/** Has what changes counted at once, and calls {@code changed}, whenever lengths or clocks are to be shown anew. */
 	public static void onShown(Runnable changed) {
-		onChange(Set.of(UNIT, TOP), () -> {
+		onChange(Set.of(UNIT, TOP, IN_FULL), () -> {
 			applyShown();
 			changed.run();
 		});
@@ -95,6 +114,11 @@ public final class Preferences {
 
 	private static String value(String key, String otherwise) {
 		return Platform.getPreferencesService().getString(NODE, key, otherwise, null);
+	}
+
+	/** Ways to read back what was typed. */
+	public enum ReadBack {
+		NONE, TONE, VOICE
 	}
 
 	/** The least severe findings that are shown. */

@@ -25,6 +25,7 @@ public final class RimClockView extends RowView<RimClockControl, ClockState> {
 	protected RimClockControl create(Composite parent, Palette palette, Bench bench) {
 		RimClockControl clock = new RimClockControl(parent, palette);
 		clock.onEdit(bench::write);
+		clock.onGo(bench::choose);
 		clock.onSolve(row -> solve(row, clock));
 		keyMenuOn(clock.canvas());
 		return clock;

@@ -4,11 +4,9 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 
-import org.eclipse.core.runtime.ICoreRunnable;
-import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
 
-import padwright.workbench.Messages;
 import padwright.workbench.bench.OnBench;
 import padwright.workup.service.KeyJob;
 
@@ -20,11 +18,9 @@ import padwright.workup.service.KeyJob;
  */
 abstract class RowView<C extends Control, S> extends BenchView<C> {
 
-	private final Function<KeyJob, S> state;
 	private final S empty;
 	private final BiConsumer<C, S> display;
-	private final Job work = Job.createSystem(Messages.get("bench.reading"), (ICoreRunnable) monitor -> work());
-	private volatile Optional<KeyJob> chosen = Optional.empty();
+	private final RowWork<S> work;
 
 	/**
 	 * @param state what is shown of a row; asked in the background
@@ -32,36 +28,28 @@ abstract class RowView<C extends Control, S> extends BenchView<C> {
 	 * @param display shows it in the control
 	 */
 	RowView(Function<KeyJob, S> state, S empty, BiConsumer<C, S> display) {
-		this.state = state;
 		this.empty = empty;
 		this.display = display;
+		this.work = new RowWork<>(Display.getDefault(), state, worked -> {
+			if (!control().isDisposed()) {
+				display.accept(control(), worked);
+			}
+		});
 	}
 
 	@Override
 	protected final void show(C shown, OnBench onBench) {
 		Optional<KeyJob> next = onBench.row();
 		// What is typed meanwhile must not be written into the row of another key.
-		if (!next.map(KeyJob::name).equals(chosen.map(KeyJob::name))) {
+		if (!next.map(KeyJob::name).equals(work.row().map(KeyJob::name))) {
 			display.accept(shown, empty);
 		}
-		chosen = next;
-		if (next.isPresent()) {
-			work.schedule();
-		}
-	}
-
-	private void work() {
-		Optional<KeyJob> row = chosen;
-		row.map(state).ifPresent(worked -> control().getDisplay().asyncExec(() -> {
-			if (chosen == row && !control().isDisposed()) {
-				display.accept(control(), worked);
-			}
-		}));
+		work.choose(next);
 	}
 
 	@Override
 	public void dispose() {
-		work.cancel();
+		work.stop();
 		super.dispose();
 	}
 }

@@ -14,13 +14,13 @@ import padwright.workbench.session.RowProgress;
 import padwright.workup.service.KeyJob;
 
 /** Solves a row in the background; shown with its progress, and can be cancelled there. */
-final class SolveJob extends Job {
+public final class SolveJob extends Job {
 
 	private final KeyJob row;
 	private final Consumer<ClockProposal> onSolved;
 
 	/** @param onSolved told of the proposal, in the background */
-	SolveJob(KeyJob row, Consumer<ClockProposal> onSolved) {
+	public SolveJob(KeyJob row, Consumer<ClockProposal> onSolved) {
 		super(Messages.get("bench.solving", row.name()));
 		this.row = row;
 		this.onSolved = onSolved;

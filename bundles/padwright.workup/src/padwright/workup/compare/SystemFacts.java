@@ -28,7 +28,7 @@ final class SystemFacts {
 
 	private SystemFacts(EffectiveSystem system) {
 		begin("the system");
-		say("pitch", system.pitch().toPlainString() + " Hz");
+		say("pitch", system.pitch().toPlainString() + " Hz at " + system.temperature().toPlainString() + " °C");
 		say("transposition", system.transposition().toPlainString() + " semitones");
 		system.joints().forEach(this::add);
 		system.touches().forEach(this::add);

@@ -24,9 +24,16 @@ final class Holes {
 	/**
 	 * A hole with what covers it.
 	 *
+	 * @param own where it is written by itself
+	 * @param keys those with a cup over it
 	 * @param touches those whose finger closes it, or the openings of its perforated cups
 	 */
-	record Covered(SystemHole hole, List<HoleCup> cups, List<Touch> touches) {
+	record Covered(SystemHole hole, Optional<EffectiveHole> own, List<EffectiveKey> keys, List<HoleCup> cups,
+			List<Touch> touches) {
+
+		private Covered(SystemHole hole, Optional<EffectiveHole> own, List<Touch> touches) {
+			this(hole, own, new ArrayList<>(), new ArrayList<>(), new ArrayList<>(touches));
+		}
 
 		CoveredHole forEngine() {
 			return new CoveredHole(hole.name(), cups);
@@ -52,13 +59,14 @@ final class Holes {
 	private void add(EffectiveHole hole) {
 		SystemHole own = new SystemHole(unlike(hole.name()), joint(hole.joint()),
 				place(hole.joint(), hole.place(), hole.position()), hole.around());
-		found.put(hole.definition(), new Covered(own, new ArrayList<>(), new ArrayList<>(hole.touches())));
+		found.put(hole.definition(), new Covered(own, Optional.of(hole), hole.touches()));
 	}
 
 	private void add(EffectiveKey key) {
 		Optional<Object> elsewhere = key.over().<Object>map(EffectiveHole::definition).filter(found::containsKey);
 		Covered covered = found.computeIfAbsent(elsewhere.orElse(key.definition()), own -> ownHole(key));
 		boolean isPerforated = key.cupStyle().filter(CupStyle.PERFORATED::equals).isPresent();
+		covered.keys().add(key);
 		covered.cups().add(new HoleCup(pieces.nameOf(key), isPerforated));
 		if (isPerforated) {
 			covered.touches().addAll(key.touches());
@@ -68,7 +76,7 @@ final class Holes {
 	private Covered ownHole(EffectiveKey key) {
 		SystemHole own = new SystemHole(unlike(key.name()), joint(key.joint()),
 				place(key.joint(), key.place(), key.position()), key.around());
-		return new Covered(own, new ArrayList<>(), new ArrayList<>());
+		return new Covered(own, Optional.empty(), List.of());
 	}
 
 	/** A hole and a key may have one name. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -22,6 +23,7 @@ import padwright.engine.mechanism.TriedFingering;
 import padwright.engine.pitch.NoteName;
 import padwright.model.keysystem.Posture;
 import padwright.model.keysystem.Touch;
+import padwright.model.systems.EffectiveHole;
 import padwright.model.systems.EffectiveKey;
 import padwright.model.systems.EffectiveSystem;
 import padwright.model.systems.EffectiveTouch;
@@ -62,6 +64,20 @@ public final class SystemMechanism {
 	/** In the order of the mechanism: from the head down. */
 	public List<SystemHole> holes() {
 		return holes.stream().map(Holes.Covered::hole).toList();
+	}
+
+	/** The hole as it is written by itself, if it is. */
+	public Optional<EffectiveHole> definition(SystemHole hole) {
+		return covered(hole).own();
+	}
+
+	/** The keys with a cup over a hole, in the order of the system. */
+	public List<EffectiveKey> keysOver(SystemHole hole) {
+		return List.copyOf(covered(hole).keys());
+	}
+
+	private Holes.Covered covered(SystemHole hole) {
+		return holes.stream().filter(each -> each.hole().equals(hole)).findFirst().orElseThrow();
 	}
 
 	/** In the order of the system. */

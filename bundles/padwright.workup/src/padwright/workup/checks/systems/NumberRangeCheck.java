@@ -33,6 +33,7 @@ public final class NumberRangeCheck extends Check<KeySystem> {
 	private static final Bounds CENTS = Bounds.of("-100", "100");
 	private static final Map<EStructuralFeature, Bounds> BOUNDS = Map.of(
 			KeySystemPackage.Literals.KEY_SYSTEM__PITCH, Bounds.of("200", "1000"),
+			KeySystemPackage.Literals.KEY_SYSTEM__TEMPERATURE, Bounds.of("-20", "60"),
 			KeySystemPackage.Literals.KEY_SYSTEM__TRANSPOSITION, Bounds.of("-48", "48"),
 			KeySystemPackage.Literals.PLACED__AROUND, ANGLE,
 			KeySystemPackage.Literals.ROD_FEATURES__AROUND, ANGLE,

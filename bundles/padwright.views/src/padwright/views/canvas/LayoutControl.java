@@ -1,0 +1,299 @@
+package padwright.views.canvas;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.KeyEvent;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
+
+import padwright.drawing.scene.Scene;
+import padwright.language.edit.TextEdit;
+import padwright.views.Messages;
+import padwright.views.Palette;
+import padwright.views.layout.Layout;
+import padwright.views.layout.LayoutEditing;
+import padwright.views.layout.LayoutItem;
+import padwright.views.layout.LayoutLink;
+import padwright.views.layout.LayoutListener;
+import padwright.views.layout.LayoutPicture;
+import padwright.views.layout.LayoutScene;
+import padwright.views.layout.LayoutTool;
+
+/**
+ * The layout of a system to be drawn in: tools above, the drawing, and what is being done below. Letters take the tools,
+ * Enter places or couples, Ctrl with the arrows moves by a tenth of a millimetre or a degree (with Shift by ten times that),
+ * F2 renames, Delete deletes.
+ */
+public final class LayoutControl extends Composite {
+
+	/** How near a place must be to be meant, in points. */
+	private static final double REACH = 6;
+	private static final int FAR = 10;
+
+	private final LayoutEditing editing = new LayoutEditing(new Changes());
+	private final Map<LayoutTool, Button> tools = new EnumMap<>(LayoutTool.class);
+	private final Bar bar;
+	private final SceneCanvas canvas;
+	private final Label status;
+	private Palette palette;
+	private Set<String> lastChosen = Set.of();
+	private Optional<String> linkFrom = Optional.empty();
+	private Optional<Menu> choice = Optional.empty();
+	private Consumer<List<TextEdit>> onEdit = edits -> {
+	};
+	private Consumer<List<LayoutItem>> onSelect = items -> {
+	};
+	private Consumer<LayoutItem> onOpen = item -> {
+	};
+	private Consumer<Layout> onShown = layout -> {
+	};
+	private BiConsumer<LayoutItem, String> onRename = (item, name) -> {
+	};
+
+	public LayoutControl(Composite parent, Palette palette) {
+		super(parent, SWT.NONE);
+		this.palette = palette;
+		bar = new Bar(this);
+		for (LayoutTool tool : LayoutTool.values()) {
+			tools.put(tool, button(tool));
+		}
+		canvas = new SceneCanvas(this, palette, new Touches());
+		canvas.setName(Messages.of("layout.name"));
+		Bar.fill(canvas);
+		status = new Label(this, SWT.NONE);
+		GridData line = new GridData(SWT.FILL, SWT.BOTTOM, true, false);
+		line.horizontalIndent = 8;
+		status.setLayoutData(line);
+		setPalette(palette);
+	}
+
+	private Button button(LayoutTool tool) {
+		Button button = new Button(bar.row(), SWT.TOGGLE);
+		button.setText(tool.inWords());
+		button.setToolTipText(tool.inWords() + " (" + Character.toUpperCase(tool.shortcut()) + ")");
+		Bar.name(button, tool.inWords());
+		button.addListener(SWT.Selection, event -> take(tool));
+		return button;
+	}
+
+	/** Shows a layout; what is chosen in it stays chosen. */
+	public void show(Layout layout) {
+		editing.show(layout);
+	}
+
+	/** What is done in it. */
+	public LayoutEditing editing() {
+		return editing;
+	}
+
+	public SceneCanvas canvas() {
+		return canvas;
+	}
+
+	/** The drawing as it is seen. */
+	public Scene scene(Palette inks) {
+		return LayoutScene.draw(editing.picture(), inks);
+	}
+
+	/** Where a place of the unrolled tube is in the drawing's window. */
+	public Point point(double along, double around) {
+		LayoutPicture picture = editing.picture();
+		return new Point((int) Math.round(canvas.view().windowX(picture.x(along))),
+				(int) Math.round(canvas.view().windowY(picture.y(around))));
+	}
+
+	/** The kinds of a coupling that are to be chosen from, while they are. */
+	public Optional<Menu> choice() {
+		return choice.filter(menu -> !menu.isDisposed());
+	}
+
+	/** Told changes of the text, each as one step. */
+	public void onEdit(Consumer<List<TextEdit>> listener) {
+		onEdit = listener;
+	}
+
+	/** Told what the user chooses. */
+	public void onSelect(Consumer<List<LayoutItem>> listener) {
+		onSelect = listener;
+	}
+
+	/** Told what is double-clicked, or chosen twice with Enter. */
+	public void onOpen(Consumer<LayoutItem> listener) {
+		onOpen = listener;
+	}
+
+	/** Told what is seen, also while something is being dragged. */
+	public void onShown(Consumer<Layout> listener) {
+		onShown = listener;
+	}
+
+	/** Told of something and the name that it is to have. */
+	public void onRename(BiConsumer<LayoutItem, String> listener) {
+		onRename = listener;
+	}
+
+	public void setPalette(Palette other) {
+		palette = other;
+		bar.setPalette(other);
+		canvas.setPalette(other);
+		setBackground(Colours.of(other.ground()));
+		status.setBackground(Colours.of(other.ground()));
+		status.setForeground(Colours.of(other.ink()));
+		redrawn();
+	}
+
+	@Override
+	public boolean setFocus() {
+		return canvas.setFocus();
+	}
+
+	/** Takes a tool; a coupling goes from what is chosen. */
+	public void take(LayoutTool tool) {
+		linkFrom = tool == LayoutTool.LINK ? editing.selected().stream().findFirst() : Optional.empty();
+		editing.take(tool);
+		canvas.setFocus();
+	}
+
+	/** Lets the name of what is chosen be typed where it stands. */
+	public void rename() {
+		editing.chosen().stream().findFirst().filter(item -> editing.layout().isEditable()).ifPresent(
+				item -> canvas.targets().named(item.id()).ifPresent(target -> new NameField(canvas, canvas.onScreen(target),
+						Messages.of("layout.rename", item.label()), item.thing().getName(),
+						name -> onRename.accept(item, name))));
+	}
+
+	/** What is chosen alone has the focus of the keyboard, so that the arrows go on from there. */
+	private void redrawn() {
+		canvas.setSource(aspect -> scene(palette));
+		Set<String> chosen = Set.copyOf(editing.selected());
+		if (!chosen.equals(lastChosen) && chosen.size() == 1) {
+			canvas.setFocusOn(chosen.stream().findFirst());
+		}
+		lastChosen = chosen;
+		tools.forEach((tool, button) -> button.setSelection(tool == editing.tool()));
+		status.setText(words());
+		status.requestLayout();
+	}
+
+	private String words() {
+		Optional<String> fault = editing.layout().fault();
+		if (fault.isPresent()) {
+			return Messages.of("layout.broken", fault.get());
+		}
+		if (editing.figure().isPresent()) {
+			return editing.figure().get();
+		}
+		if (editing.tool() == LayoutTool.LINK) {
+			return linkFrom.flatMap(editing.layout()::item)
+					.map(from -> Messages.of("layout.status.linkFrom", from.label()))
+					.orElseGet(() -> Messages.of("layout.status.link"));
+		}
+		if (editing.tool() != LayoutTool.CHOOSE) {
+			return Messages.of("layout.status.place");
+		}
+		List<LayoutItem> chosen = editing.chosen();
+		return chosen.size() == 1 ? canvas.meaning(chosen.get(0).id()).replace('\n', ' ')
+				: chosen.isEmpty() ? Messages.of("layout.status.choose") : Messages.of("layout.several", chosen.size());
+	}
+
+	private final class Changes implements LayoutListener {
+
+		@Override
+		public void changed() {
+			redrawn();
+			onShown.accept(editing.shown());
+		}
+
+		@Override
+		public void write(List<TextEdit> edits) {
+			onEdit.accept(edits);
+		}
+
+		@Override
+		public void choose(String from, String to, List<LayoutLink.Kind> kinds) {
+			Menu menu = new Menu(canvas);
+			for (LayoutLink.Kind kind : kinds) {
+				MenuItem item = new MenuItem(menu, SWT.PUSH);
+				item.setText(word(kind));
+				item.addListener(SWT.Selection, event -> editing.link(new LayoutLink(from, to, kind)));
+			}
+			choice.ifPresent(Menu::dispose);
+			choice = Optional.of(menu);
+			menu.addListener(SWT.Hide, event -> getDisplay().asyncExec(menu::dispose));
+			menu.setVisible(true);
+		}
+
+		private String word(LayoutLink.Kind kind) {
+			return switch (kind) {
+			case CLOSES -> Messages.of("layout.link.closes");
+			case OPENS -> Messages.of("layout.link.opens");
+			case HOLDS -> Messages.of("layout.link.holds");
+			case PRESSES -> Messages.of("layout.link.presses");
+			};
+		}
+	}
+
+	private final class Touches implements SceneListener {
+
+		@Override
+		public void touched(String id, boolean adding) {
+			if (editing.tool() == LayoutTool.LINK && linkFrom.isPresent()) {
+				editing.link(linkFrom.get(), id);
+				linkFrom = Optional.empty();
+			} else {
+				editing.touch(id, adding);
+				linkFrom = editing.tool() == LayoutTool.LINK ? Optional.of(id) : Optional.empty();
+				onSelect.accept(editing.chosen());
+			}
+		}
+
+		@Override
+		public void opened(String id) {
+			editing.layout().item(id).ifPresent(onOpen);
+		}
+
+		@Override
+		public void cleared() {
+			editing.cancel();
+			editing.select(Set.of());
+		}
+
+		@Override
+		public boolean clicked(double x, double y) {
+			return editing.click(x, y);
+		}
+
+		@Override
+		public boolean grabbed(Optional<String> id, double x, double y, boolean linking) {
+			editing.grab(id, x, y, linking);
+			return true;
+		}
+
+		@Override
+		public void carried(double x, double y) {
+			editing.drag(x, y, REACH / canvas.view().scale());
+		}
+
+		@Override
+		public void released(Optional<String> over) {
+			editing.drop(over);
+		}
+
+		@Override
+		public boolean typed(KeyEvent key) {
+			return new LayoutKeys(LayoutControl.this).typed(key, FAR);
+		}
+	}
+}

@@ -1,0 +1,66 @@
+package padwright.views.canvas;
+
+import java.util.Optional;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.KeyEvent;
+
+import padwright.views.layout.LayoutEditing;
+import padwright.views.layout.LayoutKind;
+import padwright.views.layout.LayoutTool;
+
+/** What the keyboard does in a layout. */
+record LayoutKeys(LayoutControl control) {
+
+	/**
+	 * Does what a key stands for.
+	 *
+	 * @param far by how many steps an arrow moves with Shift
+	 * @return whether it stands for something
+	 */
+	boolean typed(KeyEvent key, int far) {
+		boolean isControl = (key.stateMask & SWT.MOD1) != 0;
+		int steps = (key.stateMask & SWT.MOD2) != 0 ? far : 1;
+		return isControl ? nudge(key.keyCode, steps) : plain(key);
+	}
+
+	private boolean nudge(int code, int steps) {
+		LayoutEditing editing = control.editing();
+		switch (code) {
+		case SWT.ARROW_LEFT -> editing.nudge(-steps, 0);
+		case SWT.ARROW_RIGHT -> editing.nudge(steps, 0);
+		case SWT.ARROW_UP -> editing.nudge(0, -steps);
+		case SWT.ARROW_DOWN -> editing.nudge(0, steps);
+		default -> {
+			return false;
+		}
+		}
+		return true;
+	}
+
+	private boolean plain(KeyEvent key) {
+		switch (key.keyCode) {
+		case SWT.DEL -> control.editing().delete();
+		case SWT.F2 -> control.rename();
+		case SWT.CR, SWT.KEYPAD_CR -> {
+			return placed();
+		}
+		default -> {
+			Optional<LayoutTool> tool = (key.stateMask & SWT.MODIFIER_MASK & ~SWT.MOD2) == 0
+					? LayoutTool.of(key.character) : Optional.empty();
+			tool.ifPresent(control::take);
+			return tool.isPresent();
+		}
+		}
+		return true;
+	}
+
+	private boolean placed() {
+		Optional<LayoutKind> kind = control.editing().tool().places();
+		kind.ifPresent(placed -> {
+			control.editing().add(placed);
+			control.take(LayoutTool.CHOOSE);
+		});
+		return kind.isPresent();
+	}
+}

@@ -1,0 +1,76 @@
+package padwright.views.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import padwright.drawing.scene.Anchor;
+import padwright.drawing.scene.Drawn;
+import padwright.drawing.scene.Element;
+import padwright.drawing.scene.Face;
+import padwright.drawing.scene.Line;
+import padwright.drawing.scene.Rectangle;
+import padwright.drawing.scene.Stroke;
+import padwright.drawing.scene.Style;
+import padwright.drawing.scene.Text;
+import padwright.views.Figures;
+import padwright.views.Messages;
+import padwright.views.Palette;
+
+/** The tube of the unrolled view, with a ruler along each joint and one around. */
+record LayoutGround(Layout layout, LayoutGeometry geometry, Palette palette) {
+
+	private static final double SIZE = 2.6;
+	private static final double NAME = 3.2;
+	private static final int TICK = 10;
+	private static final int NUMBERED = 50;
+	private static final int ANGLE = 45;
+
+	List<Element> draw() {
+		List<Element> elements = new ArrayList<>();
+		layout.joints().forEach(joint -> elements.addAll(joint(joint)));
+		elements.addAll(around());
+		if (geometry.unplaced()) {
+			elements.add(Text.of(Messages.of("layout.unplaced"), 2, geometry.trayMiddle() - 5.5, Face.CONDENSED, SIZE)
+					.in(palette.quiet()));
+		}
+		return elements;
+	}
+
+	private List<Element> joint(LayoutJoint joint) {
+		double from = geometry.x(joint.start());
+		double length = Figures.mm(joint.length());
+		List<Element> elements = new ArrayList<>();
+		elements.add(new Drawn(new Rectangle(from, geometry.top(), length, geometry.bottom() - geometry.top()),
+				Style.filled(palette.tint(palette.quiet(), 0.08))));
+		Stroke edge = Stroke.of(palette.tint(palette.quiet(), 0.7), 0.3);
+		elements.add(line(from, geometry.top(), from, geometry.bottom(), edge));
+		elements.add(line(from + length, geometry.top(), from + length, geometry.bottom(), edge));
+		elements.add(line(from, geometry.middle(), from + length, geometry.middle(),
+				Stroke.of(palette.tint(palette.quiet(), 0.5), 0.2).dashed(4, 2)));
+		elements.add(Text.of(joint.label(), from + 1, geometry.top() - 8, Face.BOLD, NAME).in(palette.quiet()));
+		for (int mm = 0; mm <= length; mm += TICK) {
+			elements.add(line(from + mm, geometry.top() - (mm % NUMBERED == 0 ? 3 : 1.6), from + mm, geometry.top(),
+					Stroke.of(palette.quiet(), 0.2)));
+			if (mm % NUMBERED == 0 && mm + TICK < length) {
+				elements.add(Text.of(String.valueOf(mm), from + mm, geometry.top() - 3.8, Face.CONDENSED, SIZE)
+						.anchored(Anchor.MIDDLE).in(palette.quiet()));
+			}
+		}
+		return elements;
+	}
+
+	private List<Element> around() {
+		List<Element> elements = new ArrayList<>();
+		for (int angle = -180; angle <= 180; angle += ANGLE) {
+			double y = geometry.middle() + angle * geometry.bore() * Math.PI / 360;
+			elements.add(line(geometry.x(0) - 2.5, y, geometry.x(0), y, Stroke.of(palette.quiet(), 0.2)));
+			elements.add(Text.of(angle + "°", geometry.x(0) - 3.2, y + SIZE * 0.36, Face.CONDENSED, SIZE)
+					.anchored(Anchor.END).in(palette.quiet()));
+		}
+		return elements;
+	}
+
+	private static Element line(double x1, double y1, double x2, double y2, Stroke stroke) {
+		return new Drawn(new Line(x1, y1, x2, y2), Style.stroked(stroke));
+	}
+}

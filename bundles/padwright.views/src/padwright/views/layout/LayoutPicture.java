@@ -1,0 +1,33 @@
+package padwright.views.layout;
+
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * All that a drawing of a layout shows.
+ *
+ * @param geometry of the layout as it was before anything was dragged, so that the ground stays where it is
+ * @param selected ids
+ * @param anchor what is taken hold of, where it would go
+ * @param figure of its place, in words
+ * @param stretch what the mouse draws out
+ */
+public record LayoutPicture(Layout layout, LayoutGeometry geometry, Set<String> selected, Optional<LayoutItem> anchor,
+		Optional<String> figure, Optional<LayoutStretch> stretch, LayoutMotion motion) {
+
+	/** A layout while fingers press. */
+	public static LayoutPicture of(Layout layout, LayoutMotion motion) {
+		return new LayoutPicture(layout, LayoutGeometry.of(layout), Set.of(), Optional.empty(), Optional.empty(),
+				Optional.empty(), motion);
+	}
+
+	/** The x of a place along the tube, mm of the drawing. */
+	public double x(double along) {
+		return geometry.x(along);
+	}
+
+	/** The y of an angle in the unrolled view, mm of the drawing. */
+	public double y(double around) {
+		return geometry.y(around);
+	}
+}

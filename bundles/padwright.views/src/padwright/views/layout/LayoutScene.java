@@ -1,0 +1,94 @@
+package padwright.views.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+import padwright.drawing.scene.Drawn;
+import padwright.drawing.scene.Element;
+import padwright.drawing.scene.Face;
+import padwright.drawing.scene.Group;
+import padwright.drawing.scene.Line;
+import padwright.drawing.scene.Rectangle;
+import padwright.drawing.scene.Scene;
+import padwright.drawing.scene.Stroke;
+import padwright.drawing.scene.Style;
+import padwright.drawing.scene.Text;
+import padwright.views.Messages;
+import padwright.views.Palette;
+
+/**
+ * A layout, life-size in mm: the tube unrolled with rulers, the side view, and what has no place. Each thing is a named
+ * group in the unrolled view.
+ */
+public final class LayoutScene {
+
+	private static final double ACCENT = 0.5;
+
+	private final LayoutPicture picture;
+	private final Palette palette;
+
+	private LayoutScene(LayoutPicture picture, Palette palette) {
+		this.picture = picture;
+		this.palette = picture.layout().fault().isPresent() ? greyed(palette) : palette;
+	}
+
+	/** The drawing, or a word where there is nothing to draw. */
+	public static Scene draw(LayoutPicture picture, Palette palette) {
+		return picture.layout().system().isEmpty() ? nothing(palette) : new LayoutScene(picture, palette).scene();
+	}
+
+	private static Scene nothing(Palette palette) {
+		return new Scene(Messages.of("layout.name"), 160, 60, List.of(
+				Text.centred(Messages.of("layout.empty"), 80, 30, Face.REGULAR, 4).in(palette.quiet())));
+	}
+
+	/** While the text cannot be read, the last good drawing is shown without colours. */
+	private static Palette greyed(Palette palette) {
+		var grey = palette.tint(palette.quiet(), 0.6);
+		return new Palette(palette.ground(), grey, grey, grey, grey, grey, grey, grey, grey, grey, grey);
+	}
+
+	private Scene scene() {
+		LayoutGeometry geometry = picture.geometry();
+		Layout layout = picture.layout();
+		List<Element> elements = new ArrayList<>(new LayoutGround(layout, geometry, palette).draw());
+		elements.addAll(new SideView(picture, palette).draw());
+		elements.addAll(new LinkLines(picture, palette).draw());
+		for (LayoutItem item : inDrawingOrder()) {
+			elements.add(new ItemDrawing(picture, item, palette).draw());
+		}
+		elements.addAll(new LayoutDimensions(picture, palette).draw());
+		picture.stretch().ifPresent(stretch -> elements.add(stretched(stretch)));
+		return new Scene(layout.system().orElseThrow().getName() == null ? Messages.of("layout.name")
+				: layout.system().orElseThrow().getName(), geometry.width(), geometry.height(), elements);
+	}
+
+	/** Rods lie under cups, touches over them; what is chosen lies on top. */
+	private List<LayoutItem> inDrawingOrder() {
+		List<LayoutItem> order = new ArrayList<>(picture.layout().items());
+		Set<String> chosen = picture.selected();
+		order.sort((one, other) -> Integer.compare(layer(one, chosen), layer(other, chosen)));
+		return order;
+	}
+
+	private static int layer(LayoutItem item, Set<String> chosen) {
+		int own = switch (item.kind()) {
+		case ROD -> 0;
+		case KEY -> 1;
+		case CUP -> 2;
+		case HOLE -> 3;
+		case LEVER -> 4;
+		case TOUCH -> 5;
+		};
+		return own + (chosen.contains(item.id()) ? 10 : 0);
+	}
+
+	private Element stretched(LayoutStretch stretch) {
+		Stroke stroke = Stroke.of(palette.accent(), ACCENT).dashed(1.5, 1);
+		var bounds = stretch.bounds();
+		return Group.of(List.of(new Drawn(stretch.from().isPresent()
+				? new Line(stretch.x(), stretch.y(), stretch.toX(), stretch.toY())
+				: new Rectangle(bounds.left(), bounds.top(), bounds.width(), bounds.height()), Style.stroked(stroke))));
+	}
+}

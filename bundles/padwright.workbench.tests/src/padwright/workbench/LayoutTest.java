@@ -1,0 +1,184 @@
+package padwright.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+
+import org.eclipse.core.resources.IResource;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Text;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import padwright.workbench.editor.PlanEditor;
+import padwright.workbench.inspector.InspectorView;
+import padwright.workbench.views.LayoutView;
+
+/** Instruments drawn in the window, told by the text that comes of it. */
+class LayoutTest {
+
+	private static final String MINE = "systems/mine.keys";
+	private static final String TUBE = "unit mm\n\nsystem Mine {\n\tjoint body long 300 bore 19\n}\n";
+	private static final String UNDO = "org.eclipse.ui.edit.undo";
+	private static final String REDO = "org.eclipse.ui.edit.redo";
+
+	@TempDir
+	private Path folder;
+	private Driver driver;
+
+	@BeforeEach
+	void openShop() throws Exception {
+		driver = Driver.withExampleShop(folder);
+		Files.writeString(driver.path("systems/boehm.keys").resolveSibling("mine.keys"), TUBE);
+		driver.file(MINE).refreshLocal(IResource.DEPTH_ZERO, null);
+	}
+
+	@AfterEach
+	void closeShop() throws Exception {
+		driver.close();
+	}
+
+	@Test
+	void threeKeysAndAnInheritedFluteByMouse() throws Exception {
+		Drawing mine = Drawing.of(driver, MINE, "Mine");
+		for (int place = 120; place <= 180; place += 30) {
+			mine.tool("Key");
+			mine.click(place, 0);
+			mine.expect("at " + place);
+		}
+		mine.tool("Touch");
+		mine.click(120, 60);
+		mine.expect("touch T1");
+		mine.drag(150, 0, 152.5, 0);
+		mine.expect("key K2 open hole 13 cup 16.5 at 152.5");
+		mine.tool("Coupling");
+		mine.drag(120, 0, 152.5, 0);
+		mine.choose("closes");
+		mine.expect("closes K2");
+		mine.tool("Coupling");
+		mine.drag(120, 60, 120, 0);
+		mine.expect("by T1");
+		assertEquals("""
+				unit mm
+
+				system Mine {
+					joint body long 300 bore 19
+					touch T1 at 120 around 60
+					key K1 open by T1 closes K2 hole 13 cup 16.5 at 120
+					key K2 open hole 13 cup 16.5 at 152.5
+					key K3 open hole 13 cup 16.5 at 180
+				}
+				""", mine.text());
+
+		Drawing flute = Drawing.of(driver, "systems/boehm-b-foot.keys", "BoehmB");
+		String before = flute.text();
+		flute.drag(180 + 184, 0, 180 + 186.5, 0);
+		flute.expect("\tchange A at 186.5\n");
+		assertEquals(before, flute.text().replace("\tchange A at 186.5\n", ""));
+		flute.contextMenu("As inherited");
+		Driver.waitFor("as inherited", () -> flute.layout().editing().chosen().get(0).origin().name()
+				.equals("INHERITED"));
+		assertEquals(before, flute.text());
+	}
+
+	@Test
+	void threeKeysByKeyboardAlone() throws Exception {
+		Drawing mine = Drawing.of(driver, MINE, "Mine");
+		mine.key('k');
+		mine.enter();
+		mine.expect("key K1 open hole 13 cup 16.5 at 150");
+		for (int key = 2; key <= 3; key++) {
+			mine.key('k');
+			mine.enter();
+			mine.expect("key K" + key);
+		}
+		mine.key('\0', SWT.ARROW_RIGHT, SWT.MOD1 | SWT.MOD2);
+		mine.expect("cup 16.5 at 191");
+		mine.key('\0', SWT.ARROW_DOWN, SWT.MOD1);
+		mine.expect("at 191 around 1");
+		mine.key('c');
+		mine.key('\0', SWT.ARROW_LEFT, 0);
+		mine.enter();
+		mine.choose("opens");
+		mine.expect("key K3 open opens K2");
+		mine.key('\0', SWT.DEL, 0);
+		mine.expect("key K1 open hole 13 cup 16.5 at 150\n\tkey K2 open hole 13 cup 16.5 at 170\n}");
+		Driver.command(UNDO);
+		mine.expect("opens K");
+		Driver.command(UNDO);
+		Driver.command(REDO);
+		mine.expect("opens K");
+	}
+
+	@Test
+	void brokenTextKeepsTheLastGoodDrawing() throws Exception {
+		Drawing mine = Drawing.of(driver, MINE, "Mine");
+		mine.key('k');
+		mine.enter();
+		mine.expect("key K1");
+		PlanEditor editor = driver.open(MINE);
+		Driver.replace(editor, "long 300", "long long 300");
+		Driver.waitFor("the fault", () -> mine.layout().editing().layout().fault().isPresent());
+		assertTrue(Driver.ui(() -> mine.layout().editing().layout().item("key:K1").isPresent()));
+		String broken = mine.text();
+		Driver.ui(() -> {
+			mine.layout().editing().delete();
+			return null;
+		});
+		assertEquals(broken, mine.text());
+		Driver.replace(editor, "long long 300", "long 310");
+		Driver.waitFor("no fault", () -> mine.layout().editing().layout().fault().isEmpty());
+	}
+
+	@Test
+	void fiftyMixedEditsAreUndoneToTheFirstByte() throws Exception {
+		Drawing mine = Drawing.of(driver, MINE, "Mine");
+		InspectorView inspector = (InspectorView) Driver.view(InspectorView.ID);
+		Driver.view(LayoutView.ID);
+		mine.key('k');
+		mine.enter();
+		mine.expect("key K1");
+		PlanEditor editor = driver.open(MINE);
+		for (int round = 0; round < 16; round++) {
+			int place = 151 + round;
+			Driver.ui(() -> {
+				mine.layout().editing().select(Set.of("key:K1"));
+				mine.layout().editing().nudge(10, 0);
+				return null;
+			});
+			mine.expect("at " + place);
+			String cup = "cup " + (17 + round);
+			Driver.replace(editor, round == 0 ? "cup 16.5" : "cup " + (16 + round), cup);
+			mine.expect(cup);
+			Driver.waitFor("the form", () -> inspector.title().equals("Key K1"));
+			Windows fields = Windows.main();
+			String rise = "1." + (10 + round);
+			fields.type("Rise of the pad", rise);
+			Driver.ui(() -> {
+				fields.named(Text.class, "Rise of the pad").notifyListeners(SWT.DefaultSelection,
+						new Event());
+				return null;
+			});
+			mine.expect("rise " + rise);
+		}
+		Driver.view(LayoutView.ID);
+		String last = mine.text();
+		int steps = 0;
+		while (!mine.text().equals(TUBE) && steps < 60) {
+			Driver.command(UNDO);
+			steps++;
+		}
+		assertEquals(TUBE, mine.text());
+		assertTrue(steps >= 49, "steps " + steps);
+		for (int step = 0; step < steps; step++) {
+			Driver.command(REDO);
+		}
+		assertEquals(last, mine.text());
+	}
+}
