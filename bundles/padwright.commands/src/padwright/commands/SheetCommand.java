@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "sheet", mixinStandardHelpOptions = true, exitCodeListHeading = "%nExit status:%n",
 		exitCodeList = { "0:the sheet was drawn", "1:it was drawn, but the file has errors",
 				"2:the system cannot be used at all" },
-		description = "Draws the key-layout sheet of a key system: the tube unrolled to scale with cups, holes and rods, "
+		description = "Draws the key-layout sheet of a key system: each joint from the side and unrolled, with cups, holes and rods, "
 				+ "tables of keys, couplings, joints, touches and rods, and the fingerings with the holes they close.")
 final class SheetCommand implements Callable<Integer> {
 

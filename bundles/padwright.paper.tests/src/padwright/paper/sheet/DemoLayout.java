@@ -23,7 +23,7 @@ public final class DemoLayout {
 			Optional<Length> place = key == 10 ? Optional.empty()
 					: Optional.of(Length.millimetres("10").plus(Length.millimetres("33").times(key)));
 			keys.add(new SheetKey("K" + key, "key " + (key + 1), key == 3, key == 0 ? "R1" : "", length("14"), length("1"),
-					"drawn", length("17.5"), length("2.95"), "perforated 6", key == 4 ? "far" : "near", "body joint", place,
+					length("2.5"),					"drawn", length("17.5"), length("2.95"), "perforated 6", key == 4 ? "far" : "near", length("12"), "body joint", place,
 					key == 5 ? 30 : 0));
 		}
 		List<SheetCoupling> couplings =
@@ -35,7 +35,7 @@ public final class DemoLayout {
 		SheetList bores = new SheetList("Joints and bores", List.of("joint", "long"), List.of(30.0, 20.0),
 				List.of(List.of("body joint", "350")));
 		return new LayoutSheet(new HeadText("Invented flute", "revision C", "Key layout", List.of()), "Key layout",
-				"hinge", keys, couplings, List.of(new SheetJoint("body joint", length("350"), length("19"))),
+				"hinge", keys, couplings, List.of(new SheetJoint("body joint", length("350"), length("19"), List.of())),
 				List.of(new SheetRod("body joint", Length.millimetres("5"), Length.millimetres("200"), 60)),
 				List.of(new SheetFingerHole("H1", "body joint", Length.millimetres("60"), -60, length("8"))), List.of(bores),
 				List.of("T", "L2", "R1", "LowC"), List.of(new SheetHole("K1", "2"), new SheetHole("K2", "3")), notes);

@@ -12,7 +12,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
+import padwright.drawing.scene.Bounds;
 import padwright.drawing.scene.Circle;
+import padwright.drawing.scene.Path;
 import padwright.drawing.scene.Rectangle;
 import padwright.drawing.scene.Scene;
 import padwright.paper.page.PaperSize;
@@ -54,6 +56,28 @@ class LayoutSheetPagesTest {
 				marks.stream().map(mark -> mark.shape().height()).toList());
 	}
 
+	/** The cup at 30 degrees hides a third of its width; those on top are seen edge on. */
+	@Test
+	void cupsStandAtTheirAngleInTheSideView() {
+		List<Placed<Path>> drums = PlacedShapes.in(new LayoutSheetPages(DemoLayout.sheet(), PaperSize.A4).pages().get(0),
+				Path.class);
+		double[] reach = drums.stream().filter(drum -> high(drum) > 17.4 / 2 && high(drum) < 17.6 / 2)
+				.mapToDouble(LayoutSheetPagesTest::right).toArray();
+		assertEquals(10, reach.length, "a cup of 17.5 mm at 1 : 2 for each key");
+		double middle = reach[0] - (19 / 2.0 + 2.5 + 2.95) / 2;
+		assertEquals(middle + (19 / 2.0 + 2.5 + 2.95) / 2 * Math.cos(Math.PI / 6) + 17.5 / 4 * 0.5, reach[5], 1e-9);
+	}
+
+	private static double high(Placed<Path> drum) {
+		Bounds bounds = drum.shape().bounds();
+		return bounds.height();
+	}
+
+	private static double right(Placed<Path> drum) {
+		Bounds bounds = drum.shape().bounds();
+		return drum.x(bounds.left() + bounds.width(), 0);
+	}
+
 	private static double centreY(Placed<Circle> cup) {
 		return cup.y(0, cup.shape().y());
 	}
@@ -65,8 +89,9 @@ class LayoutSheetPagesTest {
 		for (int page = 1; page <= new LayoutSheetPages(DemoLayout.sheet(), PaperSize.A4).pages().size(); page++) {
 			text += PdfText.ofPage(pdf, page).replaceAll("\\s+", " ");
 		}
-		for (String expected : List.of("revision C", "Drawing scale 1 : 2", "body joint", "1 key 1 K0 open R1 14 1 drawn "
-				+ "17.5 2.95 perforated 6 near body joint 10", "30°", "not said", "1 1 key 1 closes 2 key 2 screw UNM 1.00, ratio 1.5", "holds", "body joint 350", "trill", "D4",
+		for (String expected : List.of("revision C", "Drawing scale 1 : 2", "body joint", "1 key 1 K0 open R1 14 1 2.5 drawn "
+				+ "17.5 2.95 perforated 6 near 12 body joint 10", "Sections through the holes, 1 : 1",
+				"hole 14, rim 1, chimney 2.5, cup 17.5, deep 2.95, arm 12", "30°", "not said", "1 1 key 1 closes 2 key 2 screw UNM 1.00, ratio 1.5", "holds", "body joint 350", "trill", "D4",
 				"LowC", "H1", "12 o'clock looks at: hinge", "50 mm")) {
 			assertTrue(text.contains(expected), expected + " in " + text);
 		}

@@ -33,9 +33,7 @@ final class JointMap {
 	private static final double RULE_WIDTH = 13;
 	private static final double LANE = 3.4;
 	private static final double HEADING = 4;
-	private static final double TOP = 8;
-	private static final double LABEL = 2.9;
-	private static final double LABEL_WIDTH = 27;
+	static final double TOP = 8;
 	private static final double GAP = 2.5;
 	private static final double TICKS_EVERY = 50;
 	private static final double ROD = 0.5;
@@ -80,19 +78,23 @@ final class JointMap {
 	double height() {
 		double lowest = Math.max(keys.stream().mapToDouble(key -> y(key) + diameter(key) / 2).max().orElse(TOP),
 				fingerHoles().mapToDouble(hole -> y(hole) + GAP).max().orElse(TOP));
-		List<Double> labels = labelPlaces();
-		return Math.max(lowest, labels.isEmpty() ? 0 : labels.get(labels.size() - 1) + LABEL) + GAP;
+		return Math.max(lowest, Callout.end(callouts())) + GAP;
 	}
 
 	double width() {
-		return labelsLeft() + LABEL_WIDTH;
+		return labelsLeft() + Callout.width(callouts());
 	}
 
+	/** The line on top. */
 	private double nearX() {
-		double furthestLeft = Stream.concat(keys.stream().map(key -> sheet.keys().get(key).around()),
-				fingerHoles().map(SheetFingerHole::around)).mapToDouble(this::arc).min().orElse(0);
 		return RULE_WIDTH + (lanes.stream().mapToInt(lane -> lane + 1).max().orElse(0) + 1) * LANE + widestCup / 2
-				- Math.min(0, furthestLeft);
+				- furthestLeft();
+	}
+
+	/** How far what lies on the left of the line on top is from it; zero or less. */
+	private double furthestLeft() {
+		return Math.min(0, Stream.concat(keys.stream().map(key -> sheet.keys().get(key).around()),
+				fingerHoles().map(SheetFingerHole::around)).mapToDouble(this::arc).min().orElse(0));
 	}
 
 	private double x(int key) {
@@ -107,8 +109,9 @@ final class JointMap {
 
 	private double labelsLeft() {
 		double right = keys.stream().mapToDouble(key -> x(key) + widestCup / 2).max().orElse(nearX());
+		double holes = fingerHoles().mapToDouble(hole -> nearX() + arc(hole.around()) + radius(hole)).max().orElse(nearX());
 		double rods = rods().mapToDouble(rod -> nearX() + arc(rod.around())).max().orElse(nearX());
-		return Math.max(right, rods) + 3 * GAP;
+		return Math.max(Math.max(right, holes), rods) + 3 * GAP;
 	}
 
 	private double y(int key) {
@@ -136,8 +139,8 @@ final class JointMap {
 			elements.addAll(coupling(index));
 		}
 		rods().forEach(rod -> elements.addAll(rod(rod)));
-		fingerHoles().forEach(hole -> elements.addAll(fingerHole(hole)));
-		elements.addAll(labels());
+		fingerHoles().forEach(hole -> elements.add(fingerHole(hole)));
+		elements.addAll(Callout.draw(callouts(), labelsLeft(), typesetter));
 		keys.forEach(key -> elements.addAll(cup(key)));
 		return elements;
 	}
@@ -146,12 +149,13 @@ final class JointMap {
 		return sheet.fingerHoles().stream().filter(hole -> hole.joint().equals(joint.name()));
 	}
 
-	/** With its name inside. */
-	private List<Element> fingerHole(SheetFingerHole hole) {
-		double x = nearX() + arc(hole.around());
-		double radius = scale.onPaper(Millimetres.value(hole.diameter().orElse(USUAL_FINGER_HOLE))) / 2;
-		return List.of(new Drawn(new Circle(x, y(hole), radius), Style.of(new SolidFill(Ink.WHITE), Stroke.of(Ink.BLACK, 0.3))),
-				Text.centred(hole.label(), x, y(hole), Face.CONDENSED, Math.min(2.4, 3.4 * radius / hole.label().length())));
+	private Element fingerHole(SheetFingerHole hole) {
+		return new Drawn(new Circle(nearX() + arc(hole.around()), y(hole), radius(hole)),
+				Style.of(new SolidFill(Ink.WHITE), Stroke.of(Ink.BLACK, 0.3)));
+	}
+
+	private double radius(SheetFingerHole hole) {
+		return scale.onPaper(Millimetres.value(hole.diameter().orElse(USUAL_FINGER_HOLE))) / 2;
 	}
 
 	private double y(SheetFingerHole hole) {
@@ -192,7 +196,7 @@ final class JointMap {
 	/** From the driver's dot along a lane to an arrow at the driven key, with its number. */
 	private List<Element> coupling(int index) {
 		SheetCoupling coupling = sheet.couplings().get(couplings.get(index));
-		double lane = nearX() - widestCup / 2 - (lanes.get(index) + 1) * LANE;
+		double lane = nearX() + furthestLeft() - widestCup / 2 - (lanes.get(index) + 1) * LANE;
 		double from = y(coupling.driver());
 		double to = y(coupling.driven());
 		double fromEdge = x(coupling.driver()) - diameter(coupling.driver()) / 2;
@@ -223,25 +227,17 @@ final class JointMap {
 		return elements;
 	}
 
-	private List<Element> labels() {
-		List<Element> elements = new ArrayList<>();
-		List<Double> places = labelPlaces();
-		for (int index = 0; index < keys.size(); index++) {
-			int key = keys.get(index);
+	/** Keys and finger holes, from the upper end down. */
+	private List<Callout> callouts() {
+		Stream<Callout> ofKeys = keys.stream().map(key -> {
 			SheetKey drawn = sheet.keys().get(key);
-			double y = places.get(index);
-			double left = labelsLeft();
-			elements.add(line(x(key) + diameter(key) / 2, y(key), left - 2 * GAP, y(key), 0.1));
-			elements.add(line(left - 2 * GAP, y(key), left - 0.6, y, 0.1));
-			String text = (key + 1) + " " + drawn.label() + (drawn.touch().isEmpty() ? "" : " · " + drawn.touch());
-			elements.add(typesetter.line(text, left, y + LABEL * 0.36,
-					drawn.touch().isEmpty() ? Face.CONDENSED : Face.CONDENSED_BOLD, LABEL, LABEL_WIDTH));
-		}
-		return elements;
-	}
-
-	private List<Double> labelPlaces() {
-		return Lanes.spread(keys.stream().map(this::y).toList(), LABEL * 1.25);
+			return new Callout(x(key) + diameter(key) / 2, y(key),
+					(key + 1) + " " + drawn.label() + (drawn.touch().isEmpty() ? "" : " · " + drawn.touch()),
+					!drawn.touch().isEmpty());
+		});
+		Stream<Callout> ofHoles = fingerHoles().map(hole -> new Callout(nearX() + arc(hole.around()) + radius(hole), y(hole),
+				hole.label(), true));
+		return Stream.concat(ofKeys, ofHoles).sorted(Comparator.comparingDouble(Callout::y)).toList();
 	}
 
 	private static Element line(double x1, double y1, double x2, double y2, double width) {

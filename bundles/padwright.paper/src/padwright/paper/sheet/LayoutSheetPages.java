@@ -10,7 +10,6 @@ import padwright.drawing.font.DejaVuMetrics;
 import padwright.drawing.scene.Bounds;
 import padwright.drawing.scene.Element;
 import padwright.drawing.scene.Face;
-import padwright.drawing.scene.Group;
 import padwright.drawing.scene.Scene;
 import padwright.engine.length.Length;
 import padwright.paper.page.Column;
@@ -51,6 +50,7 @@ public final class LayoutSheetPages {
 		List<Part> parts = new ArrayList<>(maps(scale));
 		parts.addAll(keys());
 		parts.addAll(couplings());
+		parts.addAll(new HoleSections(typesetter, sheet, width).parts());
 		sheet.tables().stream().filter(table -> !table.rows().isEmpty())
 				.forEach(table -> parts.addAll(new SheetTable(typesetter, table.heads(), table.widths())
 						.parts(table.title(), table.rows())));
@@ -73,17 +73,16 @@ public final class LayoutSheetPages {
 
 	/** The joints side by side, or below one another where they are too wide for that. */
 	private List<Part> maps(DrawingScale scale) {
-		List<JointMap> maps = joints().stream().map(joint -> new JointMap(typesetter, sheet, joint, scale))
-				.filter(map -> !map.isEmpty()).toList();
-		List<Bounds> sizes = maps.stream()
-				.map(map -> new Bounds(0, 0, Math.min(width, map.width()), map.height())).toList();
+		List<JointDrawing> joints = joints().stream().map(joint -> new JointDrawing(typesetter, sheet, joint, scale))
+				.filter(joint -> !joint.isEmpty()).toList();
+		List<Bounds> sizes = joints.stream().map(JointDrawing::size)
+				.map(size -> new Bounds(0, 0, Math.min(width, size.width()), size.height())).toList();
 		List<Part> parts = new ArrayList<>();
 		int next = 0;
 		for (List<Bounds> shelf : Shelves.of(sizes, width, GAP)) {
 			List<Element> elements = new ArrayList<>();
 			for (Bounds place : shelf) {
-				JointMap map = maps.get(next++);
-				elements.add(Group.named("map", map.description(), map.draw()).at(place.left(), 0));
+				elements.addAll(joints.get(next++).draw(place.left()));
 			}
 			parts.add(new FixedPart(shelf.stream().mapToDouble(Bounds::height).max().orElseThrow(), elements));
 		}
@@ -92,14 +91,14 @@ public final class LayoutSheetPages {
 
 	/** Those of the system; without any, all keys are on one tube. */
 	private List<SheetJoint> joints() {
-		return sheet.joints().isEmpty() ? List.of(new SheetJoint("", Optional.empty(), Optional.empty())) : sheet.joints();
+		return sheet.joints().isEmpty() ? List.of(new SheetJoint("", Optional.empty(), Optional.empty(), List.of())) : sheet.joints();
 	}
 
 	private List<Part> keys() {
 		SheetTable table = new SheetTable(typesetter,
-				List.of("no.", "key", "name", "at rest", "touch", "hole", "rim", "made", "cup", "deep", "style", "hinge",
-						"joint", "position", "around"),
-				List.of(8.0, 24.0, 17.0, 11.0, 16.0, 10.0, 8.0, 13.0, 10.0, 10.0, 16.0, 9.0, 12.0, 13.0, 11.0));
+				List.of("no.", "key", "name", "at rest", "touch", "hole", "rim", "chim.", "made", "cup", "deep", "style", "hinge",
+						"arm", "joint", "position", "around"),
+				List.of(7.0, 22.0, 16.0, 10.0, 16.0, 9.0, 7.0, 9.0, 12.0, 9.0, 9.0, 14.0, 9.0, 8.0, 12.0, 12.0, 9.0));
 		return table.parts("Keys, tone holes and cups, in mm",
 				IntStream.range(0, sheet.keys().size()).mapToObj(this::row).toList());
 	}
@@ -107,8 +106,8 @@ public final class LayoutSheetPages {
 	private List<String> row(int index) {
 		SheetKey key = sheet.keys().get(index);
 		return List.of(String.valueOf(index + 1), key.label(), key.name(), key.closedAtRest() ? "closed" : "open",
-				key.touch(), Millimetres.of(key.hole()), Millimetres.of(key.rim()), key.make(), Millimetres.of(key.cup()),
-				Millimetres.of(key.depth()), key.cupStyle(), key.hinge(), key.joint(),
+				key.touch(), Millimetres.of(key.hole()), Millimetres.of(key.rim()), Millimetres.of(key.chimney()), key.make(), Millimetres.of(key.cup()),
+				Millimetres.of(key.depth()), key.cupStyle(), key.hinge(), Millimetres.of(key.arm()), key.joint(),
 				key.position().map((Length place) -> Millimetres.of(place)).orElse("not said"),
 				key.around() == 0 ? "" : Math.round(key.around()) + "°");
 	}
@@ -131,8 +130,8 @@ public final class LayoutSheetPages {
 	private Part foot(int page, int pages) {
 		double left = Ruler.LENGTH + 12;
 		Column column = new Column(typesetter, left, 1.2, width - left);
-		column.paragraph("Positions are those of the hole's centre from the upper end of its joint. On the map the tube is "
-				+ "unrolled: positions, angles around the bore, cups, dashed holes and rods between their posts are to "
+		column.paragraph("Positions are those of the hole's centre from the upper end of its joint. Each joint is drawn from the "
+				+ "side, with the distances from hole to hole, and unrolled: positions, angles around the bore, cups, dashed holes and rods between their posts are to "
 				+ "scale. Thick: closed at rest. An arrow runs from a key to one that it moves, with the number of the "
 				+ "coupling. 12 o'clock looks at: " + sheet.twelveLooksAt()
 				+ ". Print at 100 %: the scale on the left must be 50 mm long.", Face.CONDENSED, NOTE);

@@ -25,7 +25,8 @@ final class CouplingWords {
 		return String.join(", ", words);
 	}
 
-	private static String of(Adjuster adjuster) {
+	/** As in {@code screw UNM 1.00}. */
+	static String of(Adjuster adjuster) {
 		StringBuilder words = new StringBuilder(adjuster.getKind().getLiteral());
 		Optional.ofNullable(adjuster.getThread()).ifPresent(thread -> words.append(' ').append(thread));
 		Optional.ofNullable(adjuster.getPitch()).ifPresent(pitch -> words.append(" of pitch ").append(pitch));

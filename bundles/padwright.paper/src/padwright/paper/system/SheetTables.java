@@ -19,6 +19,7 @@ import padwright.model.systems.EffectiveKey;
 import padwright.model.systems.EffectiveRod;
 import padwright.model.systems.EffectiveSystem;
 import padwright.model.systems.EffectiveTouch;
+import padwright.paper.sheet.SheetBore;
 import padwright.paper.sheet.SheetFingerHole;
 import padwright.paper.sheet.SheetJoint;
 import padwright.paper.sheet.SheetList;
@@ -35,7 +36,12 @@ final class SheetTables {
 
 	List<SheetJoint> joints() {
 		return system.joints().stream().map(joint -> new SheetJoint(joint.label(), joint.length(),
-				joint.bore().stream().map(EffectiveJoint.Width::diameter).reduce((upper, lower) -> lower))).toList();
+				joint.bore().stream().map(EffectiveJoint.Width::diameter).reduce((upper, lower) -> lower), bore(joint))).toList();
+	}
+
+	private static List<SheetBore> bore(EffectiveJoint joint) {
+		return joint.bore().stream()
+				.flatMap(point -> point.position().map(at -> new SheetBore(at, point.diameter())).stream()).toList();
 	}
 
 	/** Those with both posts. */
@@ -54,7 +60,7 @@ final class SheetTables {
 	}
 
 	List<SheetList> all() {
-		return List.of(jointTable(), holeTable(), touchTable(), rodTable());
+		return List.of(jointTable(), holeTable(), touchTable(), rodTable(), PartsList.of(system));
 	}
 
 	private SheetList jointTable() {

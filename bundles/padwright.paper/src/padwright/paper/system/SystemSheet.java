@@ -81,8 +81,8 @@ public final class SystemSheet {
 
 	private static SheetKey key(EffectiveKey key) {
 		return new SheetKey(key.name(), key.label(), key.posture() == Posture.CLOSED, touches(key),
-				key.holeDiameter(), key.rimWidth(), word(key.holeMake()), key.cupDiameter(), key.cupDepth(),
-				style(key), word(key.hinge()), key.joint().map(EffectiveJoint::label).orElse(""), key.position(),
+				key.holeDiameter(), key.rimWidth(), key.chimney(), word(key.holeMake()), key.cupDiameter(), key.cupDepth(),
+				style(key), word(key.hinge()), key.arm(), key.joint().map(EffectiveJoint::label).orElse(""), key.position(),
 				key.around().doubleValue());
 	}
 

@@ -16,6 +16,8 @@ import padwright.drawing.java2d.Hits;
 import padwright.drawing.scene.Bounds;
 import padwright.drawing.scene.Group;
 import padwright.drawing.scene.Scene;
+import padwright.model.keysystem.Coupling;
+import padwright.model.keysystem.KeySystemFactory;
 import padwright.views.Bench;
 import padwright.views.Palette;
 import padwright.views.scenes.Target;
@@ -60,10 +62,25 @@ class KeyMapTest {
 	@Test
 	void couplingsAndPlacesComeFromTheSystem() {
 		KeyMapState map = KeyMapState.of(new Bench("").plan(), List.of());
-		assertEquals(List.of(new MapCoupling("A", "B")), map.couplings());
+		assertEquals(List.of(new MapCoupling("A", MapCoupling.Effect.CLOSES, "B")), map.couplings());
 		assertEquals(Optional.of(130.0), map.keys().get(1).position());
 		assertEquals(Optional.empty(), map.keys().get(2).position());
 		assertTrue(map.keys().get(2).isFar());
+	}
+
+	@Test
+	void whatAKeyDoesToOthersIsDrawnAndTold() {
+		Bench bench = new Bench("");
+		Coupling opens = KeySystemFactory.eINSTANCE.createCoupling();
+		opens.setDriven(bench.system().getKeys().get(2));
+		bench.system().getKeys().get(1).getOpens().add(opens);
+		Coupling holds = KeySystemFactory.eINSTANCE.createCoupling();
+		holds.setDriven(bench.system().getKeys().get(0));
+		bench.system().getKeys().get(1).getHolds().add(holds);
+		KeyMapState map = KeyMapState.of(bench.system(), List.of());
+		assertEquals(List.of(MapCoupling.Effect.CLOSES, MapCoupling.Effect.OPENS, MapCoupling.Effect.HOLDS),
+				map.couplings().stream().map(MapCoupling::effect).toList());
+		assertTrue(map.keys().get(1).detail().matches("(?s).*Opens .*Holds .* shut.*"), map.keys().get(1).detail());
 	}
 
 	@Test

@@ -15,7 +15,10 @@ import padwright.drawing.scene.Stroke;
 import padwright.drawing.scene.Style;
 import padwright.views.Palette;
 
-/** Which key closes which: from a dot at the driver along a lane beside the tube to an arrow at the driven key. */
+/**
+ * Which key moves which: from a dot at the driver along a lane beside the tube to an arrow at the driven key. A full line
+ * closes, a dashed one opens, a dotted one holds.
+ */
 record CouplingLines(List<PlacedKey> keys, List<MapCoupling> couplings, Axis axis, Palette palette) {
 
 	private static final double FIRST_LANE = 4.2;
@@ -39,7 +42,7 @@ record CouplingLines(List<PlacedKey> keys, List<MapCoupling> couplings, Axis axi
 		for (int index = 0; index < couplings.size(); index++) {
 			MapCoupling coupling = couplings.get(index);
 			elements.addAll(line(byName.get(coupling.driver()), byName.get(coupling.driven()), ends.get(index),
-					edge + lanes.get(index) * LANE));
+					edge + lanes.get(index) * LANE, stroke(coupling.effect())));
 		}
 		return elements;
 	}
@@ -56,7 +59,8 @@ record CouplingLines(List<PlacedKey> keys, List<MapCoupling> couplings, Axis axi
 		return key.along() + (own.indexOf(index) - (own.size() - 1) / 2.0) * BESIDE;
 	}
 
-	private List<Element> line(PlacedKey driver, PlacedKey driven, double[] ends, double lane) {
+	private List<Element> line(PlacedKey driver, PlacedKey driven, double[] ends, double lane,
+			Stroke stroke) {
 		double from = edge(driver, ends[0]);
 		double to = edge(driven, ends[1]);
 		double way = Math.signum(ends[1] - ends[0]) * Math.min(CORNER, Math.abs(ends[1] - ends[0]) / 2);
@@ -67,10 +71,19 @@ record CouplingLines(List<PlacedKey> keys, List<MapCoupling> couplings, Axis axi
 		line.lineTo(x(ends[1] - way, lane), y(ends[1] - way, lane));
 		curve(line, ends[1], lane, ends[1], lane - CORNER);
 		line.lineTo(x(ends[1], to + 1.6), y(ends[1], to + 1.6));
-		return List.of(new Drawn(line.path(), Style.stroked(Stroke.of(palette.ink(), LINE))),
+		return List.of(new Drawn(line.path(), Style.stroked(stroke)),
 				new Drawn(new Circle(x(ends[0], from + 0.5), y(ends[0], from + 0.5), 0.8),
 						Style.filled(palette.ink())),
 				new Drawn(arrow(ends[1], to), Style.filled(palette.ink())));
+	}
+
+	private Stroke stroke(MapCoupling.Effect effect) {
+		Stroke full = Stroke.of(palette.ink(), LINE);
+		return switch (effect) {
+		case CLOSES -> full;
+		case OPENS -> full.dashed(2.2, 1.1);
+		case HOLDS -> full.dashed(LINE, 0.9);
+		};
 	}
 
 	/** Where the outline of a cup is under a place along the tube. */

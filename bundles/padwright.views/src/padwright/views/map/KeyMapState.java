@@ -8,9 +8,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import padwright.model.Present;
+import padwright.model.keysystem.Coupling;
 import padwright.model.keysystem.HingeSide;
+import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.Posture;
 import padwright.model.keysystem.Touch;
@@ -19,8 +22,10 @@ import padwright.model.systems.EffectiveKey;
 import padwright.model.systems.EffectiveSystem;
 import padwright.views.Figures;
 import padwright.views.Messages;
+import padwright.views.map.MapCoupling.Effect;
 import padwright.workup.checks.Advice;
 import padwright.workup.checks.Finding;
+import padwright.workup.parts.Labels;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.RoundEffect;
@@ -82,12 +87,22 @@ public record KeyMapState(String title, List<MapKey> keys, List<MapCoupling> cou
 	private static List<MapCoupling> couplings(EffectiveSystem system) {
 		Set<MapCoupling> couplings = new LinkedHashSet<>();
 		for (EffectiveKey driver : system.keys()) {
-			driver.closes().stream().flatMap(coupling -> Present.of(coupling.getDriven()).stream())
-					.filter(driven -> system.key(driven).isPresent())
-					.map(driven -> new MapCoupling(driver.name(), driven.getName()))
-					.filter(coupling -> !coupling.driver().equals(coupling.driven())).forEach(couplings::add);
+			for (Effect effect : Effect.values()) {
+				driven(driver, effect).filter(driven -> system.key(driven).isPresent())
+						.map(driven -> new MapCoupling(driver.name(), effect, driven.getName()))
+						.filter(coupling -> !coupling.driver().equals(coupling.driven())).forEach(couplings::add);
+			}
 		}
 		return List.copyOf(couplings);
+	}
+
+	private static Stream<Key> driven(EffectiveKey driver, Effect effect) {
+		List<Coupling> couplings = switch (effect) {
+		case CLOSES -> driver.closes();
+		case OPENS -> driver.opens();
+		case HOLDS -> driver.holds();
+		};
+		return couplings.stream().flatMap(coupling -> Present.of(coupling.getDriven()).stream());
 	}
 
 	private static MapKey key(EffectiveKey key, Optional<KeyJob> job, List<Finding> findings) {
@@ -118,11 +133,25 @@ public record KeyMapState(String title, List<MapKey> keys, List<MapCoupling> cou
 	private static String detail(String title, EffectiveKey key, Optional<KeyJob> job, List<Finding> findings) {
 		List<String> lines = new ArrayList<>();
 		lines.add(title);
+		for (Effect effect : Effect.values()) {
+			String driven = driven(key, effect).map(Labels::of).collect(Collectors.joining(", "));
+			if (!driven.isEmpty()) {
+				lines.add(words(effect, driven));
+			}
+		}
 		key.cupDiameter().ifPresent(cup -> lines.add(Messages.of("map.cup", Figures.millimetres(cup))));
 		job.flatMap(row -> row.lastRound().flatMap(round -> RoundEffect.of(row, round)))
 				.ifPresent(effect -> lines.add(level(effect)));
 		findings.stream().map(Finding::advice).map(Advice::what).distinct().forEach(lines::add);
 		return String.join("\n", lines);
+	}
+
+	private static String words(Effect effect, String driven) {
+		return switch (effect) {
+		case CLOSES -> Messages.of("map.closes", driven);
+		case OPENS -> Messages.of("map.opens", driven);
+		case HOLDS -> Messages.of("map.holds", driven);
+		};
 	}
 
 	private static String level(RoundEffect effect) {

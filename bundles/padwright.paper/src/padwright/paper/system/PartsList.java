@@ -1,0 +1,85 @@
+package padwright.paper.system;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+import padwright.engine.length.Length;
+import padwright.engine.length.LengthUnit;
+import padwright.model.keysystem.Coupling;
+import padwright.model.systems.EffectiveKey;
+import padwright.model.systems.EffectiveRod;
+import padwright.model.systems.EffectiveSystem;
+import padwright.paper.sheet.SheetList;
+
+/** What a maker needs of each kind for one instrument: cups and pads by size, adjusters, rods, posts, springs. */
+final class PartsList {
+
+	private final EffectiveSystem system;
+	private final List<List<String>> rows = new ArrayList<>();
+
+	private PartsList(EffectiveSystem system) {
+		this.system = system;
+	}
+
+	static SheetList of(EffectiveSystem system) {
+		PartsList list = new PartsList(system);
+		list.cups();
+		list.adjusters();
+		list.rods();
+		list.springs();
+		return new SheetList("Parts for one instrument", List.of("count", "part", "size in mm", "for"),
+				List.of(12.0, 40.0, 50.0, 86.0), list.rows);
+	}
+
+	private void cups() {
+		Map<Length, List<EffectiveKey>> bySize = new TreeMap<>();
+		system.keys().forEach(key -> key.cupDiameter()
+				.ifPresent(size -> bySize.computeIfAbsent(size, none -> new ArrayList<>()).add(key)));
+		bySize.forEach((size, keys) -> add(keys.size(), "cup and pad", millimetres(size), labels(keys)));
+	}
+
+	private static String labels(List<EffectiveKey> keys) {
+		return keys.stream().map(EffectiveKey::label).collect(Collectors.joining(", "));
+	}
+
+	private void adjusters() {
+		Map<String, Integer> byKind = new TreeMap<>();
+		system.keys().stream().flatMap(key -> Stream.of(key.closes(), key.opens(), key.holds()).flatMap(List::stream))
+				.map(Coupling::getAdjuster).flatMap(adjuster -> Optional.ofNullable(adjuster).stream())
+				.forEach(adjuster -> byKind.merge(CouplingWords.of(adjuster), 1, Integer::sum));
+		byKind.forEach((kind, count) -> add(count, "adjuster", kind, "couplings"));
+	}
+
+	private void rods() {
+		system.rods().forEach(rod -> add(1, "rod", length(rod), rod.bearings().stream()
+				.map(bearing -> bearing.getKey().getName()).collect(Collectors.joining(", "))));
+		long posts = system.rods().stream().filter(rod -> rod.from().isPresent() && rod.to().isPresent()).count() * 2;
+		if (posts > 0) {
+			add(posts, "post", "", "one at each end of a rod");
+		}
+	}
+
+	private static String length(EffectiveRod rod) {
+		return rod.from().flatMap(from -> rod.to().map(to -> millimetres(to.minus(from)) + " long")).orElse("");
+	}
+
+	private void springs() {
+		List<EffectiveKey> sprung = system.keys().stream().filter(key -> key.spring().isPresent()).toList();
+		sprung.stream().collect(Collectors.groupingBy(key -> key.spring().orElseThrow().stripTrailingZeros(), TreeMap::new,
+				Collectors.toList())).forEach((grams, keys) -> add(keys.size(), "spring",
+						grams.toPlainString() + " grams", labels(keys)));
+	}
+
+	private void add(long count, String part, String size, String where) {
+		rows.add(List.of(String.valueOf(count), part, size, where));
+	}
+
+	private static String millimetres(Length length) {
+		return length.in(LengthUnit.MILLIMETRE, 2).stripTrailingZeros().toPlainString();
+	}
+}
