@@ -3,47 +3,77 @@ package padwright.language.edit;
 import java.util.List;
 import java.util.Optional;
 
-import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.xtext.AbstractRule;
 
+import padwright.model.keysystem.KeySystemPackage;
+import padwright.model.keysystem.Titled;
+
 /**
- * One attribute of an element of a document, as a form shows it.
+ * One clause of an element of a document, as a form shows it.
  *
  * @param element that has it; a part of the one that the form is about
- * @param text as it is written, without the quotes of a text; empty where nothing is written
- * @param place where it can be written; nothing where it can only be read
+ * @param feature that the clause says
+ * @param text as it is written, without the words that lead to it and the quotes of a text; empty where nothing is written
+ * @param place where a single value can be written; nothing where it is more, or less, than a value
+ * @param clause the whole of it, where that can be written
  */
-public record ElementField(EObject element, EAttribute attribute, String text, Optional<FieldPlace> place) {
+public record ElementField(EObject element, EStructuralFeature feature, String text, Optional<FieldPlace> place,
+		Optional<ClauseText> clause) {
 
 	/** Whether a form may change it. */
 	public boolean isEditable() {
-		return place.isPresent();
+		return place.isPresent() || clause.isPresent();
+	}
+
+	/** Whether it is the name that others refer to, so that only renaming may change it. */
+	public boolean isName() {
+		return element instanceof Titled && feature == KeySystemPackage.Literals.TITLED__NAME;
+	}
+
+	/** Whether it can be taken away again. */
+	public boolean isOptional() {
+		return clause.isPresent() && clause.get().fault("").isEmpty();
 	}
 
 	/** All that it can be, where that is a list of words; else empty. */
 	public List<String> choices() {
-		return attribute.getEType() instanceof EEnum words
-				? words.getELiterals().stream().map(literal -> literal.getLiteral()).toList() : List.of();
+		return feature.getEType() instanceof EEnum words
+				? words.getELiterals().stream().map(literal -> literal.getLiteral()).toList()
+				: clause.flatMap(ClauseText::word).map(List::of).orElse(List.of());
 	}
 
 	/** What is wrong with a new value, in words; nothing if it can be written. */
 	public Optional<String> fault(String value) {
-		return place.flatMap(at -> FieldText.of(element, rule()).fault(value));
+		return isTakenOut(value) || place.isEmpty() ? clause.flatMap(whole -> whole.fault(value))
+				: FieldText.of(element, rule()).fault(value);
+	}
+
+	private boolean isTakenOut(String value) {
+		return value.isBlank() && isOptional();
 	}
 
 	/**
-	 * The edit that writes a new value and leaves the rest of the text as it is.
+	 * The edits that write a new value, or take it away, and leave the rest of the text as it is.
 	 *
 	 * @throws IllegalArgumentException if it has a fault, or the field can only be read
 	 */
-	public TextEdit edit(String value) {
-		FieldPlace at = place.orElseThrow(() -> new IllegalArgumentException(attribute.getName() + " can only be read"));
+	public List<TextEdit> edit(String value) {
+		if (!isEditable()) {
+			throw new IllegalArgumentException(feature.getName() + " can only be read");
+		}
 		fault(value).ifPresent(fault -> {
 			throw new IllegalArgumentException(fault);
 		});
-		return at.edit(FieldText.of(element, rule()).written(value));
+		return isTakenOut(value) || place.isEmpty() ? clause.orElseThrow().edit(value)
+				: List.of(place.get().edit(FieldText.of(element, rule()).written(value)));
+	}
+
+	/** A value with the words that lead to it, as in {@code at 12.5}: as a change says it. */
+	public String inWords(String value) {
+		return clause.orElseThrow().written(value);
 	}
 
 	private AbstractRule rule() {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.xtext.AbstractRule;
 import org.eclipse.xtext.Action;
 import org.eclipse.xtext.GrammarUtil;
@@ -44,28 +45,44 @@ public final class ElementFields {
 				|| element instanceof Plan;
 	}
 
-	/** The fields of an element and of its single parts, in the order of the model. */
+	/**
+	 * The fields of an element and of its single parts, in the order of the model; those that its grammar has no words for
+	 * are left out.
+	 */
 	public static List<ElementField> of(EObject element) {
 		List<ElementField> fields = new ArrayList<>();
 		for (EAttribute attribute : element.eClass().getEAllAttributes()) {
-			fields.add(field(element, attribute));
+			field(element, attribute).ifPresent(fields::add);
 		}
-		for (EReference part : element.eClass().getEAllContainments()) {
-			if (!part.isMany() && element.eGet(part) instanceof EObject there) {
+		for (EReference reference : element.eClass().getEAllReferences()) {
+			if (reference.isContainment() && !reference.isMany() && element.eGet(reference) instanceof EObject there) {
 				fields.addAll(of(there));
+			} else if (!reference.isContainer() && !(reference.isMany() && reference.isContainment() && isBlock(element))) {
+				field(element, reference).ifPresent(fields::add);
 			}
 		}
 		return fields;
 	}
 
-	private static ElementField field(EObject element, EAttribute attribute) {
-		List<INode> nodes = NodeModelUtils.findNodesForFeature(element, attribute);
-		Optional<FieldPlace> place = attribute.isMany() || attribute.getName().equals(NAME) && isNamed(element)
-				? Optional.empty() : place(element, attribute, nodes);
+	/** The clauses of an element itself, its parts as one text each: for a change that says them of what is inherited. */
+	public static List<ElementField> clauses(EObject element) {
+		return element.eClass().getEAllStructuralFeatures().stream()
+				.filter(feature -> !(feature.getName().equals(NAME) && isNamed(element)))
+				.flatMap(feature -> ClauseText.of(element, feature)
+						.map(clause -> new ElementField(element, feature, clause.text(), Optional.empty(),
+								Optional.of(clause))).stream()).toList();
+	}
+
+	private static Optional<ElementField> field(EObject element, EStructuralFeature feature) {
+		List<INode> nodes = NodeModelUtils.findNodesForFeature(element, feature);
+		Optional<ClauseText> clause = ClauseText.of(element, feature);
+		Optional<FieldPlace> place = feature.isMany() || feature.getName().equals(NAME) && isNamed(element)
+				|| feature instanceof EReference ? Optional.empty() : place(element, (EAttribute) feature, nodes);
 		String written = String.join(" ", nodes.stream().map(NodeModelUtils::getTokenText).toList());
-		String text = place.isPresent() && !written.isEmpty()
-				? FieldText.of(element, place.get().rule()).typed(written) : written;
-		return new ElementField(element, attribute, text, place);
+		String text = place.isPresent() && !written.isEmpty() ? FieldText.of(element, place.get().rule()).typed(written)
+				: clause.map(ClauseText::text).orElse(written);
+		return nodes.isEmpty() && place.isEmpty() && clause.isEmpty() ? Optional.empty()
+				: Optional.of(new ElementField(element, feature, text, place, clause));
 	}
 
 	/** Whether others refer to an element by its name, so that only renaming may change it. */

@@ -19,7 +19,8 @@ final class FieldWords {
 
 	/** As in "Cup: depth". */
 	static String name(ElementField field) {
-		String attribute = Messages.find(FIELD + field.attribute().getName()).orElse(field.attribute().getName());
+		String attribute = Messages.find(FIELD + field.feature().getName())
+				.or(() -> Messages.find("part." + field.feature().getName())).orElse(field.feature().getName());
 		return Messages.find("part." + field.element().eContainingFeature().getName())
 				.map(part -> Messages.get("inspector.part", part, attribute)).orElse(attribute);
 	}
@@ -31,8 +32,8 @@ final class FieldWords {
 
 	/** The unit of what is typed; nothing where it holds its own, or has none. */
 	static String unit(ElementField field) {
-		if (field.attribute().getEAttributeType().getInstanceClass() != Measure.class) {
-			return Messages.find(UNIT + field.attribute().getName()).orElse("");
+		if (field.feature().getEType().getInstanceClass() != Measure.class) {
+			return Messages.find(UNIT + field.feature().getName()).orElse("");
 		}
 		boolean saysUnit = field.text().chars().anyMatch(Character::isLetter);
 		return saysUnit ? "" : Lengths.documentUnit(field.element()).symbol();
