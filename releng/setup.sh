@@ -199,8 +199,8 @@ say_what_differs() {
 	[[ -n $differing$missing ]]
 }
 
-# Starts the new product once, so that its caches are there for every later start, then remembers what it was made of.
+# Has the new product keep what lets later starts be quick, then remembers what it was made of.
 remember_build() {
-	"$product/padwright" --version >/dev/null
+	"$product/padwright" prepare 2>/dev/null
 	printf '%s\n' "$1" >"$state/built"
 }

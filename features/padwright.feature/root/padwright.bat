@@ -5,14 +5,19 @@ set "JAVA=java"
 if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
 if not defined JAVA_HOME where /q java || goto nojava
 if defined JAVA_HOME if not exist "%JAVA%.exe" goto nojava
-for %%L in ("%~dp0plugins\org.eclipse.equinox.launcher_*.jar") do set "LAUNCHER=%%L"
 if /i "%~1"=="open" (
 	if not defined PADWRIGHT_WORKSPACE set "PADWRIGHT_WORKSPACE=%LOCALAPPDATA%\Padwright"
 	goto open
 )
-"%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:auto -Djava.awt.headless=true -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Dstderr.encoding=UTF-8 %PADWRIGHT_JAVA_OPTIONS% -jar "%LAUNCHER%" -nosplash -application padwright.commands.padwright -data @none %*
+set "CACHES=%~dp0configuration"
+copy /y nul "%CACHES%\written" >nul 2>nul && del "%CACHES%\written" || set "CACHES=%LOCALAPPDATA%\Padwright\caches"
+set "KEPT="
+if exist "%CACHES%\commands.jsa" set KEPT="-XX:SharedArchiveFile=%CACHES%\commands.jsa"
+set "PLACE=%~dp0."
+"%JAVA%" -Xlog:disable %KEPT% -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:-UsePerfData -Djava.awt.headless=true -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Dstderr.encoding=UTF-8 "-Dpadwright.home=%PLACE%" "-Dpadwright.classes=%CACHES%\commands.jsa" %PADWRIGHT_JAVA_OPTIONS% -cp "%~dp0commands.jar" padwright.commands.Main %*
 exit /b %ERRORLEVEL%
 :open
+for %%L in ("%~dp0plugins\org.eclipse.equinox.launcher_*.jar") do set "LAUNCHER=%%L"
 "%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:auto -Dfile.encoding=UTF-8 %PADWRIGHT_JAVA_OPTIONS% -jar "%LAUNCHER%" -nosplash -product padwright.workbench.product -application padwright.workbench.workbench -data "%PADWRIGHT_WORKSPACE%" %*
 rem It ends with 23 where it wants to be started again, as after a change of its theme.
 if %ERRORLEVEL% equ 23 goto open

@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
@@ -29,7 +30,7 @@ record CommandRun(int status, String out, String err) {
 		for (int index = 0; index < words.length; index++) {
 			words[index] = arguments[index].toString();
 		}
-		int status = PadwrightApplication.run(new Padwright(), words, stream(out), stream(err));
+		int status = Main.run(List.of(words), stream(out), stream(err));
 		return new CommandRun(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
 	}
 

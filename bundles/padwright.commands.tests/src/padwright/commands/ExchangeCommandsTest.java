@@ -135,7 +135,7 @@ class ExchangeCommandsTest {
 		assertReadingsRefused("F is read at 3, where", "key,12 mm,3 mm,6 mm\nF,1,1,1", plan);
 		assertReadingsRefused("under two names", "key,12 mm,6 mm\nFs,1,1\nF♯,1,1", plan);
 		assertReadingsRefused("write read at", "key,12 mm\nF,1", shop.plan("NoHours", "key F"));
-		assertRefused("'inch' is not thou, mm or um", "import", plan, "--into", plan, "--unit", "inch");
+		assertRefused("'inch' is not one of thou, mm, um", "import", plan, "--into", plan, "--unit", "inch");
 		assertRefused("leave --output out", "import", plan, "--into", plan, "-o", plan);
 	}
 

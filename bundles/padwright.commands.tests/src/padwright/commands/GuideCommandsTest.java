@@ -25,7 +25,7 @@ class GuideCommandsTest {
 	private static final Pattern OPTION_IN_TABLE = Pattern.compile("<td><code>(--[a-z]+)</code></td>");
 	private static final Pattern COMMAND = Pattern.compile("padwright ([a-z]+)((?: [^ <\\n]+)*)");
 
-	private static final Map<String, CommandLine> COMMANDS = new CommandLine(new Padwright()).getSubcommands();
+	private static final Map<String, CommandLine> COMMANDS = Padwright.commandLine().getSubcommands();
 
 	@Test
 	void thePageOfCommandsIsComplete() {

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -28,9 +30,14 @@ class GuidePicturesTest {
 			"card,     plans/first.plan,   First-bench-card-1.svg,   bench-card.svg",
 			"film,     plans/first.plan,   First-film-1.svg,         film-sheet.svg",
 			"handback, plans/first.plan,   First-hand-back-1.svg,    hand-back.svg",
-			"sheet,    systems/boehm.keys, BoehmC-key-layout-1.svg,  key-layout.svg" })
+			"sheet,    systems/boehm.keys, BoehmC-key-layout-1.svg,  key-layout.svg",
+			"sound,    systems/boehm.keys, BoehmC-sound-1.svg,       sound.svg" })
 	void aPictureIsUpToDate(String command, String from, String drawn, String picture) throws IOException {
-		CommandRun run = CommandRun.padwright(command, CommandRun.EXAMPLES.resolve(from), "-o", folder);
+		List<Object> words = new ArrayList<>(List.of(command, CommandRun.EXAMPLES.resolve(from), "-o", folder));
+		if (command.equals("sound")) {
+			words.add("--svg");
+		}
+		CommandRun run = CommandRun.padwright(words.toArray());
 		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
 		byte[] fresh = Files.readAllBytes(folder.resolve(drawn));
 		Path published = PICTURES.resolve(picture);

@@ -61,8 +61,7 @@ class ServeCommandTest {
 		System.setIn(Channels.newInputStream(up.source()));
 		System.setOut(protocol);
 		System.setErr(new PrintStream(messages, true, StandardCharsets.UTF_8));
-		status = CompletableFuture.supplyAsync(() -> PadwrightApplication.run(new Padwright(),
-				new String[] { "serve" }, System.out, System.err), task -> new Thread(task).start());
+		status = CompletableFuture.supplyAsync(() -> Main.run(List.of("serve"), System.out, System.err), task -> new Thread(task).start());
 		var launcher = LSPLauncher.createClientLauncher(client(), Channels.newInputStream(down.source()), toServer);
 		launcher.startListening();
 		server = launcher.getRemoteProxy();

@@ -126,6 +126,19 @@ class StagedCheckTest {
 		assertEquals(List.of(), outcome.all());
 	}
 
+	/** And what is staged counts, whatever the working copies hold. */
+	@Test
+	void manyFilesWithAnyNamesAreReadAsTheyAreStaged() throws Exception {
+		for (int number = 0; number < 20; number++) {
+			write("plans/Größe " + number + "\n.plan", PLAN.replace("plan Work", "plan Größe" + number));
+		}
+		git("add", "-A");
+		write("plans/Größe 3\n.plan", "nothing");
+		CheckOutcome outcome = check();
+		assertEquals(20, outcome.files());
+		assertEquals(List.of(), outcome.all());
+	}
+
 	@Test
 	void theFirstCommitOfAllIsCheckedToo(@TempDir Path fresh) throws Exception {
 		folder = fresh;

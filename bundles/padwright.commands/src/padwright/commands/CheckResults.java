@@ -5,9 +5,6 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.UUID;
 
-import org.osgi.framework.Bundle;
-import org.osgi.framework.FrameworkUtil;
-
 import padwright.language.archive.ResultStore;
 
 /** Where results of checks are kept: in the user's cache, one file for each shop, never in the shop itself. */
@@ -18,9 +15,8 @@ final class CheckResults {
 
 	/** Those of the shop in a folder; none outside a product, whose version would be unknown. */
 	static ResultStore of(Path shop) {
-		Bundle product = FrameworkUtil.getBundle(CheckResults.class);
-		return product == null ? ResultStore.none()
-				: ResultStore.open(file(shop), product.getVersion() + " " + language());
+		return ProductVersion.ofThisBuild().map(version -> ResultStore.open(file(shop), version + " " + language()))
+				.orElseGet(ResultStore::none);
 	}
 
 	/** Results hold findings in words. */

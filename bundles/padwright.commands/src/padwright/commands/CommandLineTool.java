@@ -13,8 +13,8 @@ final class CommandLineTool {
 
 	private final CommandLine commands;
 
-	CommandLineTool(Object command, PrintStream out, PrintStream err) {
-		commands = new CommandLine(command);
+	CommandLineTool(CommandLine commands, PrintStream out, PrintStream err) {
+		this.commands = commands;
 		commands.setCaseInsensitiveEnumValuesAllowed(true);
 		commands.setOut(new PrintWriter(out, true));
 		commands.setErr(new PrintWriter(err, true));

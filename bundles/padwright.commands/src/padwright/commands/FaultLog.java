@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.Optional;
 
 /** Keeps what is needed to find a fault of the program, in a file that can be read before it is sent. */
@@ -26,19 +25,11 @@ final class FaultLog {
 	private static String text(Throwable failure) {
 		StringWriter text = new StringWriter();
 		PrintWriter lines = new PrintWriter(text);
-		lines.println(version());
+		lines.println(ProductVersion.told());
 		lines.println("Java " + System.getProperty("java.version") + " on " + System.getProperty("os.name") + " "
 				+ System.getProperty("os.version") + " " + System.getProperty("os.arch"));
 		failure.printStackTrace(lines);
 		lines.flush();
 		return text.toString();
-	}
-
-	private static String version() {
-		try {
-			return String.join(" ", Arrays.asList(new Padwright.BundleVersion().getVersion()));
-		} catch (RuntimeException outsideAProduct) {
-			return "padwright, outside a product";
-		}
 	}
 }

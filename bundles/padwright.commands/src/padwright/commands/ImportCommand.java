@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -44,7 +45,18 @@ final class ImportCommand implements Callable<Integer> {
 		@Override
 		public LengthUnit convert(String written) {
 			return LengthUnit.bySymbol(written)
-					.orElseThrow(() -> new TypeConversionException("'" + written + "' is not thou, mm or um"));
+					.orElseThrow(() -> new TypeConversionException(
+							"'" + written + "' is not one of " + String.join(", ", LengthUnit.symbols())));
+		}
+	}
+
+	/** The signs of all units. */
+	static final class Symbols extends ArrayList<String> {
+
+		private static final long serialVersionUID = 1;
+
+		Symbols() {
+			super(LengthUnit.symbols());
 		}
 	}
 
@@ -59,7 +71,8 @@ final class ImportCommand implements Callable<Integer> {
 	private Path plan;
 
 	@Option(names = "--unit", paramLabel = "UNIT", converter = Unit.class,
-			description = "thou, mm or um: the unit of readings that have none.")
+			completionCandidates = Symbols.class,
+			description = "${COMPLETION-CANDIDATES}: the unit of readings that have none.")
 	private LengthUnit unit;
 
 	@Option(names = "--replace", description = "Replace a file, or gaps in the plan, that are there already.")

@@ -1,8 +1,10 @@
 package padwright.commands;
 
-import org.osgi.framework.FrameworkUtil;
-import org.osgi.framework.Version;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
@@ -10,31 +12,49 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The command that all others are commands of. */
-@Command(name = "padwright", mixinStandardHelpOptions = true, versionProvider = Padwright.BundleVersion.class,
+@Command(name = "padwright", mixinStandardHelpOptions = true, versionProvider = Padwright.Version.class,
 		description = "Plans the pads, shims and regulation of flutes.",
 		footer = "%nExit status 70: a fault of the program, not of the files; the message names a record to send.%n"
-				+ "%npadwright open [SHOP or FILE]... opens the workbench.",
-		subcommands = { CheckCommand.class, SolveCommand.class, CardCommand.class, FilmCommand.class,
-				FormatCommand.class, RegulateCommand.class, LeakCommand.class, DriftCommand.class,
-				DiagnoseCommand.class, ForecastCommand.class, StockCommand.class, QuoteCommand.class,
-				SheetCommand.class, NotesCommand.class, SoundCommand.class, ChooseCommand.class,
-				CompareCommand.class,
-				HandbackCommand.class, HistoryCommand.class, ExportCommand.class, ImportCommand.class, MergeCommand.class,
-				ServeCommand.class })
+				+ "%npadwright open [SHOP or FILE]... opens the workbench.")
 final class Padwright implements Runnable {
 
-	static final class BundleVersion implements IVersionProvider {
+	static final class Version implements IVersionProvider {
 
 		@Override
 		public String[] getVersion() {
-			Version version = FrameworkUtil.getBundle(Padwright.class).getVersion();
-			return new String[] { "padwright %d.%d.%d (%s)".formatted(version.getMajor(), version.getMinor(),
-					version.getMicro(), version.getQualifier()) };
+			return new String[] { ProductVersion.told() };
 		}
 	}
 
+	private static final List<Class<?>> COMMANDS = List.of(CheckCommand.class, SolveCommand.class, CardCommand.class,
+			FilmCommand.class, FormatCommand.class, RegulateCommand.class, LeakCommand.class, DriftCommand.class,
+			DiagnoseCommand.class, ForecastCommand.class, StockCommand.class, QuoteCommand.class, SheetCommand.class,
+			NotesCommand.class, SoundCommand.class, ChooseCommand.class, CompareCommand.class, HandbackCommand.class,
+			HistoryCommand.class,
+			ExportCommand.class, ImportCommand.class, MergeCommand.class, ServeCommand.class, PrepareCommand.class);
+
 	@Spec
 	private CommandSpec spec;
+
+	/**
+	 * What parses these arguments. Where the first names a command or asks for the version, other commands are left out:
+	 * to look at all of them takes longer than all else that a short command does.
+	 */
+	static CommandLine commandLine(String... arguments) {
+		CommandLine line = new CommandLine(new Padwright());
+		String first = arguments.length == 0 ? "" : arguments[0];
+		if (!first.equals("--version")) {
+			Map<String, Class<?>> commands = byName();
+			(commands.containsKey(first) ? List.<Class<?>>of(commands.get(first)) : COMMANDS).forEach(line::addSubcommand);
+		}
+		return line;
+	}
+
+	private static Map<String, Class<?>> byName() {
+		Map<String, Class<?>> commands = new LinkedHashMap<>();
+		COMMANDS.forEach(command -> commands.put(command.getAnnotation(Command.class).name(), command));
+		return commands;
+	}
 
 	@Override
 	public void run() {

@@ -50,6 +50,10 @@ abstract class PlanReport implements Callable<Integer> {
 		}
 	}
 
+	final Path file() {
+		return file;
+	}
+
 	final PrintWriter err() {
 		return spec.commandLine().getErr();
 	}

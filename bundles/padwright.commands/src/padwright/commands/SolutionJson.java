@@ -107,6 +107,7 @@ final class SolutionJson {
 		Map<String, Object> json = new LinkedHashMap<>();
 		json.put("hour", hour(next.hour()));
 		json.put("gain", percent(next.gain()));
+		json.put("open", percent(next.open()));
 		return json;
 	}
 

@@ -3,6 +3,8 @@ package padwright.commands;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 
+import padwright.paper.sound.SoundPages;
+import padwright.paper.system.SystemSoundSheet;
 import padwright.workup.report.SoundReport;
 import padwright.workup.sound.SystemSound;
 import picocli.CommandLine.Command;
@@ -32,8 +34,17 @@ final class SoundCommand implements Callable<Integer> {
 	@Option(names = "--csv", description = "Print the notes for spreadsheets.")
 	private boolean csv;
 
+	@Option(names = "--svg", description = "Draw cents and strengths by note as an SVG.")
+	private boolean svg;
+
+	@Mixin
+	private PaperOptions paper;
+
 	@Mixin
 	private ImpedanceOptions impedance;
+
+	@Mixin
+	private FitOptions fit;
 
 	@Spec
 	private CommandSpec spec;
@@ -42,10 +53,15 @@ final class SoundCommand implements Callable<Integer> {
 	public Integer call() {
 		ChosenSystem chosen = ChosenSystem.of(system);
 		boolean isImpedance = impedance.isAsked();
+		boolean isFit = fit.isAsked();
 		SystemSound sound = SoundSystem.of(chosen, spec.commandLine().getErr());
 		PrintWriter out = spec.commandLine().getOut();
 		if (isImpedance) {
 			out.println(ShownPath.of(impedance.write(sound)));
+		} else if (isFit) {
+			fit(chosen, sound);
+		} else if (svg) {
+			draw(sound);
 		} else if (json) {
 			Json.print(out, SoundJson.of(sound, holes));
 		} else if (csv) {
@@ -56,5 +72,28 @@ final class SoundCommand implements Callable<Integer> {
 			out.flush();
 		}
 		return chosen.errors().isEmpty() ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
+	}
+
+	private void draw(SystemSound sound) {
+		try {
+			paper.files(spec.commandLine().getOut()).writeSvg(sound.system().getName() + "-sound",
+					new SoundPages(SystemSoundSheet.of(sound), paper.paper()).pages());
+		} catch (IllegalArgumentException silent) {
+			throw new InputException(sound.system().getName() + " was not drawn: " + silent.getMessage());
+		}
+	}
+
+	private void fit(ChosenSystem chosen, SystemSound sound) {
+		SoundFit tuned = SoundFit.of(chosen, sound, fit.room());
+		PrintWriter out = spec.commandLine().getOut();
+		if (json) {
+			Json.print(out, SoundFitText.json(sound, tuned));
+		} else {
+			SoundFitText.print(out, sound, tuned);
+		}
+		fit.file().ifPresent(copy -> {
+			tuned.write(copy);
+			spec.commandLine().getErr().println("wrote the text with these changes to " + ShownPath.of(copy));
+		});
 	}
 }

@@ -8,6 +8,7 @@ import org.eclipse.emf.common.util.URI;
 import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 
 import padwright.language.shop.ShopFinding;
+import padwright.model.keysystem.KeySystem;
 import padwright.workup.checks.Severity;
 import padwright.workup.sound.MissingSize;
 import padwright.workup.sound.SystemSound;
@@ -24,15 +25,23 @@ final class SoundSystem {
 	 */
 	static SystemSound of(ChosenSystem chosen, PrintWriter err) {
 		FindingLines.print(err, chosen.errors());
-		SystemSound sound = SystemSound.of(chosen.system());
+		return of(chosen.system(), chosen.file(), err);
+	}
+
+	/**
+	 * @param file in which the system, or the plan for it, is written
+	 * @param err told each size that is missing
+	 * @throws InputException if the system has no air column or nothing to sound
+	 */
+	static SystemSound of(KeySystem system, Path file, PrintWriter err) {
+		SystemSound sound = SystemSound.of(system);
 		List<MissingSize> missing = sound.missing();
 		if (!missing.isEmpty()) {
-			FindingLines.print(err, missing.stream().map(size -> finding(chosen.file(), size)).distinct().toList());
-			throw new InputException(chosen.file(), "does not say all that sound needs of " + chosen.system().getName()
-					+ ": see above");
+			FindingLines.print(err, missing.stream().map(size -> finding(file, size)).distinct().toList());
+			throw new InputException(file, "does not say all that sound needs of " + system.getName() + ": see above");
 		}
 		if (sound.tones().isEmpty()) {
-			throw new InputException(chosen.file(), "holds no fingering of " + chosen.system().getName()
+			throw new InputException(file, "holds no fingering of " + system.getName()
 					+ " that can sound: write note and its touches, as in note D4 : T L1 L2 L3 R1 R2 R3");
 		}
 		return sound;

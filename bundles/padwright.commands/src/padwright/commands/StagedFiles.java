@@ -1,14 +1,14 @@
 package padwright.commands;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import padwright.commands.Git.Change;
 import padwright.language.shop.ShopFolder;
 
 /**
@@ -22,22 +22,26 @@ import padwright.language.shop.ShopFolder;
 record StagedFiles(List<Path> chosen, List<Path> removed, Map<Path, String> texts, Map<Path, String> before) {
 
 	private static final String NOTHING = "";
-	private static final String STAGED = "--cached";
+	/** Git's letters for what is there now, what is gone, and what was there before. */
+	private static final String THERE = "ACMT";
+	private static final String GONE = "D";
+	private static final String WAS_THERE = "MDT";
+	private static final String WORKED_ON = "MD";
 
 	/** Those of the repository around a folder. */
 	static StagedFiles around(Path folder) {
-		Path top = ShopFolder.real(Path.of(git(folder, "rev-parse", "--show-toplevel").strip()));
-		List<Path> chosen = differing(top, "ACMT", STAGED);
-		List<Path> removed = differing(top, "D", STAGED);
-		List<Path> differing = differing(top, "MD");
+		Git git = new Git(ShopFolder.real(new Git(folder).top()));
+		List<Change> staged = documents(git.changes("--cached"));
+		List<Change> differing = of(documents(git.changes()), WORKED_ON);
+		Map<String, String> contents = git.texts(named(staged, differing));
 		Map<Path, String> texts = new LinkedHashMap<>();
-		differing.forEach(file -> texts.put(file, staged(top, file)));
-		chosen.forEach(file -> texts.computeIfAbsent(file, missing -> staged(top, missing)));
-		removed.forEach(file -> texts.put(file, NOTHING));
+		differing.forEach(change -> texts.put(change.path(), contents.get(change.before())));
+		of(staged, THERE).forEach(change -> texts.put(change.path(), contents.get(change.after())));
+		of(staged, GONE).forEach(change -> texts.put(change.path(), NOTHING));
 		Map<Path, String> before = new LinkedHashMap<>(texts);
-		chosen.forEach(file -> before.put(file, NOTHING));
-		differing(top, "MDT", STAGED).forEach(file -> before.put(file, shown(top, "HEAD", file)));
-		return new StagedFiles(chosen, removed, texts, before);
+		of(staged, THERE).forEach(change -> before.put(change.path(), NOTHING));
+		of(staged, WAS_THERE).forEach(change -> before.put(change.path(), contents.get(change.before())));
+		return new StagedFiles(paths(of(staged, THERE)), paths(of(staged, GONE)), texts, before);
 	}
 
 	/** All files with changes that are staged. */
@@ -45,47 +49,20 @@ record StagedFiles(List<Path> chosen, List<Path> removed, Map<Path, String> text
 		return Stream.concat(chosen.stream(), removed.stream()).toList();
 	}
 
-	/** @param kinds of difference, in git's letters */
-	private static List<Path> differing(Path top, String kinds, String... more) {
-		List<String> command =
-				new ArrayList<>(List.of("diff", "--name-only", "--no-renames", "-z", "--diff-filter=" + kinds));
-		command.addAll(List.of(more));
-		return documents(top, command.toArray(String[]::new));
+	private static Set<String> named(List<Change> staged, List<Change> differing) {
+		return Stream.of(of(staged, THERE).stream().map(Change::after), of(staged, WAS_THERE).stream().map(Change::before),
+				differing.stream().map(Change::before)).flatMap(names -> names).collect(Collectors.toSet());
 	}
 
-	private static List<Path> documents(Path top, String... command) {
-		List<Path> documents = new ArrayList<>();
-		for (String name : git(top, command).split("\0")) {
-			if (!name.isEmpty() && ShopFolder.isDocument(Path.of(name))) {
-				documents.add(top.resolve(name));
-			}
-		}
-		return documents;
+	private static List<Change> documents(List<Change> changes) {
+		return changes.stream().filter(change -> ShopFolder.isDocument(change.path())).toList();
 	}
 
-	private static String staged(Path top, Path file) {
-		return shown(top, NOTHING, file);
+	private static List<Change> of(List<Change> changes, String kinds) {
+		return changes.stream().filter(change -> kinds.indexOf(change.kind()) >= 0).toList();
 	}
 
-	private static String shown(Path top, String commit, Path file) {
-		return git(top, "show", commit + ":" + top.relativize(file).toString().replace('\\', '/'));
-	}
-
-	private static String git(Path folder, String... command) {
-		List<String> words = new ArrayList<>(List.of("git"));
-		words.addAll(List.of(command));
-		try {
-			Process git = new ProcessBuilder(words).directory(folder.toAbsolutePath().toFile())
-					.redirectError(ProcessBuilder.Redirect.DISCARD).start();
-			String answer = new String(git.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-			if (git.waitFor() == 0) {
-				return answer;
-			}
-		} catch (IOException noGit) {
-			throw new InputException("git cannot be run, and --staged asks it what is staged; install git");
-		} catch (InterruptedException stopped) {
-			Thread.currentThread().interrupt();
-		}
-		throw new InputException("git does not know what is staged here; use --staged inside a working tree of git");
+	private static List<Path> paths(List<Change> changes) {
+		return changes.stream().map(Change::path).toList();
 	}
 }

@@ -34,7 +34,7 @@ public record Measure(BigDecimal number, LengthUnit unit) {
 	private static LengthUnit unit(String symbol) {
 		return symbol == null ? null
 				: LengthUnit.bySymbol(symbol).orElseThrow(() -> new IllegalArgumentException(
-						"\"" + symbol + "\" is not a unit of length: thou, mm or um"));
+						"\"" + symbol + "\" is not a unit of length: " + String.join(", ", LengthUnit.symbols())));
 	}
 
 	/**

@@ -22,6 +22,7 @@ import padwright.views.clock.ClockSession;
 import padwright.views.clock.ClockState;
 import padwright.views.rows.KeyColumn;
 import padwright.views.rows.KeyRows;
+import padwright.views.rows.NotedWork;
 import padwright.views.rows.RowEdit;
 import padwright.views.scenes.Targets;
 import padwright.workup.words.Texts;
@@ -52,6 +53,21 @@ class ShownTest {
 		}
 		assertEquals(Optional.empty(), Figures.read("-1"));
 		assertEquals(Optional.empty(), Figures.read("one"));
+	}
+
+	@ParameterizedTest
+	@CsvSource({"THOU, about 1.3 thou", "MILLIMETRE, about 0.033 mm", "MICROMETRE, about 33 \u00B5m"})
+	void gapsAreToldInEachUnitNoFinerThanTheyAreKnown(LengthUnit unit, String shown) {
+		Shown.setUnit(unit);
+		assertEquals(shown, Gaps.about(Length.thou("1.3")));
+	}
+
+	@Test
+	void piecesAreToldInTheUnitShown() {
+		Shown.setUnit(LengthUnit.MILLIMETRE);
+		Bench bench = new Bench("key A felt . 0.5 . 1 full +0.5 out 1 from 8 to 9 shim 0.5 from 2 to 4");
+		assertEquals("full shims +0.0127, out 0.0254 from 8 to 9, 0.0127 from 2 to 4",
+				NotedWork.of(bench.row("A").lastRound().orElseThrow()));
 	}
 
 	@Test

@@ -45,10 +45,7 @@ class BenchModeTest {
 		String text = Driver.text(editor);
 		Driver.waitFor("the plan on the bench",
 				() -> bench().shown().plan().filter(plan -> plan.text().equals(text)).isPresent());
-		Driver.ui(() -> {
-			bench().choose("Fs");
-			return null;
-		});
+		choose("Fs");
 		Driver.command("padwright.workbench.benchMode");
 		Driver.waitFor("bench mode", () -> find().isPresent());
 		shell = Driver.ui(() -> find().orElseThrow());
@@ -110,8 +107,9 @@ class BenchModeTest {
 	void theAnswerIsNotedWithOneStrokeAndEscapeLeaves() throws Exception {
 		press("..5..515*");
 		Driver.waitFor("both rows", () -> text().contains(F + " felt . . . . . . . .\n"));
-		Driver.waitFor("an answer", () -> says("PLACED"));
 		picturesForPeopleToLookAt();
+		choose("F");
+		Driver.waitFor("an answer", () -> control.label().equals("F") && says("PLACED"));
 		press('\r', SWT.KEYPAD_CR);
 		Driver.waitFor("the answer", () -> text().contains(F + " felt . . . . . . . . shim none\n"));
 		press('\u001b', SWT.ESC);
@@ -135,7 +133,16 @@ class BenchModeTest {
 		assertTrue(Driver.text(editor).contains("key B em"));
 	}
 
+	private static void choose(String key) throws Exception {
+		Driver.ui(() -> {
+			bench().choose(key);
+			return null;
+		});
+	}
+
 	private void picturesForPeopleToLookAt() throws Exception {
+		choose("Fs");
+		Driver.waitFor("an answer", () -> control.label().equals("F\u266f") && says("PLACED"));
 		for (int[] size : new int[][] {{1280, 720}, {1920, 1080}}) {
 			Driver.ui(() -> {
 				shell.setFullScreen(false);

@@ -48,8 +48,8 @@ class ReportTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource({"choose, rigid-base pad", "leak, mL/min", "drift, from the bench at", "stock, Main bench",
-			"forecast, Materials past", "history, A-1042"})
+	@CsvSource({"choose, rigid-base pad", "leak, mL/min", "sound, dB over next", "drift, from the bench at",
+			"stock, Main bench", "forecast, Materials past", "history, A-1042"})
 	void aReportIsShown(String kind, String words) throws Exception {
 		report(kind);
 		Driver.waitFor("the report " + kind, () -> newest().text().contains(words));

@@ -54,6 +54,7 @@ class WizardsTest {
 		wizard.waitForEnd();
 		Path shop = folder.resolve("My shop").toRealPath();
 		assertEquals(StockText.starter("Bench"), Files.readString(shop.resolve("stock/bench.stock")));
+		assertEquals(Files.readString(bench.path("systems/boehm.keys")), Files.readString(shop.resolve("systems/boehm.keys")));
 		assertTrue(OpenShops.folders().contains(shop));
 		Driver.ui(() -> {
 			OpenShops.close(OpenShops.open(shop, null), null);
@@ -98,6 +99,28 @@ class WizardsTest {
 		assertEquals(17, text.lines().filter(line -> line.startsWith("\tkey ")).count());
 		assertEquals(List.of(), bench.markers(plan).stream()
 				.filter(marker -> marker.getAttribute(IMarker.SEVERITY, 0) == IMarker.SEVERITY_ERROR).toList());
+	}
+
+	@Test
+	void aNewPlanIsForTheOpenSystemAndSaysWhatIsAsked() throws Exception {
+		bench.open(FIRST);
+		Driver.waitFor("the plan", () -> Bench.of(Driver.page().getWorkbenchWindow()).shown().plan().isPresent());
+		Windows wizard = Windows.open("padwright.workbench.newPlan", "New Plan");
+		wizard.type("Name:", "Asked");
+		wizard.push("Next >");
+		wizard.choose("Pad:", "Rigid");
+		wizard.choose("Film:", "Clear");
+		wizard.choose("Saliva:", "acidic");
+		wizard.type("Full shims together, from..to in thou:", "16..13");
+		assertFalse(wizard.canPush("Finish"));
+		wizard.type("Full shims together, from..to in thou:", "13..16");
+		wizard.type("Hours that are read:", "12 3 6 9");
+		wizard.push("Finish");
+		wizard.waitForEnd();
+		String text = Files.readString(bench.path("plans/asked.plan"));
+		assertTrue(text.startsWith("plan Asked for BoehmC with Bench {\n\tdate 20"), text);
+		assertTrue(text.contains("\n\tseat within 0.5 thou\n\tbed 13..16 thou\n\tplayer { saliva acidic }\n"
+				+ "\tfit Rigid with Clear\n\tread at 12 3 6 9\n\tkey "), text);
 	}
 
 	@Test

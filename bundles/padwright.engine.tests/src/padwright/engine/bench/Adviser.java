@@ -1,7 +1,9 @@
 package padwright.engine.bench;
 
 import java.util.List;
+import java.util.Optional;
 
+import padwright.engine.clock.ClockHour;
 import padwright.engine.evidence.FeltRound;
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
@@ -14,9 +16,10 @@ public interface Adviser {
 	 *
 	 * @param chanceNow that it is level already, 0 to 1
 	 * @param chance that it is after this
+	 * @param next a further hour to be felt first
 	 */
 	record Advice(List<PartialShim> place, List<PartialShim> takeOut, Length fullShims, boolean heldOff, double chanceNow,
-			double chance) {
+			double chance, Optional<ClockHour> next) {
 
 		boolean isNothing() {
 			return place.isEmpty() && takeOut.isEmpty() && fullShims.signum() == 0;

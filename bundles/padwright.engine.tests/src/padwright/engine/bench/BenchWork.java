@@ -1,6 +1,7 @@
 package padwright.engine.bench;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -17,6 +18,7 @@ import padwright.engine.evidence.RimPrior;
 import padwright.engine.film.FilmSupply;
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
+import padwright.engine.seating.NextHour;
 import padwright.engine.seating.Prices;
 import padwright.engine.seating.SeatAnswer;
 import padwright.engine.seating.SeatProblem;
@@ -27,6 +29,8 @@ public final class BenchWork {
 
 	static final Length SEAT = Length.thou("0.5");
 	static final int MOST_ROUNDS = 8;
+	/** Further hours that are felt in a round, where the answer asks for them. */
+	private static final int MOST_ASKED = 4;
 	private static final List<FilmSupply> FILMS = Stream.of("0.5", "1", "1.5", "2", "2.5", "3", "4", "7.5")
 			.map(Length::thou).map(FilmSupply::unlimited).toList();
 	private static final List<Length> FULL_SHIM_STEPS = Stream.of("0.5", "1").map(Length::thou)
@@ -44,11 +48,12 @@ public final class BenchWork {
 	private final List<Told> told = new ArrayList<>();
 	private Length fullShims = Length.ZERO;
 	private int placed;
+	private int readings;
 
 	/**
 	 * What an answer told, and what came of it.
 	 *
-	 * @param chance that was told
+	 * @param chance that was told: of being level after something was done, or in the end as it is
 	 * @param level whether it was level then
 	 * @param noneUnexplained whether nothing was to be done, without a reason, while a leaf as thick as the seat slid
 	 */
@@ -59,12 +64,12 @@ public final class BenchWork {
 	 * How a pad went.
 	 *
 	 * @param rounds of film after which every hour dragged; empty if never
-	 * @param felt times that it was felt
+	 * @param readings hours that were felt in all
 	 * @param pieces placed in all
 	 * @param level whether it was truly level in the end
 	 * @param nearlyLevel whether it was to within a tenth of a thou, the scatter of the hand
 	 */
-	public record Played(Optional<Integer> rounds, int felt, int pieces, boolean level, boolean nearlyLevel,
+	public record Played(Optional<Integer> rounds, int readings, int pieces, boolean level, boolean nearlyLevel,
 			List<Told> told) {
 	}
 
@@ -89,21 +94,51 @@ public final class BenchWork {
 
 	private Played play() {
 		for (int round = 0; round < MOST_ROUNDS; round++) {
-			List<FeltReading> felt = hand.feel(hoursOf(round));
-			if (felt.stream().allMatch(FeltReading::drags)) {
-				return played(Optional.of(round), round + 1);
+			List<FeltReading> felt = new ArrayList<>(feel(hoursOf(round)));
+			Optional<Advice> advice = method == Method.ANSWERED ? Optional.of(askOn(felt)) : Optional.empty();
+			if (allDrag(felt)) {
+				advice.ifPresent(said -> told.add(new Told(said.chanceNow(), isWithin(SEAT), false)));
+				return played(Optional.of(round));
 			}
 			if (method == Method.RULE_OF_THUMB) {
 				ruleOfThumb(felt).ifPresent(this::place);
 			} else {
-				answer(method == Method.RIM_KNOWN ? known() : felt);
+				rounds.add(roundOf(method == Method.RIM_KNOWN ? known() : felt));
+				act(advice.orElseGet(() -> adviser.advise(rounds)), felt);
 			}
 		}
-		return played(Optional.empty(), MOST_ROUNDS);
+		return played(Optional.empty());
 	}
 
-	private Played played(Optional<Integer> after, int felt) {
-		return new Played(after, felt, placed, isWithin(SEAT), isWithin(SEAT.plus(Length.thou("0.1"))), told);
+	/** Feels the further hours that are asked for, and adds them. */
+	private Advice askOn(List<FeltReading> felt) {
+		for (int asked = 0;; asked++) {
+			List<FeltRound> all = new ArrayList<>(rounds);
+			all.add(roundOf(felt));
+			Advice advice = adviser.advise(all);
+			if (asked >= MOST_ASKED || advice.next().isEmpty()) {
+				return advice;
+			}
+			felt.addAll(feel(List.of(advice.next().get())));
+			felt.sort(Comparator.comparing(FeltReading::hour));
+		}
+	}
+
+	private List<FeltReading> feel(List<ClockHour> at) {
+		readings += at.size();
+		return hand.feel(at);
+	}
+
+	private static boolean allDrag(List<FeltReading> felt) {
+		return felt.stream().allMatch(FeltReading::drags);
+	}
+
+	private FeltRound roundOf(List<FeltReading> felt) {
+		return new FeltRound(felt, new FilmInPlace(pieces, fullShims));
+	}
+
+	private Played played(Optional<Integer> after) {
+		return new Played(after, readings, placed, isWithin(SEAT), isWithin(SEAT.plus(Length.thou("0.1"))), told);
 	}
 
 	private boolean isWithin(Length width) {
@@ -126,9 +161,7 @@ public final class BenchWork {
 		}).toList();
 	}
 
-	private void answer(List<FeltReading> felt) {
-		rounds.add(new FeltRound(felt, new FilmInPlace(pieces, fullShims)));
-		Advice advice = adviser.advise(rounds);
+	private void act(Advice advice, List<FeltReading> felt) {
 		advice.takeOut().forEach(piece -> {
 			pieces.remove(piece);
 			pad.takeOut(piece);
@@ -150,7 +183,7 @@ public final class BenchWork {
 		SeatAnswer answer = Seating.solve(new SeatProblem(believed(), felt, felt.get(felt.size() - 1).film(), FILMS,
 				FULL_SHIM_STEPS, SEAT, Prices.USUAL));
 		return new Advice(answer.place(), answer.takeOut(), answer.fullShims(), answer.heldOff(), answer.chanceNow(),
-				answer.chance());
+				answer.chance(), answer.next().map(NextHour::hour));
 	}
 
 	private PadModel believed() {

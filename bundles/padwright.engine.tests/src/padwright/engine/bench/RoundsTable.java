@@ -46,9 +46,14 @@ public record RoundsTable(List<Played> pads) {
 		return count / (double) pads.size();
 	}
 
-	/** Mean times that a pad was felt, given up after eight. */
+	/** Mean rounds of film, eight where it was never level. */
 	public double meanRounds() {
-		return pads.stream().mapToInt(Played::felt).average().orElseThrow();
+		return pads.stream().mapToInt(pad -> pad.rounds().orElse(BenchWork.MOST_ROUNDS)).average().orElseThrow();
+	}
+
+	/** Mean hours that were felt in all. */
+	public double meanReadings() {
+		return pads.stream().mapToInt(Played::readings).average().orElseThrow();
 	}
 
 	public double meanPieces() {

@@ -39,7 +39,7 @@ final class GridIntegral {
 		double prior = Math.exp(-(normals[0] * normals[0] + normals[1] * normals[1] + normals[2] * normals[2]
 				+ normals[3] * normals[3]) / 2);
 		for (int rough = 0; rough < 3; rough++) {
-			double[] gap = gap(normals, Math.exp(0.3 * THREE_POINTS[rough]));
+			double[] gap = gap(normals, 1.15 * Math.exp(0.35 * THREE_POINTS[rough]));
 			for (int feel = 0; feel < 3; feel++) {
 				add(gap, prior * THREE_WEIGHTS[rough] * THREE_WEIGHTS[feel]
 						* likelihood(gap, 0.1 * Math.exp(0.3 * THREE_POINTS[feel])));

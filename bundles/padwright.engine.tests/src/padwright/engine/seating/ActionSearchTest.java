@@ -46,7 +46,7 @@ class ActionSearchTest {
 		PossibleRims rims = rims(new Random(seed));
 		double width = 0.6 * THOU;
 		ActionSearch search = new ActionSearch(actions, new LevelCount(rims, actions, width),
-				new Screen(rims, stiffness(), width), false);
+				new Screen(rims, stiffness(), actions, width), false);
 		double best = search.best().stream().filter(set -> set.ids().length <= ActionSearch.PROVEN)
 				.mapToDouble(ActionSet::score).max().orElseThrow();
 		assertEquals(bestByExhaustion(actions, rims, width), best, 1e-12);
@@ -86,7 +86,7 @@ class ActionSearchTest {
 
 	private static PossibleRims rims(Random random) {
 		double[] common = waves(random, 0.6);
-		return new PossibleRims(IntStream.range(0, 70).mapToObj(rim -> {
+		return new PossibleRims(IntStream.range(0, 64).mapToObj(rim -> {
 			double[] own = waves(random, 0.15);
 			double reach = 0.3 + 0.4 * random.nextDouble();
 			double[] weights = new double[24];

@@ -52,14 +52,10 @@ public final class Instrument {
 
 	/** How all notes of a scale sound, in their order: faster than one by one. */
 	public List<NoteSound> sound(List<TargetNote> notes) {
-		return sound(notes, Range.NEIGHBOURS);
-	}
-
-	List<NoteSound> sound(List<TargetNote> notes, Range range) {
 		if (notes.isEmpty()) {
 			return List.of();
 		}
-		Spectrum spectrum = new Spectrum(this, notes, range);
+		Spectrum spectrum = new Spectrum(this, notes);
 		return notes.stream().map(spectrum::sound).toList();
 	}
 

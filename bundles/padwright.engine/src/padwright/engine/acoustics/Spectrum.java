@@ -12,17 +12,19 @@ final class Spectrum {
 
 	/** Of the scan: resonances of a flute lie farther apart by far. */
 	private static final double CENTS = 25;
+	/** Where to look, as shares of a note's frequency: as far as the neighbours of the played resonance in every register. */
+	private static final double FROM = 0.45;
+	private static final double TO = 2.3;
+
 	private final Instrument instrument;
-	private final Range range;
 	private final double[] hertz;
 	private final Column[] columns;
 
 	/** @param notes one at least */
-	Spectrum(Instrument instrument, List<TargetNote> notes, Range range) {
+	Spectrum(Instrument instrument, List<TargetNote> notes) {
 		this.instrument = instrument;
-		this.range = range;
-		double from = range.from() * notes.stream().mapToDouble(TargetNote::hertz).min().orElseThrow();
-		double to = range.to() * notes.stream().mapToDouble(TargetNote::hertz).max().orElseThrow();
+		double from = FROM * notes.stream().mapToDouble(TargetNote::hertz).min().orElseThrow();
+		double to = TO * notes.stream().mapToDouble(TargetNote::hertz).max().orElseThrow();
 		int steps = (int) Math.ceil(1200 / CENTS * StrictMath.log(to / from) / StrictMath.log(2));
 		hertz = new double[steps + 1];
 		Arrays.setAll(hertz, step -> from * StrictMath.pow(2, step * CENTS / 1200));
@@ -31,8 +33,8 @@ final class Spectrum {
 
 	NoteSound sound(TargetNote note) {
 		List<Part> covered = instrument.covered(note.fingering());
-		int from = before(range.from() * note.hertz());
-		int to = Math.min(hertz.length, before(range.to() * note.hertz()) + 2);
+		int from = before(FROM * note.hertz());
+		int to = Math.min(hertz.length, before(TO * note.hertz()) + 2);
 		double[] scanned = Arrays.copyOfRange(hertz, from, to);
 		Complex[] known = new Complex[scanned.length];
 		Arrays.setAll(known, index -> column(from + index).sounding(covered));

@@ -66,6 +66,7 @@ public record Diagnosis(TrialNotes notes, List<SuspectSet> suspects, boolean mor
 	 * can.
 	 */
 	public Optional<NextNote> nextNote(List<NoteFingering> candidates) {
-		return NextNote.among(candidates.stream().filter(note -> !notes.has(note.note())).toList(), suspects);
+		return NextNote.among(candidates.stream().filter(note -> !notes.has(note.note())).toList(), suspects,
+				(set, note) -> set.spoils(note) ? 1 : 0);
 	}
 }

@@ -8,35 +8,49 @@ import java.util.Optional;
  *
  * @param note the note
  * @param chanceBad how likely it is to be bad, by the suspects' shares
- * @param bits information expected from trying it, 0 to 1 bit
+ * @param bits information about the suspects that is expected from trying it, 0 to 1 bit
  */
 public record NextNote(NoteFingering note, double chanceBad, double bits) {
 
-	/** Chances are compared to the billionth, so that sums taken in another order are ties. */
-	private static final long STEPS = 1_000_000_000;
+	/** Bits are compared to this part, so that sums taken in another order are ties. */
+	private static final double STEPS = 1e12;
 
-	/** The note that splits the suspects most evenly, the first of equals; none if no note splits them. */
-	static Optional<NextNote> among(List<NoteFingering> candidates, List<SuspectSet> suspects) {
+	/** How likely a note is bad if just the pads of a set leak. */
+	@FunctionalInterface
+	interface ChanceBad {
+		double of(SuspectSet set, NoteFingering note);
+	}
+
+	/** The note that tells most, the first of equals; none if no note tells anything. */
+	static Optional<NextNote> among(List<NoteFingering> candidates, List<SuspectSet> suspects, ChanceBad chance) {
 		NextNote best = null;
 		for (NoteFingering candidate : candidates) {
-			NextNote next = of(candidate, suspects);
-			if (next.unevenness() < STEPS && (best == null || next.unevenness() < best.unevenness())) {
+			NextNote next = of(candidate, suspects, chance);
+			if (next.steps() > (best == null ? 0 : best.steps())) {
 				best = next;
 			}
 		}
 		return Optional.ofNullable(best);
 	}
 
-	private static NextNote of(NoteFingering note, List<SuspectSet> suspects) {
-		double chance = suspects.stream().filter(set -> set.spoils(note)).mapToDouble(SuspectSet::share)
-				.reduce(0, Double::sum);
-		double bad = Math.min(1, chance);
-		return new NextNote(note, bad, surprise(bad) + surprise(1 - bad));
+	private static NextNote of(NoteFingering note, List<SuspectSet> suspects, ChanceBad chance) {
+		double bad = 0;
+		double noise = 0;
+		for (SuspectSet set : suspects) {
+			double ofSet = chance.of(set, note);
+			bad += set.share() * ofSet;
+			noise += set.share() * uncertainty(ofSet);
+		}
+		bad = Math.min(1, bad);
+		return new NextNote(note, bad, Math.max(0, uncertainty(bad) - noise));
 	}
 
-	/** 0 where good and bad are equally likely, {@link #STEPS} where the outcome is known. */
-	private long unevenness() {
-		return Math.abs(2 * Math.round(chanceBad * STEPS) - STEPS);
+	private long steps() {
+		return Math.round(bits * STEPS);
+	}
+
+	private static double uncertainty(double chance) {
+		return surprise(chance) + surprise(1 - chance);
 	}
 
 	private static double surprise(double chance) {

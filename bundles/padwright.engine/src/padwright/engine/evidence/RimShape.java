@@ -13,7 +13,12 @@ final class RimShape {
 	/** Standard deviation of the logarithm of a hand's feel (a bench estimate, unverified). */
 	private static final double FEEL_SPREAD = 0.3;
 	/** Standard deviation of the logarithm of how much rougher one rim is than others (a bench estimate, unverified). */
-	private static final double SCALE_SPREAD = 0.3;
+	private static final double SCALE_SPREAD = 0.35;
+	/**
+	 * How much rougher than its condition says a rim is taken to be, in the middle of that: to expect true rims is to
+	 * promise too much (a bench estimate, unverified).
+	 */
+	private static final double SCALE = 1.15;
 	/** A key with a shorter arm could not be closed. */
 	private static final double LONGEST_REACH = 0.95;
 
@@ -40,7 +45,7 @@ final class RimShape {
 			inverse[station] = 1 / weights[station];
 		}
 		feel = pad.feel().nanometres() * StrictMath.exp(FEEL_SPREAD * state[RimState.FEEL]);
-		scale = StrictMath.exp(SCALE_SPREAD * state[RimState.ROUGHNESS]);
+		scale = SCALE * StrictMath.exp(SCALE_SPREAD * state[RimState.ROUGHNESS]);
 	}
 
 	/** In nm. */

@@ -1,6 +1,7 @@
 package padwright.engine.length;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -23,6 +24,11 @@ public enum LengthUnit {
 	/** The unit as it is written behind a number. */
 	public String symbol() {
 		return symbol;
+	}
+
+	/** How all of them are written, in their order. */
+	public static List<String> symbols() {
+		return Arrays.stream(values()).map(LengthUnit::symbol).toList();
 	}
 
 	/** Nanometres in one of this unit; exact. */

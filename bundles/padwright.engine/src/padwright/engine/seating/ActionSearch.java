@@ -1,13 +1,10 @@
 package padwright.engine.seating;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
-
-import padwright.engine.evidence.LikelyStiffness;
 
 /**
  * Finds the sets of actions after which the greatest share of the sample lies within a width, less their prices: for up
@@ -31,14 +28,11 @@ final class ActionSearch {
 	private final ActionTable actions;
 	private final LevelCount levels;
 	private final Screen screen;
-	private final long[] set;
 	private final boolean mustAct;
-	private final List<long[]> levelled = new ArrayList<>();
 	private final TreeSet<ActionSet> kept = new TreeSet<>();
 	private final TreeSet<ActionSet> found = new TreeSet<>();
-	private final double[][] lifts = new double[LikelyStiffness.NODES][];
-	private final double[] waves = new double[LiftWaves.COUNT];
 	private double price;
+	private double needed = LEAST_SCORE;
 	private int[] base;
 	private boolean isLifted;
 	private int[] level;
@@ -49,7 +43,6 @@ final class ActionSearch {
 		this.actions = actions;
 		this.levels = levels;
 		this.screen = screen;
-		set = new long[screen.words()];
 	}
 
 	/** The best sets, best first. */
@@ -57,65 +50,48 @@ final class ActionSearch {
 		offerSingles();
 		int[] first = IntStream.range(0, actions.count()).boxed().sorted(Comparator.comparing(one -> -level[one]))
 				.limit(FIRST).mapToInt(Integer::intValue).toArray();
-		kept.clear();
+		forgetKept();
 		for (int one : first) {
 			extend(new int[] { one }, 0);
 		}
 		for (int one = 0; one < actions.count(); one++) {
 			extend(new int[] { one }, one);
 		}
-		keepLevelled();
 		for (int more = PROVEN + 1; more <= MOST_ACTIONS; more++) {
 			List<ActionSet> beam = List.copyOf(kept);
-			kept.clear();
+			forgetKept();
 			beam.forEach(one -> extend(one.ids(), 0));
-			keepLevelled();
 		}
 		return List.copyOf(found);
 	}
 
-	/** What nothing, single actions and the best sets found do to the rims. */
-	LevelTable table() {
-		return new LevelTable(levelled, levels.count());
-	}
-
-	private void keepLevelled() {
-		for (ActionSet one : kept) {
-			gather(one.ids());
-			levelled.add(lifted().levelled(actions.nothing()));
-		}
+	/** Single actions that level most rims, best first: of use for some of the rims, where not for most. */
+	List<Integer> bestSingles(int most) {
+		return IntStream.range(0, level.length).filter(one -> level[one] > 0).boxed()
+				.sorted(Comparator.comparing(one -> -level[one])).limit(most).toList();
 	}
 
 	private void offerSingles() {
 		gather(new int[0]);
 		level = new int[actions.count()];
-		long[] byNothing = lifted().levelled(actions.nothing());
-		levelled.add(byNothing);
 		if (!mustAct || level.length == 0) {
-			offer(new int[0], count(byNothing));
+			offer(new int[0], lifted().levelled(levels.all(), 0, actions.nothing()));
 		}
 		for (int one = 0; one < level.length; one++) {
-			if (screen.mayLevel(waves, actions.waves(one), 1, set) > 0) {
-				long[] byOne = lifted().levelled(one);
-				levelled.add(byOne);
-				level[one] = count(byOne);
-			}
+			long candidates = screen.mayLevel(one, 1);
+			level[one] = candidates == 0 ? 0 : lifted().levelled(candidates, 0, one);
 			offer(new int[] { one }, level[one]);
 		}
-	}
-
-	private static int count(long[] set) {
-		return Arrays.stream(set).mapToInt(Long::bitCount).sum();
 	}
 
 	/** Offers all sets of {@code ids} and one more action from {@code from} on. */
 	private void extend(int[] ids, int from) {
 		gather(ids);
 		for (int one = from; one < actions.count(); one++) {
-			int least = (int) Math.floor((needed() + price + actions.price(one)) * levels.count()) + 1;
-			int candidates = screen.mayLevel(waves, actions.waves(one), least, set);
-			if (candidates >= 0) {
-				int level = lifted().levelled(set, candidates, least, one);
+			int least = (int) Math.floor((needed + price + actions.price(one)) * levels.count()) + 1;
+			long candidates = screen.mayLevel(one, least);
+			if (Long.bitCount(candidates) >= least) {
+				int level = lifted().levelled(candidates, least, one);
 				if (level >= least) {
 					offer(with(ids, one), level);
 				}
@@ -123,37 +99,25 @@ final class ActionSearch {
 		}
 	}
 
-	/** A score that is of no use any more: with those kept, all that are told in the end are found. */
-	private double needed() {
-		return kept.size() < KEPT ? LEAST_SCORE : kept.last().score();
+	private void forgetKept() {
+		kept.clear();
+		needed = LEAST_SCORE;
 	}
 
 	private void gather(int[] ids) {
 		base = ids;
 		isLifted = false;
 		price = actions.price(ids);
-		Arrays.fill(waves, 0);
-		for (int id : ids) {
-			addTo(waves, actions.waves(id));
-		}
+		screen.goOnFrom(ids);
 	}
 
 	/** The levels on top of what was gathered; only worked out where the screen lets something pass. */
 	private LevelCount lifted() {
 		if (!isLifted) {
 			isLifted = true;
-			for (int node = 0; node < lifts.length; node++) {
-				lifts[node] = actions.lift(base, node);
-			}
-			levels.goOnFrom(lifts);
+			levels.goOnFrom(actions.lifts(base));
 		}
 		return levels;
-	}
-
-	private static void addTo(double[] sums, double[] values) {
-		for (int i = 0; i < sums.length; i++) {
-			sums[i] += values[i];
-		}
 	}
 
 	private static int[] with(int[] ids, int one) {
@@ -171,6 +135,8 @@ final class ActionSearch {
 		keep(one, found, FOUND);
 		if (ids.length > 0) {
 			keep(one, kept, KEPT);
+			// A score below is of no use any more: with those kept, all that are told in the end are found.
+			needed = kept.size() < KEPT ? LEAST_SCORE : kept.last().score();
 		}
 	}
 

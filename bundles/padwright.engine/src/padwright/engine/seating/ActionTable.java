@@ -100,6 +100,13 @@ final class ActionTable {
 		return sum;
 	}
 
+	/** What actions add together, by stiffness and station. */
+	double[][] lifts(int[] ids) {
+		double[][] lifts = new double[LikelyStiffness.NODES][];
+		Arrays.setAll(lifts, node -> lift(ids, node));
+		return lifts;
+	}
+
 	/** How the lifts of the pieces that are placed change with a slip of the hand. */
 	List<double[]> slips(Posterior posterior, int[] ids) {
 		return Arrays.stream(ids).mapToObj(actions::get).filter(Action::places)

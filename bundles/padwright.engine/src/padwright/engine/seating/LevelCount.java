@@ -24,6 +24,10 @@ final class LevelCount {
 	private final double[][] low;
 	private final int[] lowest;
 	private final int[] highest;
+	private final double[] lowThere;
+	private final double[] inverseThere;
+	private final double[] highHere;
+	private final double[] inverseHere;
 
 	LevelCount(PossibleRims rims, ActionTable actions, double width) {
 		this.actions = actions;
@@ -36,6 +40,10 @@ final class LevelCount {
 		low = new double[count][STATIONS];
 		lowest = new int[count];
 		highest = new int[count];
+		lowThere = new double[count];
+		inverseThere = new double[count];
+		highHere = new double[count];
+		inverseHere = new double[count];
 		for (int rim = 0; rim < count; rim++) {
 			RimNow now = rims.rim(rim);
 			nodes[rim] = now.stiffnessNode();
@@ -48,6 +56,11 @@ final class LevelCount {
 
 	int count() {
 		return count;
+	}
+
+	/** The first 64 rims, as bits. */
+	long all() {
+		return count < Long.SIZE ? (1L << count) - 1 : -1;
 	}
 
 	/** From now on, actions come on top of a lift, by stiffness and station in nm. */
@@ -63,6 +76,10 @@ final class LevelCount {
 				lowest[rim] = high[rim][station] < high[rim][lowest[rim]] ? station : lowest[rim];
 				highest[rim] = low[rim][station] > low[rim][highest[rim]] ? station : highest[rim];
 			}
+			lowThere[rim] = low[rim][highest[rim]];
+			inverseThere[rim] = inverse[rim][highest[rim]];
+			highHere[rim] = high[rim][lowest[rim]];
+			inverseHere[rim] = inverse[rim][lowest[rim]];
 		}
 	}
 
@@ -80,30 +97,25 @@ final class LevelCount {
 	/**
 	 * How many rims of a set one more action levels, exactly or some number below {@code least}.
 	 *
-	 * @param candidates how many are in the set
+	 * @param set some of the first 64 rims, as bits
 	 */
-	int levelled(long[] set, int candidates, int least, int action) {
-		int left = candidates;
-		for (int word = 0; word < set.length; word++) {
-			for (long bits = set[word]; bits != 0; bits &= bits - 1) {
-				int rim = word * 64 + Long.numberOfTrailingZeros(bits);
-				if (!isLevel(rim, actions.lift(action, nodes[rim])) && --left < least) {
-					return left;
-				}
-			}
+	int levelled(long set, int least, int action) {
+		int left = Long.bitCount(set);
+		for (long bits = set; bits != 0 && left >= least; bits &= bits - 1) {
+			int rim = Long.numberOfTrailingZeros(bits);
+			left -= isLevel(rim, actions.lift(action, nodes[rim])) ? 0 : 1;
 		}
 		return left;
 	}
 
 	private boolean isLevel(int rim, double[] lift) {
+		if (lowThere[rim] - lift[highest[rim]] * inverseThere[rim] > highHere[rim]
+				- lift[lowest[rim]] * inverseHere[rim]) {
+			return false;
+		}
 		double[] lows = low[rim];
 		double[] highs = high[rim];
 		double[] inverses = inverse[rim];
-		int open = highest[rim];
-		int tight = lowest[rim];
-		if (lows[open] - lift[open] * inverses[open] > highs[tight] - lift[tight] * inverses[tight]) {
-			return false;
-		}
 		double floor = Double.NEGATIVE_INFINITY;
 		double ceiling = Double.POSITIVE_INFINITY;
 		for (int station : ORDER) {

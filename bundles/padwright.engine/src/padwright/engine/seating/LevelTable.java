@@ -1,6 +1,7 @@
 package padwright.engine.seating;
 
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 
 /**
@@ -14,10 +15,13 @@ final class LevelTable {
 	private final List<long[]> levelled;
 	private final int rims;
 
-	/** @param levelled by set of actions, the rims that it levels; at least one set */
-	LevelTable(List<long[]> levelled, int rims) {
-		this.levelled = levelled;
-		this.rims = rims;
+	/** @param sets of actions, at least one */
+	LevelTable(Collection<int[]> sets, LevelCount levels, ActionTable actions) {
+		rims = levels.count();
+		levelled = sets.stream().map(set -> {
+			levels.goOnFrom(actions.lifts(set));
+			return levels.levelled(actions.nothing());
+		}).toList();
 	}
 
 	/** The chance to be level where it is known which of the groups a rim is of, and done what is best for it. */

@@ -1,6 +1,7 @@
 package padwright.engine.seating;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 import padwright.engine.evidence.Posterior;
 import padwright.engine.evidence.RandomStream;
@@ -13,6 +14,8 @@ import padwright.engine.evidence.RimNow;
 final class Outcome {
 
 	private static final long SEED = 0x0DDL;
+	/** How far pieces are placed from where they should lie, in deviations of the hand. */
+	private static final double[] HAND = hand(4096);
 
 	private final Posterior posterior;
 	private final PossibleRims rims;
@@ -26,16 +29,23 @@ final class Outcome {
 
 	/** The gaps by rim and station, counted from the side of the hinge, in nm. */
 	double[][] gaps(int... ids) {
-		RandomStream hand = new RandomStream(SEED);
+		int placed = 0;
 		List<double[]> slips = actions.slips(posterior, ids);
 		double[][] gaps = new double[rims.count()][];
 		for (int rim = 0; rim < gaps.length; rim++) {
 			RimNow now = rims.rim(rim);
 			double[] lift = actions.lift(ids, now.stiffnessNode());
-			slips.forEach(slip -> add(lift, slip, hand.normal()));
+			for (double[] slip : slips) {
+				add(lift, slip, HAND[placed++ % HAND.length]);
+			}
 			gaps[rim] = now.gap(lift);
 		}
 		return gaps;
+	}
+
+	private static double[] hand(int count) {
+		RandomStream hand = new RandomStream(SEED);
+		return DoubleStream.generate(hand::normal).limit(count).toArray();
 	}
 
 	private static void add(double[] lift, double[] slip, double deviations) {

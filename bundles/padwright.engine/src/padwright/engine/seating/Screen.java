@@ -1,5 +1,7 @@
 package padwright.engine.seating;
 
+import java.util.stream.IntStream;
+
 import padwright.engine.evidence.LikelyStiffness;
 
 /**
@@ -24,10 +26,15 @@ final class Screen {
 	private final WavePlane side;
 	private final WavePlane front;
 	private final double[][] waves;
-	private final int words;
+	/** Of the actions, by wave. */
+	private final double[][] lifted = new double[LiftWaves.COUNT][];
+	private final double[] base = new double[LiftWaves.COUNT];
 
-	Screen(PossibleRims rims, LikelyStiffness stiffness, double width) {
-		words = (rims.count() + 63) / 64;
+	Screen(PossibleRims rims, LikelyStiffness stiffness, ActionTable actions, double width) {
+		for (int wave = 0; wave < lifted.length; wave++) {
+			int at = wave;
+			lifted[wave] = IntStream.range(0, actions.count()).mapToDouble(id -> actions.waves(id)[at]).toArray();
+		}
 		waves = new double[rims.count()][];
 		for (int rim = 0; rim < rims.count(); rim++) {
 			waves[rim] = LiftWaves.of(rims.rim(rim).clearance());
@@ -36,10 +43,6 @@ final class Screen {
 		lobes = discs(rims, stiffness, 3, width);
 		side = sides(width);
 		front = fronts(rims, width);
-	}
-
-	int words() {
-		return words;
 	}
 
 	private WavePlane discs(PossibleRims rims, LikelyStiffness stiffness, int order, double width) {
@@ -65,7 +68,7 @@ final class Screen {
 			box[2] = Math.min(box[2], disc[1] - disc[2]);
 			box[3] = Math.max(box[3], disc[1] + disc[2]);
 		}
-		return new WavePlane(discs.length, box[0], box[1], box[2], box[3]);
+		return new WavePlane(box[0], box[1], box[2], box[3]);
 	}
 
 	/** The greatest Σ max(cos(nθ − ψ), 0) over any ψ: at a crest or halfway between two stations. */
@@ -112,7 +115,7 @@ final class Screen {
 			farthest = Math.max(farthest, Math.max(Math.abs(low[rim]), Math.abs(high[rim])));
 		}
 		double mean = HIGHEST_MEAN * STATIONS;
-		WavePlane plane = new WavePlane(rims.count(), -farthest - mean / 2, farthest + mean / 2, -mean, mean);
+		WavePlane plane = new WavePlane(-farthest - mean / 2, farthest + mean / 2, -mean, mean);
 		for (int rim = 0; rim < rims.count(); rim++) {
 			plane.addStrip(rim, halfReach[rim], low[rim], high[rim]);
 		}
@@ -128,40 +131,32 @@ final class Screen {
 		return sum;
 	}
 
-	/**
-	 * The rims that the sum of two lifts may level, into {@code set}.
-	 *
-	 * @return how many, or -1 if fewer than {@code least}
-	 */
-	int mayLevel(double[] one, double[] other, int least, long[] set) {
-		long[] bySaddle = enough(saddle, one[3] + other[3], one[4] + other[4], least);
-		if (bySaddle == null) {
-			return -1;
+	/** From now on, actions come on top of these. */
+	void goOnFrom(int[] ids) {
+		for (int wave = 0; wave < base.length; wave++) {
+			base[wave] = 0;
+			for (int id : ids) {
+				base[wave] += lifted[wave][id];
+			}
 		}
-		long[] bySide = enough(side, one[2] + other[2], 0, least);
-		if (bySide == null) {
-			return -1;
-		}
-		long[] byLobes = enough(lobes, one[5] + other[5], one[6] + other[6], least);
-		if (byLobes == null) {
-			return -1;
-		}
-		int byFront = front.cell(one[1] + other[1], one[0] + other[0]);
-		return byFront < 0 ? inAll(bySaddle, bySide, byLobes, byLobes, least, set)
-				: inAll(bySaddle, bySide, byLobes, front.set(byFront), least, set);
 	}
 
-	private static long[] enough(WavePlane plane, double x, double y, int least) {
-		int cell = plane.cell(x, y);
-		return cell < 0 || plane.count(cell) < least ? null : plane.set(cell);
-	}
-
-	private int inAll(long[] one, long[] two, long[] three, long[] four, int least, long[] set) {
-		int count = 0;
-		for (int word = 0; word < words; word++) {
-			set[word] = one[word] & two[word] & three[word] & four[word];
-			count += Long.bitCount(set[word]);
+	/** The rims that one more action may level, as bits; none at all if fewer than {@code least} by any one wave. */
+	long mayLevel(int action, int least) {
+		int bySaddle = saddle.cell(base[3] + lifted[3][action], base[4] + lifted[4][action], least);
+		if (bySaddle < 0) {
+			return 0;
 		}
-		return count < least ? -1 : count;
+		int bySide = side.cell(base[2] + lifted[2][action], 0, least);
+		if (bySide < 0) {
+			return 0;
+		}
+		int byLobes = lobes.cell(base[5] + lifted[5][action], base[6] + lifted[6][action], least);
+		if (byLobes < 0) {
+			return 0;
+		}
+		int byFront = front.cell(base[1] + lifted[1][action], base[0] + lifted[0][action]);
+		long all = saddle.set(bySaddle) & side.set(bySide) & lobes.set(byLobes);
+		return byFront < 0 ? all : all & front.set(byFront);
 	}
 }

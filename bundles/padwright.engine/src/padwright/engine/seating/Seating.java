@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 import padwright.engine.clock.Arc;
+import padwright.engine.evidence.FeltReading;
 import padwright.engine.evidence.FeltRound;
 import padwright.engine.evidence.GapBand;
 import padwright.engine.evidence.Posterior;
@@ -19,17 +20,19 @@ import padwright.engine.length.Length;
  * that the readings leave possible.
  *
  * <p>Some rims of the sample find the few best sets of actions, others pick among them, and others again tell the chance,
- * so that it is not made better than it is by having been chosen. The aim lies below the seat by one and a half times the
- * scatter of the hand, so that the next feel passes too. Where hardly a rim can be brought within the aim yet, a wider
+ * so that it is not made better than it is by having been chosen. The aim lies below the seat by twice the scatter of the
+ * hand, so that the next feel passes too. Where hardly a rim can be brought within the aim yet, a wider
  * one is aimed at, so that the next round starts from less. The same answer on every machine.
  */
 public final class Seating {
 
 	/** Rims that find the best sets, and those that pick among them; the others tell the chance. */
-	private static final int FINDING = 128;
+	private static final int FINDING = 64;
 	private static final int PICKING = 448;
+	/** Single actions that may be of use once more is known. */
+	private static final int SINGLES = 96;
 	/** Times the scatter of the hand. */
-	private static final double BELOW_THE_SEAT = 1.5;
+	private static final double BELOW_THE_SEAT = 2;
 	/** Times the aim, where fewer rims can be brought within it than are worth working for. */
 	private static final double[] WIDER = { 1, 1.5, 2.25, 3.5, 6 };
 	private static final double WORTH_WORKING = 0.15;
@@ -39,7 +42,7 @@ public final class Seating {
 	private final Posterior posterior;
 	private final ActionTable actions;
 	private final PossibleRims finding;
-	private final Outcome picking;
+	private final PossibleRims picking;
 	private final Outcome outcome;
 	private final double seat;
 
@@ -50,13 +53,9 @@ public final class Seating {
 		actions = new ActionTable(problem, posterior.stiffness(), unread);
 		List<RimNow> rims = posterior.rims();
 		finding = new PossibleRims(rims.subList(0, FINDING));
-		picking = outcome(rims.subList(FINDING, FINDING + PICKING));
-		outcome = outcome(rims.subList(FINDING + PICKING, rims.size()));
+		picking = new PossibleRims(rims.subList(FINDING, FINDING + PICKING));
+		outcome = new Outcome(posterior, new PossibleRims(rims.subList(FINDING + PICKING, rims.size())), actions);
 		seat = problem.seat().nanometres();
-	}
-
-	private Outcome outcome(List<RimNow> rims) {
-		return new Outcome(posterior, new PossibleRims(rims), actions);
 	}
 
 	/** The best that can be done. */
@@ -73,8 +72,10 @@ public final class Seating {
 			return answer(new int[0], Optional.of(WhyNothing.LEVEL_ENOUGH), chanceNow, Optional.empty(), Limit.NONE);
 		}
 		Choice choice = choose();
-		WorthOfKnowing worth = new WorthOfKnowing(finding, choice.table(), problem.pad().hinge().side());
-		Optional<NextHour> next = worth.nextHour(problem.rounds());
+		WorthOfKnowing worth = new WorthOfKnowing(picking, choice.table(), problem.pad().hinge().side(), seat);
+		Optional<NextHour> next = lastRound().readings().stream().allMatch(FeltReading::drags)
+				? worth.hourToMakeSure(problem.rounds())
+				: worth.nextHour(problem.rounds());
 		Optional<WhyNothing> nothing = choice.ids().length > 0 ? Optional.empty()
 				: Optional.of(actions.count() == 0 ? WhyNothing.NO_FILM : WhyNothing.NO_FILM_HELPS);
 		double chance = Outcome.within(outcome.gaps(choice.ids()), seat);
@@ -88,32 +89,38 @@ public final class Seating {
 	/**
 	 * What was chosen.
 	 *
-	 * @param table what single actions and the best sets do to the rims that chose
+	 * @param table what nothing, single actions and the best sets do to the rims that picked
 	 */
 	private record Choice(int[] ids, LevelTable table) {
 	}
 
 	private Choice choose() {
 		double aim = Math.max(seat / 2, seat - BELOW_THE_SEAT * problem.pad().feel().nanometres());
-		Choice choice = null;
-		for (double wider : WIDER) {
+		for (int step = 0;; step++) {
+			double wider = WIDER[step];
 			ActionSearch search = new ActionSearch(actions, new LevelCount(finding, actions, aim * wider),
-					new Screen(finding, posterior.stiffness(), aim * wider), mustAct());
+					new Screen(finding, posterior.stiffness(), actions, aim * wider), mustAct());
 			List<ActionSet> best = search.best();
-			choice = new Choice(pick(best, seat * wider), search.table());
-			if (best.get(0).level() >= WORTH_WORKING * finding.count()) {
-				return choice;
+			if (step == WIDER.length - 1 || best.get(0).level() >= WORTH_WORKING * finding.count()) {
+				return new Choice(pick(best, seat * wider), table(best, search.bestSingles(SINGLES), aim * wider));
 			}
 		}
-		return choice;
+	}
+
+	private LevelTable table(List<ActionSet> best, List<Integer> singles, double width) {
+		List<int[]> sets = new ArrayList<>(List.of(new int[0]));
+		best.forEach(set -> sets.add(set.ids()));
+		singles.forEach(one -> sets.add(new int[] { one }));
+		return new LevelTable(sets, new LevelCount(picking, actions, width), actions);
 	}
 
 	/** The set that leaves least open: worth nothing where it leaves more than {@code width} open, all at a fifth of it. */
 	private int[] pick(List<ActionSet> sets, double width) {
+		Outcome outcomes = new Outcome(posterior, picking, actions);
 		int[] picked = null;
 		double most = Double.NEGATIVE_INFINITY;
 		for (ActionSet set : sets) {
-			double worth = Outcome.closeness(picking.gaps(set.ids()), width / 5, width) - actions.price(set.ids());
+			double worth = Outcome.closeness(outcomes.gaps(set.ids()), width / 5, width) - actions.price(set.ids());
 			if (worth > most) {
 				most = worth;
 				picked = set.ids();

@@ -1,27 +1,30 @@
 package padwright.engine.seating;
 
 /**
- * A plane of two waves of a lift, cut into cells, each of which holds the set of rims that a lift with waves in it may
- * level.
+ * A plane of two waves of a lift, cut into cells, each of which holds the set of rims, of 64 at most, that a lift with waves
+ * in it may level.
  */
 final class WavePlane {
 
-	private static final int CELLS = 40;
+	private static final int CELLS = 56;
 
 	private final double lowX;
 	private final double lowY;
+	private final double perX;
+	private final double perY;
 	private final double cellX;
 	private final double cellY;
-	private final long[][] sets;
+	private final long[] sets = new long[CELLS * CELLS];
 	private final int[] counts = new int[CELLS * CELLS];
 
-	/** A plane of {@code rims} rims over a box, without any in it yet. */
-	WavePlane(int rims, double lowX, double highX, double lowY, double highY) {
+	/** A plane over a box, without a rim in it yet. */
+	WavePlane(double lowX, double highX, double lowY, double highY) {
 		this.lowX = lowX;
 		this.lowY = lowY;
 		cellX = Math.max(1, (highX - lowX) / CELLS);
 		cellY = Math.max(1, (highY - lowY) / CELLS);
-		sets = new long[CELLS * CELLS][(rims + 63) / 64];
+		perX = 1 / cellX;
+		perY = 1 / cellY;
 	}
 
 	/** Adds a rim to all cells that meet a disc. */
@@ -53,7 +56,7 @@ final class WavePlane {
 
 	private void add(int rim, int column, int row) {
 		int cell = column * CELLS + row;
-		sets[cell][rim >> 6] |= 1L << rim;
+		sets[cell] |= 1L << rim;
 		counts[cell]++;
 	}
 
@@ -75,16 +78,19 @@ final class WavePlane {
 
 	/** The cell of a lift, or -1 outside the box. */
 	int cell(double x, double y) {
-		double column = (x - lowX) / cellX;
-		double row = (y - lowY) / cellY;
+		double column = (x - lowX) * perX;
+		double row = (y - lowY) * perY;
 		return column >= 0 && column < CELLS && row >= 0 && row < CELLS ? (int) column * CELLS + (int) row : -1;
 	}
 
-	int count(int cell) {
-		return counts[cell];
+	/** The same, or -1 also where fewer rims than {@code least} are. */
+	int cell(double x, double y, int least) {
+		int cell = cell(x, y);
+		return cell < 0 || counts[cell] < least ? -1 : cell;
 	}
 
-	long[] set(int cell) {
+	/** The rims of a cell, as bits. */
+	long set(int cell) {
 		return sets[cell];
 	}
 }

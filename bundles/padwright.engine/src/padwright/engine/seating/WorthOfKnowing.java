@@ -25,35 +25,57 @@ final class WorthOfKnowing {
 	private static final long SEED = 0xFEE1L;
 	private static final int PARTS = 4;
 	/** Gains below this are within what the sample scatters. */
-	private static final double LEAST_GAIN = 0.03;
+	private static final double LEAST_GAIN = 0.02;
+	/** Hours less likely to be open than this are not worth a feel. */
+	private static final double LEAST_OPEN = 0.02;
 	private static final int STATIONS = PossibleRims.STATIONS;
 
 	private final PossibleRims rims;
 	private final LevelTable table;
 	private final double unasked;
 	private final int hinge;
+	private final double seat;
+	private final double[][] gaps;
+	private final double[] misfelt;
 
-	WorthOfKnowing(PossibleRims rims, LevelTable table, ClockHour hinge) {
+	WorthOfKnowing(PossibleRims rims, LevelTable table, ClockHour hinge, double seat) {
 		this.rims = rims;
 		this.table = table;
 		this.hinge = hinge.station();
+		this.seat = seat;
+		double[] nothing = new double[STATIONS];
+		gaps = rims.rims().stream().map(rim -> rim.gap(nothing)).toArray(double[][]::new);
+		RandomStream hand = new RandomStream(SEED);
+		misfelt = rims.rims().stream().mapToDouble(rim -> rim.feel() * hand.normal()).toArray();
 		unasked = table.chance(groups(rim -> 0, 1));
 	}
 
 	/** The hour whose reading is worth most; empty if none is worth it. */
 	Optional<NextHour> nextHour(List<FeltRound> rounds) {
-		FeltRound last = rounds.get(rounds.size() - 1);
-		List<ClockHour> read = last.readings().stream().map(FeltReading::hour).toList();
 		double[] leaves = leaves(rounds);
-		Optional<NextHour> best = Optional.empty();
-		for (int station = 0; station < STATIONS; station++) {
-			ClockHour hour = new ClockHour(station);
-			double gain = read.contains(hour) ? 0 : gainOfReading(station, leaves);
-			if (gain >= LEAST_GAIN && (best.isEmpty() || gain > best.get().gain())) {
-				best = Optional.of(new NextHour(hour, gain));
-			}
-		}
-		return best;
+		return unread(rounds).map(hour -> next(hour, leaves)).filter(next -> next.gain() >= LEAST_GAIN)
+				.reduce((one, other) -> other.gain() > one.gain() ? other : one);
+	}
+
+	/** Where every hour read drags, the hour that is likeliest to be open after all; empty if none is likely. */
+	Optional<NextHour> hourToMakeSure(List<FeltRound> rounds) {
+		double[] leaves = leaves(rounds);
+		return unread(rounds).filter(hour -> openAt(hour) >= LEAST_OPEN)
+				.reduce((one, other) -> openAt(other) > openAt(one) ? other : one).map(hour -> next(hour, leaves));
+	}
+
+	private static Stream<ClockHour> unread(List<FeltRound> rounds) {
+		List<ClockHour> read = rounds.get(rounds.size() - 1).readings().stream().map(FeltReading::hour).toList();
+		return IntStream.range(0, STATIONS).mapToObj(ClockHour::new).filter(hour -> !read.contains(hour));
+	}
+
+	private NextHour next(ClockHour hour, double[] leaves) {
+		return new NextHour(hour, Math.max(0, gainOfReading(hour.station(), leaves)), openAt(hour));
+	}
+
+	private double openAt(ClockHour hour) {
+		int turned = Math.floorMod(hour.station() - hinge, STATIONS);
+		return Arrays.stream(gaps).filter(gap -> gap[turned] > seat).count() / (double) gaps.length;
 	}
 
 	/** Limits that the hand told apart before. */
@@ -65,13 +87,10 @@ final class WorthOfKnowing {
 	}
 
 	private double gainOfReading(int station, double[] leaves) {
-		RandomStream hand = new RandomStream(SEED);
 		int turned = Math.floorMod(station - hinge, STATIONS);
 		int[] outcome = new int[rims.count()];
-		double[] nothing = new double[STATIONS];
 		for (int rim = 0; rim < outcome.length; rim++) {
-			RimNow now = rims.rim(rim);
-			double felt = now.gap(nothing)[turned] + now.feel() * hand.normal();
+			double felt = gaps[rim][turned] + misfelt[rim];
 			outcome[rim] = (int) Arrays.stream(leaves).filter(leaf -> leaf <= felt).count();
 		}
 		return table.chance(groups(rim -> outcome[rim], leaves.length + 1)) - unasked;

@@ -24,6 +24,7 @@ import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 
+import padwright.engine.length.LengthUnit;
 import padwright.exchange.tree.Features;
 import padwright.model.plan.PlanPackage;
 
@@ -36,8 +37,8 @@ final class SchemaOfModel {
 	private static final Map<String, String> FORMS = new HashMap<>();
 
 	static {
-		FORMS.put("Measure", "^" + DECIMAL + "( (thou|mm|um))?$");
-		FORMS.put("LengthUnit", "^(thou|mm|um)$");
+		FORMS.put("Measure", "^" + DECIMAL + "( (" + String.join("|", LengthUnit.symbols()) + "))?$");
+		FORMS.put("LengthUnit", "^(" + String.join("|", LengthUnit.symbols()) + ")$");
 		FORMS.put("ClockHour", "^(1[012]|[1-9])(\\.[05])?$");
 		FORMS.put("Range", "^" + DECIMAL + "(\\.\\." + DECIMAL + ")?$");
 		FORMS.put("Date", "^[0-9]{4}-[0-9]{2}-[0-9]{2}$");

@@ -30,7 +30,7 @@ record ColumnHead(Role role, Optional<ClockHour> hour, Optional<Unit> unit) {
 			Map.entry("reading", Role.READING), Map.entry("value", Role.READING), Map.entry("gap", Role.READING),
 			Map.entry("measured", Role.READING), Map.entry("empty", Role.READING), Map.entry("unit", Role.UNIT));
 	private static final Pattern WITH_UNIT = Pattern
-			.compile("(.*?)[\\s_]*[\\[(]?\\s*(thou|mil|mm|um|[\u00B5\u03BC]m|in|inch|\")\\s*[\\])]?");
+			.compile("(.*?)[\\s_]*[\\[(]?\\s*(" + MeasuredLength.pattern() + ")\\s*[\\])]?");
 	private static final Pattern HOUR =
 			Pattern.compile("(?:at|hour|h)?\\s*([0-9]{1,2})(?:[.,](0|5)|:(00|30))?\\s*(?:h|o['\u2019]?clock)?");
 

@@ -1,11 +1,14 @@
 package padwright.exchange.readings;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
@@ -23,19 +26,32 @@ final class MeasuredLength {
 	record Unit(LengthUnit unit, int times) {
 	}
 
-	private static final Map<String, Unit> UNITS = Map.ofEntries(Map.entry("thou", new Unit(LengthUnit.THOU, 1)),
-			Map.entry("mil", new Unit(LengthUnit.THOU, 1)), Map.entry("in", new Unit(LengthUnit.THOU, 1000)),
-			Map.entry("inch", new Unit(LengthUnit.THOU, 1000)), Map.entry("\"", new Unit(LengthUnit.THOU, 1000)),
-			Map.entry("mm", new Unit(LengthUnit.MILLIMETRE, 1)), Map.entry("um", new Unit(LengthUnit.MICROMETRE, 1)),
+	/** What indicators and their programs write besides the language's own signs. */
+	private static final Map<String, Unit> OTHERS = Map.of("mil", new Unit(LengthUnit.THOU, 1),
+			"in", new Unit(LengthUnit.THOU, 1000), "inch", new Unit(LengthUnit.THOU, 1000),
+			"\"", new Unit(LengthUnit.THOU, 1000),
 			// Both signs for micro: the Greek letter and the older sign.
-			Map.entry("\u00B5m", new Unit(LengthUnit.MICROMETRE, 1)), Map.entry("\u03BCm", new Unit(LengthUnit.MICROMETRE, 1)));
+			"\u00B5m", new Unit(LengthUnit.MICROMETRE, 1), "\u03BCm", new Unit(LengthUnit.MICROMETRE, 1));
 
 	private MeasuredLength() {
 	}
 
 	/** The unit of a name; empty for a name that is none. */
 	static Optional<Unit> unit(String name) {
-		return Optional.ofNullable(UNITS.get(name.strip().toLowerCase(Locale.ROOT)));
+		String sign = name.strip().toLowerCase(Locale.ROOT);
+		return LengthUnit.bySymbol(sign).map(unit -> new Unit(unit, 1)).or(() -> Optional.ofNullable(OTHERS.get(sign)));
+	}
+
+	/** All names of units, the longest first, as a pattern. */
+	static String pattern() {
+		return Stream.concat(LengthUnit.symbols().stream(), OTHERS.keySet().stream())
+				.sorted(Comparator.comparingInt(String::length).reversed().thenComparing(Comparator.naturalOrder()))
+				.map(Pattern::quote).collect(Collectors.joining("|"));
+	}
+
+	/** That a name is none of these. */
+	static String notOne(String written) {
+		return "\"" + written + "\" is no unit of length: " + String.join(", ", LengthUnit.symbols()) + " or in";
 	}
 
 	/**
@@ -64,7 +80,6 @@ final class MeasuredLength {
 			return usual.orElseThrow(() -> new ExchangeException(line, "\"" + cell
 					+ "\" has no unit; write one behind it or into the head of its column, or name it with --unit"));
 		}
-		return unit(written).orElseThrow(() -> new ExchangeException(line,
-				"\"" + written + "\" is no unit of length: thou, mm, um or in"));
+		return unit(written).orElseThrow(() -> new ExchangeException(line, notOne(written)));
 	}
 }

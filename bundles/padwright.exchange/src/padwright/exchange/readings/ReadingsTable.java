@@ -123,7 +123,7 @@ public final class ReadingsTable {
 			return head.unit().or(() -> usual);
 		}
 		return Optional.of(MeasuredLength.unit(written).orElseThrow(() -> new ExchangeException(row.line(),
-				"\"" + written + "\" is no unit of length: thou, mm, um or in")));
+				MeasuredLength.notOne(written))));
 	}
 
 	private void put(CsvRow row, String key, Optional<ClockHour> hour, Length gap) throws ExchangeException {

@@ -10,6 +10,7 @@ import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EcorePackage;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
+import padwright.engine.length.LengthUnit;
 import padwright.model.keysystem.KeySystemPackage;
 import padwright.model.plan.PlanPackage;
 import padwright.model.stock.StockPackage;
@@ -25,7 +26,7 @@ public final class Values {
 	private static final Map<EDataType, String> IN_WORDS = Map.of(EcorePackage.Literals.EBIG_DECIMAL, "decimal number",
 			EcorePackage.Literals.EINT, "whole number", EcorePackage.Literals.EBOOLEAN, "true or false",
 			KeySystemPackage.Literals.MEASURE, "length such as 14.3 mm",
-			KeySystemPackage.Literals.LENGTH_UNIT, "unit of length: thou, mm or um",
+			KeySystemPackage.Literals.LENGTH_UNIT, "unit of length: " + String.join(", ", LengthUnit.symbols()),
 			KeySystemPackage.Literals.CLOCK_HOUR, "hour from 1 to 12.5 in half hours",
 			StockPackage.Literals.RANGE, "range such as 13..16", PlanPackage.Literals.DATE, "day such as 2026-03-02",
 			PlanPackage.Literals.FEELER_READING, "reading: a dot or a number");

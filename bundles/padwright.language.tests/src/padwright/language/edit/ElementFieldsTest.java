@@ -31,6 +31,7 @@ class ElementFieldsTest {
 			case "Range" -> "1..2";
 			case "Date" -> "2026-03-04";
 			case "Hour" -> "1.5";
+			case "FeelerReading" -> "1";
 			case "Count" -> "3";
 			case "LengthUnit", "RuleUnit" -> "mm";
 			case "PropertyName" -> "pad.kind";
@@ -112,8 +113,6 @@ class ElementFieldsTest {
 		assertTrue(field(shop(text), "plan", "hours").fault("12 noon").isPresent());
 		assertEquals(text.replace("key A //", "key A closes A, A //"), edited(text, "key A //", "closes", "A, A"));
 		assertEquals(text.replace("key A //", "key A spring 30 grams //"), edited(text, "key A //", "spring", "30"));
-		assertEquals(text.replace("\tread at 12 3\n", "\n").replace("S {\n\n", "S {\n"),
-				edited(text, "plan", "hours", "").replace("S {\n\n", "S {\n"));
 	}
 
 	@Test
@@ -130,6 +129,28 @@ class ElementFieldsTest {
 		String text = "system S {\n\tkey A\n}\n";
 		assertTrue(field(shop(text), "key A", "name").isName());
 		assertFalse(field(shop(text), "key A", "label").isName());
+	}
+
+	@Test
+	void theHoursThatAreReadAreTypedApartByBlanks() {
+		String text = "plan P for S {\n\tread at 12 3 graded\n\tkey A nick at 1 2\n}\n";
+		assertEquals("12 3", field(shop(text), "plan", "hours").text());
+		assertEquals(text.replace("12 3", "12 4.5 6"), edited(text, "plan", "hours", " 12  4.5 6 ").replace("  ", " "));
+		assertTrue(field(shop(text), "plan", "hours").fault("12 13").isPresent());
+		assertEquals("plan P for S {\n\tread at 12 6\n\tkey A\n}\n",
+				edited("plan P for S {\n\tkey A\n}\n", "plan", "hours", "12 6"));
+	}
+
+	@Test
+	void whatIsFittedIsChosenFromTheStock() {
+		String stock = "stock T {\n\tmaterial m { }\n\tpad One { }\n\tpad \"Two b\" { }\n\tadhesive Wax { }\n}\n";
+		String text = stock + "plan P for S with T {\n\tfit One\n\tkey A\n}\n";
+		assertEquals(List.of("One", "Two b"), field(shop(text), "fit", "pad").choices());
+		assertEquals(text.replace("fit One", "fit \"Two b\""), edited(text, "fit", "pad", "Two b"));
+		assertEquals(text.replace("fit One", "fit One glue Wax"), edited(text, "fit", "adhesive", "Wax"));
+		assertTrue(field(shop(text), "fit", "pad").fault("Three").isPresent());
+		assertEquals(text, edited(text.replace("\tfit One\n", ""), "plan P", "pad", "One"));
+		assertEquals("S", field(shop("system S { }\nplan P for S { }\n"), "plan", "system").text());
 	}
 
 	@Test
@@ -181,7 +202,8 @@ class ElementFieldsTest {
 		EObject same = again.resource(Examples.name(file))
 				.getEObject(field.element().eResource().getURIFragment(field.element()));
 		assertEquals(value, ElementFields.of(same).stream()
-				.filter(one -> one.element() == same && one.feature() == field.feature()).findFirst().orElseThrow()
+				.filter(one -> (one.element() == same || one.element().eContainer() == same)
+						&& one.feature() == field.feature()).findFirst().orElseThrow()
 				.text(), edited);
 	}
 }

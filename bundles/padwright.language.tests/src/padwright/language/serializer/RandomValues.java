@@ -6,6 +6,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EEnum;
@@ -28,7 +29,8 @@ final class RandomValues {
 			KeySystemPackage.Literals.ROD_FEATURES__AROUND, KeySystemPackage.Literals.FINGERING__CENTS,
 			KeySystemPackage.Literals.NOTE_REMOVAL__CENTS, KeySystemPackage.Literals.KEY_SYSTEM__TRANSPOSITION,
 			KeySystemPackage.Literals.KEY_SYSTEM__TEMPERATURE);
-	private static final List<String> RULE_UNITS = List.of("thou", "mm", "um", "°C", "%RH", "years", "grams");
+	private static final List<String> RULE_UNITS = Stream.concat(LengthUnit.symbols().stream(),
+			Stream.of("°C", "%RH", "years", "grams")).toList();
 	private static final List<String> PROPERTIES = List.of("shim.material", "pad", "pad.thick", "my_own.thing", "found",
 			"key.joint", "bench.humidity");
 	private static final List<String> TEXTS = List.of("", "low C♯", "with \"marks\"", "back\\slash", "tab\tand\nline",

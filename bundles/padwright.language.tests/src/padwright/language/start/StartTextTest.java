@@ -13,6 +13,7 @@ import java.util.Optional;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -63,9 +64,33 @@ class StartTextTest {
 		assertSoundAndLaidOut(TestShop.of("a.stock", text), "a.stock", text);
 	}
 
+	private static PlanLines lines(Length tolerance) {
+		return new FirstLines(tolerance, "", "", "", "", "", "", "", "", FirstLines.USUAL_HOURS).lines();
+	}
+
+	@Test
+	void whatIsAskedOfANewPlanStandsInItsFirstLines() {
+		FirstLines said = new FirstLines(Length.thou("0.5"), "13..16.5", "An \"oboist\"", "warm", "acidic", "Felt", "Disc20",
+				"Clear", "Shellac", "12  3 4.5");
+		String text = new PlanText("First", "", "S", "", "Bench", DAY, said.lines(), List.of("A")).toString();
+		TestShop shop = TestShop.of("s.keys", "system S {\n\tkey A cup 17 mm\n}\n")
+				.with("b.stock", StockText.starter("Bench")).with("a.plan", text);
+		assertSoundAndLaidOut(shop, "a.plan", text);
+		assertTrue(text.contains("\tbed 13..16.5 thou\n\tplayer \"An \\\"oboist\\\"\" { tone warm saliva acidic }\n"
+				+ "\tfit Felt on Disc20 with Clear glue Shellac\n\tread at 12 3 4.5\n"), text);
+	}
+
+	@ParameterizedTest
+	@CsvSource({"16..13,, BED", "13-16,, BED", "13..16, 12 13, HOURS", "13..16, 12, HOURS", "13..16, noon 3, HOURS"})
+	void whatCannotBeWrittenIsNamed(String bed, String hours, FirstLines.Fault fault) {
+		FirstLines said = new FirstLines(Length.thou("0.5"), bed, "", "", "", "", "", "", "", hours == null ? "" : hours);
+		assertEquals(Optional.of(fault), said.fault());
+		assertThrows(IllegalArgumentException.class, said::lines);
+	}
+
 	@Test
 	void aPlanOfOurOwnSystemAndTheStarterStockIsSound() {
-		String text = new PlanText("First", "", "S", "", "Bench", DAY, PlanLines.usual(Length.millimetres("0.012701")),
+		String text = new PlanText("First", "", "S", "", "Bench", DAY, lines(Length.millimetres("0.012701")),
 				List.of("A", "with")).toString();
 		TestShop shop = TestShop.of("s.keys", "unit mm\n\nsystem S {\n\tkey A cup 17\n\tkey ^with cup 17\n}\n")
 				.with("b.stock", StockText.starter("Bench")).with("a.plan", text);
@@ -128,7 +153,7 @@ class StartTextTest {
 		assertThrows(IllegalArgumentException.class, () -> SystemText.of("two words", "", Optional.empty()));
 		assertThrows(IllegalArgumentException.class, () -> StockText.starter("key"));
 		assertThrows(IllegalArgumentException.class, () -> new PlanText("", "", "S", "", "", DAY,
-				PlanLines.usual(Length.thou("0.5")), List.of()));
+				lines(Length.thou("0.5")), List.of()));
 	}
 
 	@Test

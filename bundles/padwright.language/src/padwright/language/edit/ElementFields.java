@@ -47,7 +47,8 @@ public final class ElementFields {
 
 	/**
 	 * The fields of an element and of its single parts, in the order of the model; those that its grammar has no words for
-	 * are left out.
+	 * are left out. Of a part that is missing there is the reference that it begins with, since to choose that makes the
+	 * part, or else the part as one text.
 	 */
 	public static List<ElementField> of(EObject element) {
 		List<ElementField> fields = new ArrayList<>();
@@ -55,10 +56,17 @@ public final class ElementFields {
 			field(element, attribute).ifPresent(fields::add);
 		}
 		for (EReference reference : element.eClass().getEAllReferences()) {
-			if (reference.isContainment() && !reference.isMany() && element.eGet(reference) instanceof EObject there) {
+			if (!reference.isContainment() && !reference.isContainer() && !isIdentity(element, reference)) {
+				field(element, reference).filter(ElementField::isEditable).ifPresent(fields::add);
+			}
+		}
+		for (EReference part : element.eClass().getEAllContainments()) {
+			if (!part.isMany() && element.eGet(part) instanceof EObject there) {
 				fields.addAll(of(there));
-			} else if (!reference.isContainer() && !(reference.isMany() && reference.isContainment() && isBlock(element))) {
-				field(element, reference).ifPresent(fields::add);
+			} else if (!part.isMany()) {
+				missingPart(element, part).or(() -> field(element, part)).ifPresent(fields::add);
+			} else if (!isBlock(element)) {
+				field(element, part).ifPresent(fields::add);
 			}
 		}
 		return fields;
@@ -73,16 +81,44 @@ public final class ElementFields {
 								Optional.of(clause))).stream()).toList();
 	}
 
+	/** Whether an element of a list is known by what it refers to, such as a row by its key. */
+	private static boolean isIdentity(EObject element, EReference reference) {
+		EReference list = element.eContainmentFeature();
+		return list != null && list.isMany() && rule(NodeModelUtils.findActualNodeFor(element))
+				.flatMap(FieldGrammar::firstFeature).filter(reference.getName()::equals).isPresent();
+	}
+
+	private static Optional<ElementField> missingPart(EObject element, EReference part) {
+		ICompositeNode whole = NodeModelUtils.findActualNodeFor(element);
+		Optional<AbstractRule> of = rule(whole);
+		Optional<FieldGrammar> grammar = of.flatMap(rule -> FieldGrammar.of(rule, part.getName()));
+		Optional<AbstractRule> partRule = grammar.flatMap(FieldGrammar::valueRule);
+		Optional<EReference> first = partRule.flatMap(FieldGrammar::firstFeature)
+				.map(part.getEReferenceType()::getEStructuralFeature).filter(EReference.class::isInstance)
+				.map(EReference.class::cast).filter(reference -> !reference.isContainment() && !reference.isMany());
+		return first.flatMap(reference -> FieldGrammar.of(partRule.get(), reference.getName())
+				.flatMap(FieldGrammar::valueRule)
+				.flatMap(value -> MissingField.place(whole, of.get(), grammar.get(), value))
+				.map(place -> new ElementField(element, reference, "", Optional.of(place),
+						Optional.empty())));
+	}
+
 	private static Optional<ElementField> field(EObject element, EStructuralFeature feature) {
 		List<INode> nodes = NodeModelUtils.findNodesForFeature(element, feature);
 		Optional<ClauseText> clause = ClauseText.of(element, feature);
-		Optional<FieldPlace> place = feature.isMany() || feature.getName().equals(NAME) && isNamed(element)
-				|| feature instanceof EReference ? Optional.empty() : place(element, (EAttribute) feature, nodes);
+		boolean isSeveral = feature instanceof EReference reference && (reference.isMany() || reference.isContainment());
+		Optional<FieldPlace> place = isSeveral || feature.getName().equals(NAME) && isNamed(element) ? Optional.empty()
+				: place(element, feature, nodes);
 		String written = String.join(" ", nodes.stream().map(NodeModelUtils::getTokenText).toList());
-		String text = place.isPresent() && !written.isEmpty() ? FieldText.of(element, place.get().rule()).typed(written)
+		String text = place.isPresent() && !written.isEmpty() ? typed(element, feature, written, place.get())
 				: clause.map(ClauseText::text).orElse(written);
 		return nodes.isEmpty() && place.isEmpty() && clause.isEmpty() ? Optional.empty()
 				: Optional.of(new ElementField(element, feature, text, place, clause));
+	}
+
+	private static String typed(EObject element, EStructuralFeature feature, String written, FieldPlace place) {
+		return feature instanceof EReference ? ReferenceNames.plain(written)
+				: feature.isMany() ? written : FieldText.of(element, place.rule()).typed(written);
 	}
 
 	/** Whether others refer to an element by its name, so that only renaming may change it. */
@@ -90,20 +126,24 @@ public final class ElementFields {
 		return element instanceof Titled;
 	}
 
-	private static Optional<FieldPlace> place(EObject element, EAttribute attribute, List<INode> nodes) {
+	private static Optional<FieldPlace> place(EObject element, EStructuralFeature feature, List<INode> nodes) {
 		ICompositeNode whole = NodeModelUtils.findActualNodeFor(element);
 		Optional<AbstractRule> of = rule(whole);
-		Optional<FieldGrammar> grammar = of.flatMap(rule -> FieldGrammar.of(rule, attribute.getName()));
-		if (grammar.flatMap(FieldGrammar::valueRule).filter(FieldText::isFor).isEmpty()) {
+		Optional<FieldGrammar> grammar = of.flatMap(rule -> FieldGrammar.of(rule, feature.getName()));
+		Optional<AbstractRule> value = grammar.flatMap(FieldGrammar::valueRule)
+				.filter(rule -> feature instanceof EReference || FieldText.isFor(rule));
+		if (value.isEmpty()) {
 			return Optional.empty();
 		}
 		if (nodes.isEmpty()) {
-			return MissingField.place(whole, of.get(), grammar.get());
+			return MissingField.place(whole, of.get(), grammar.get(), value.get());
 		}
-		INode value = nodes.get(0);
-		boolean holdsRemark = value.getText().strip().contains("//") && !value.getText().strip().startsWith("\"");
-		return holdsRemark ? Optional.empty() : Optional.of(new FieldPlace(value.getOffset(), value.getLength(), "", "",
-				grammar.get().valueRule().get()));
+		int start = nodes.get(0).getOffset();
+		INode last = nodes.get(nodes.size() - 1);
+		String text = whole.getRootNode().getText().substring(start, last.getEndOffset());
+		boolean holdsRemark = text.contains("//") && !text.startsWith("\"");
+		return holdsRemark ? Optional.empty()
+				: Optional.of(new FieldPlace(start, last.getEndOffset() - start, "", "", value.get()));
 	}
 
 	/** The rule that an element was read by. */

@@ -10,6 +10,7 @@ import org.eclipse.xtext.AbstractElement;
 import org.eclipse.xtext.AbstractRule;
 import org.eclipse.xtext.Alternatives;
 import org.eclipse.xtext.Assignment;
+import org.eclipse.xtext.CrossReference;
 import org.eclipse.xtext.EcoreUtil2;
 import org.eclipse.xtext.Group;
 import org.eclipse.xtext.GrammarUtil;
@@ -29,13 +30,26 @@ final class FieldGrammar {
 	static Optional<FieldGrammar> of(AbstractRule rule, String feature) {
 		List<Assignment> found = GrammarUtil.containedAssignments(rule).stream()
 				.filter(each -> each.getFeature().equals(feature)).toList();
-		return found.size() == 1 && found.get(0).getOperator().equals("=") ? Optional.of(new FieldGrammar(found.get(0)))
+		return found.size() == 1 && isInOnePlace(found.get(0)) ? Optional.of(new FieldGrammar(found.get(0)))
 				: Optional.empty();
 	}
 
-	/** The rule of the value; nothing where it is not one rule. */
+	/** One value, or several one behind the other. */
+	private static boolean isInOnePlace(Assignment assignment) {
+		return assignment.getOperator().equals("=")
+				|| assignment.getOperator().equals("+=") && GrammarUtil.isMultipleCardinality(assignment);
+	}
+
+	/** The first thing that a rule says of its element; nothing for a rule that says nothing. */
+	static Optional<String> firstFeature(AbstractRule rule) {
+		return GrammarUtil.containedAssignments(rule).stream().map(Assignment::getFeature).findFirst();
+	}
+
+	/** The rule of the value, or of the name of what is referred to; nothing where it is not one rule. */
 	Optional<AbstractRule> valueRule() {
-		return assignment.getTerminal() instanceof RuleCall call ? Optional.of(call.getRule()) : Optional.empty();
+		AbstractElement value = assignment.getTerminal() instanceof CrossReference reference ? reference.getTerminal()
+				: assignment.getTerminal();
+		return value instanceof RuleCall call ? Optional.of(call.getRule()) : Optional.empty();
 	}
 
 	/**

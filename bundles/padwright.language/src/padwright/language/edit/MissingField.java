@@ -20,8 +20,13 @@ final class MissingField {
 	private MissingField() {
 	}
 
-	/** The place of a value in the text of an element; nothing where more than words had to be written with it. */
-	static Optional<FieldPlace> place(ICompositeNode element, AbstractRule rule, FieldGrammar grammar) {
+	/**
+	 * The place of a value in the text of an element; nothing where more than words had to be written with it.
+	 *
+	 * @param value the rule of the value
+	 */
+	static Optional<FieldPlace> place(ICompositeNode element, AbstractRule rule, FieldGrammar grammar,
+			AbstractRule value) {
 		List<INode> parts = parts(element);
 		Optional<AbstractElement> missing = grammar.missingPart(parts.stream().map(MissingField::grammarOf).toList());
 		Optional<String> words = missing.flatMap(grammar::wordsBefore);
@@ -29,7 +34,6 @@ final class MissingField {
 		if (words.isEmpty() || behind.isEmpty()) {
 			return Optional.empty();
 		}
-		AbstractRule value = grammar.valueRule().orElseThrow();
 		boolean isWhole = missing.get().eContainer().eContainer() == rule;
 		return Optional.of(isWhole && isInBlock(parts, behind.get()) ? statement(element, behind.get(), words.get(), value)
 				: new FieldPlace(behind.get().getEndOffset(), 0, " " + words.get(), "", value));

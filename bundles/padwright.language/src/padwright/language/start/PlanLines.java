@@ -29,15 +29,13 @@ import padwright.model.Lengths;
  */
 public record PlanLines(LengthUnit unit, List<String> lines) {
 
-	private static final String USUAL_HOURS = "read at 12 1.5 3 4.5 6 7.5 9 10.5";
-
 	public PlanLines {
 		lines = List.copyOf(lines);
 	}
 
-	/** Where no other plan says more: the gap that passes, and readings at eight hours, which miss less than four. */
-	public static PlanLines usual(Length tolerance) {
-		return new PlanLines(LengthUnit.THOU, List.of("seat within " + thou(tolerance), USUAL_HOURS));
+	/** The line about the gap that passes. */
+	static String seat(Length tolerance) {
+		return "seat within " + thou(tolerance);
 	}
 
 	private static String thou(Length length) {

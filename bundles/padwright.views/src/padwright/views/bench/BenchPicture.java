@@ -115,7 +115,7 @@ record BenchPicture(String label, String place, List<Cell> cells, String toDo, L
 				push(session, BenchAction.OUT, !clock.state().earlier().isEmpty(), false),
 				push(session, BenchAction.AGAIN, session.isRead(), !proposed && session.isAnswered()),
 				push(session, BenchAction.PAUSE, true, !session.time().isRunning()),
-				push(session, BenchAction.SAY, true, false), push(session, BenchAction.NEXT, true, false));
+				push(session, BenchAction.SAY, session.isHeard(), false), push(session, BenchAction.NEXT, true, false));
 	}
 
 	private static Push push(BenchSession session, BenchAction action, boolean enabled, boolean offered) {

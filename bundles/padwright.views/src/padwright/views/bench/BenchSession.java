@@ -37,6 +37,7 @@ public final class BenchSession {
 	};
 	private Consumer<Told> ear = told -> {
 	};
+	private boolean heard;
 	private Optional<KeyJob> asked = Optional.empty();
 	private String told = "";
 	private boolean heldOff;
@@ -65,6 +66,12 @@ public final class BenchSession {
 	/** Told what to say aloud. */
 	public void onTold(Consumer<Told> listener) {
 		ear = listener;
+		heard = true;
+	}
+
+	/** Whether anything that is told reaches an ear. */
+	boolean isHeard() {
+		return heard;
 	}
 
 	private void go(String key) {
@@ -95,6 +102,11 @@ public final class BenchSession {
 
 	private boolean needsAnswer() {
 		return isRead() && !isAnswered() && clock.isSettled() && !clock.typing().isLeaving();
+	}
+
+	/** What the key that is shown is called; empty for none. */
+	public String label() {
+		return clock.state().label();
 	}
 
 	/** Whether all hours of the round are read. */

@@ -76,6 +76,11 @@ public final class BenchControl extends Composite {
 		return session.offered();
 	}
 
+	/** What the key that is shown is called. */
+	public String label() {
+		return session.label();
+	}
+
 	/** What is typed into. */
 	public SceneCanvas canvas() {
 		return canvas;

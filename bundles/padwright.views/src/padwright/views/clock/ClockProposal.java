@@ -3,6 +3,7 @@ package padwright.views.clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import padwright.engine.evidence.GapBand;
@@ -10,6 +11,7 @@ import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
 import padwright.engine.seating.SeatAnswer;
 import padwright.views.Messages;
+import padwright.views.rows.PieceWords;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.LevelAnswer;
@@ -51,10 +53,16 @@ public record ClockProposal(KeyJob key, Optional<SeatAnswer> answer, List<String
 		return answer.map(SeatAnswer::fullShims).orElse(Length.ZERO);
 	}
 
-	/** What to do, as it is written in a plan; nothing where it is not known. */
+	/** What to do, in the unit that is shown; nothing where it is not known. */
 	public Optional<String> toDo() {
 		return answer.filter(seat -> !seat.heldOff())
-				.map(seat -> seat.nothing() ? Messages.of("clock.nothing") : SeatWords.toDo(seat));
+				.map(seat -> seat.nothing() ? Messages.of("clock.nothing") : toDo(seat));
+	}
+
+	private static String toDo(SeatAnswer seat) {
+		Stream<String> full = Stream.of(seat.fullShims()).filter(change -> change.signum() != 0).map(PieceWords::full);
+		return Stream.of(full, seat.takeOut().stream().map(PieceWords::out), seat.place().stream().map(PieceWords::of))
+				.flatMap(words -> words).collect(Collectors.joining(", "));
 	}
 
 	/** What to do and how sure it is, in one line. */

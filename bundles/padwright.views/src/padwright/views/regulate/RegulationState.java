@@ -14,12 +14,12 @@ import padwright.engine.coupling.Screw;
 import padwright.engine.coupling.Upset;
 import padwright.model.systems.EffectiveKey;
 import padwright.views.Figures;
+import padwright.views.Gaps;
 import padwright.views.Messages;
 import padwright.workup.regulate.RegulationStep;
 import padwright.workup.regulate.RegulationWork;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.PlanSolution;
-import padwright.workup.words.GapWords;
 
 /**
  * All that the list of couplings shows.
@@ -57,7 +57,7 @@ public record RegulationState(List<RegulationRow> rows, String note) {
 	private static RegulationRow row(RegulationWork work, RegulationStep step) {
 		Coupling coupling = step.coupling();
 		String upset = work.upsets().stream().filter(each -> isAt(each, coupling))
-				.map(each -> Messages.of("regulate.light", Messages.of("regulate.about", GapWords.tenths(each.light())), label(work, each.lightAt())))
+				.map(each -> Messages.of("regulate.light", Gaps.about(each.light()), label(work, each.lightAt())))
 				.collect(Collectors.joining(", "));
 		return new RegulationRow(coupling.toString(), coupling.driver(),
 				Messages.of("regulate.pair", label(work, coupling.driver()), label(work, coupling.driven())),

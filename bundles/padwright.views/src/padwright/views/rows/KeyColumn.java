@@ -13,6 +13,7 @@ import padwright.engine.length.Length;
 import padwright.model.FeelerReading;
 import padwright.model.plan.Round;
 import padwright.views.Figures;
+import padwright.views.Gaps;
 import padwright.views.Messages;
 import padwright.views.map.KeyState;
 import padwright.workup.service.KeyJob;
@@ -20,19 +21,18 @@ import padwright.workup.solve.LeafReading;
 import padwright.workup.solve.PadGap;
 import padwright.workup.solve.RoundEffect;
 import padwright.workup.words.Chance;
-import padwright.workup.words.GapWords;
 
 /** The columns of the table of keys. Lengths in thou, but cups in mm. */
 public enum KeyColumn {
 
-	KEY(76, false, KeyRow::label, Comparator.comparing(KeyRow::place)),
+	KEY(72, false, KeyRow::label, Comparator.comparing(KeyRow::place)),
 	READINGS(150, false, row -> row.job().flatMap(KeyJob::lastRound).map(KeyColumn::readings).orElse(""),
 			Comparator.comparing(row -> readingCount(row))),
-	LEVEL(62, true, row -> row.effect().map(effect -> Chance.of(effect.felt().chance())).orElse(""),
+	LEVEL(84, true, row -> row.effect().map(effect -> Chance.of(effect.felt().chance())).orElse(""),
 			chances(RoundEffect::felt)),
 	DONE(150, false, row -> row.job().flatMap(KeyJob::lastRound).map(NotedWork::of).orElse(""),
 			Comparator.comparing(row -> row.job().flatMap(KeyJob::lastRound).map(NotedWork::of).orElse(""))),
-	AFTER(70, true, row -> row.effect().flatMap(RoundEffect::after).map(left -> Chance.of(left.chance())).orElse(""),
+	AFTER(84, true, row -> row.effect().flatMap(RoundEffect::after).map(left -> Chance.of(left.chance())).orElse(""),
 			chances(effect -> effect.after().orElse(null))),
 	STATE(205, false, row -> row.state().inWords(), Comparator.comparing((KeyRow row) -> row.state())),
 	GAP(190, false, row -> row.effect().map(effect -> gap(effect.felt())).orElse(""),
@@ -46,7 +46,7 @@ public enum KeyColumn {
 	/** Columns of words and chances, and of cups, whose heading says millimetres. */
 	private static final Set<KeyColumn> UNITLESS = EnumSet.of(KEY, LEVEL, DONE, AFTER, STATE, CUP, FINDINGS);
 	/** Columns whose texts are to be seen whole. */
-	private static final Set<KeyColumn> WHOLE = EnumSet.of(READINGS, DONE);
+	public static final Set<KeyColumn> WHOLE = Set.of(READINGS, DONE);
 
 	private final int width;
 	private final boolean figure;
@@ -63,7 +63,7 @@ public enum KeyColumn {
 	/** The range at the hour where the gap is likely to be widest. */
 	private static String gap(PadGap gap) {
 		ClockHour hour = gap.widest();
-		return Messages.of("table.gapAt", GapWords.range(gap.band(), hour), hour);
+		return Messages.of("table.gapAt", Gaps.range(gap.band(), hour), hour);
 	}
 
 	private static Length widest(PadGap gap) {
@@ -97,11 +97,6 @@ public enum KeyColumn {
 	/** How wide it is at first, in points. */
 	public int width() {
 		return width;
-	}
-
-	/** Whether it grows with its widest text. */
-	public boolean isWhole() {
-		return WHOLE.contains(this);
 	}
 
 	/** Whether its texts are numbers, that stand to the right. */

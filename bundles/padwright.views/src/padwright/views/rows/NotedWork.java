@@ -5,7 +5,6 @@ import java.util.List;
 
 import padwright.engine.length.Length;
 import padwright.model.plan.Round;
-import padwright.views.Figures;
 import padwright.views.Messages;
 import padwright.workup.solve.FullShims;
 import padwright.workup.solve.PlacedPieces;
@@ -21,10 +20,10 @@ public final class NotedWork {
 		List<String> done = new ArrayList<>();
 		Length full = FullShims.change(round);
 		if (full.signum() != 0) {
-			done.add(Messages.of("work.full", (full.signum() > 0 ? "+" : "\u2212") + Figures.shown(full.abs())));
+			done.add(PieceWords.full(full));
 		}
-		PlacedPieces.takenOut(round).forEach(piece -> done.add(Messages.of("work.out", piece)));
-		PlacedPieces.of(round).forEach(piece -> done.add(piece.toString()));
+		PlacedPieces.takenOut(round).forEach(piece -> done.add(PieceWords.out(piece)));
+		PlacedPieces.of(round).forEach(piece -> done.add(PieceWords.of(piece)));
 		return done.isEmpty() && PlacedPieces.isAnswered(round) ? Messages.of("clock.nothing") : String.join(", ", done);
 	}
 }

@@ -54,7 +54,9 @@ final class BenchModeWindow {
 		BenchSession session = new BenchSession(bench::write, Preferences.benchKeys(), time);
 		session.onGo(bench::choose);
 		session.onSolve(this::solve);
-		session.onTold(ears);
+		if (ears.hear()) {
+			session.onTold(ears);
+		}
 		themes = new Themes(palette -> control().setPalette(palette));
 		control = new BenchControl(shell, themes.palette(), session, shell::close);
 		work = new RowWork<>(shell.getDisplay(), ClockState::of, this::show);

@@ -27,6 +27,11 @@ final class Ears implements Consumer<Told> {
 				: Optional.of(new Tones()));
 	}
 
+	/** Whether anything is read back. */
+	boolean hear() {
+		return voice.isPresent() || tones.isPresent();
+	}
+
 	@Override
 	public void accept(Told told) {
 		voice.ifPresent(speaker -> speaker.say(told.words()));

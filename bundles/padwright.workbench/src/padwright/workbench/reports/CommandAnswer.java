@@ -11,7 +11,7 @@ import org.eclipse.core.resources.IResource;
 import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.jobs.Job;
 
-import padwright.commands.PadwrightApplication;
+import padwright.commands.Main;
 import padwright.workbench.Messages;
 import padwright.workbench.session.StatusLine;
 import padwright.workbench.shops.OpenShops;
@@ -34,7 +34,7 @@ record CommandAnswer(int status, String text) {
 		PrintStream out = new PrintStream(results, true, StandardCharsets.UTF_8);
 		List<String> arguments = new ArrayList<>(List.of(command, subject.toString()));
 		arguments.addAll(options);
-		int status = PadwrightApplication.run(arguments, out, out);
+		int status = Main.run(arguments, out, out);
 		return new CommandAnswer(status, results.toString(StandardCharsets.UTF_8));
 	}
 

@@ -17,8 +17,9 @@ import padwright.engine.drift.Climate;
 import padwright.engine.leak.Air;
 import padwright.engine.leak.Tester;
 import padwright.language.ide.server.LocalServer;
+import padwright.model.Present;
+import padwright.model.keysystem.KeySystem;
 import padwright.model.plan.Document;
-import padwright.model.plan.Plan;
 import padwright.model.stock.Stock;
 import padwright.workbench.Messages;
 import padwright.workbench.session.LanguageSession;
@@ -37,10 +38,12 @@ import padwright.workup.report.DriftReport;
 import padwright.workup.report.LeakReport;
 import padwright.workup.report.QuoteReport;
 import padwright.workup.report.Report;
+import padwright.workup.report.SoundReport;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.PlanSolution;
 import padwright.workup.solve.PlanSolver;
 import padwright.workup.solve.WrittenAnswers;
+import padwright.workup.sound.SystemSound;
 
 /** The reports about one plan. */
 final class PlanReports {
@@ -87,6 +90,27 @@ final class PlanReports {
 		return of(file, (plan, monitor) -> DiagnosisReport.of(PlanDiagnosis.of(plan, bad, good)));
 	}
 
+	/**
+	 * Of the system of a plan, or of the first one in a file of systems.
+	 *
+	 * @throws IllegalArgumentException when it is made, if a size is missing
+	 */
+	static ReportMaker sound(Path file) {
+		return monitor -> {
+			SystemSound sound = SystemSound.of(system(file));
+			sound.missing().stream().findFirst().ifPresent(size -> {
+				throw new IllegalArgumentException(size.advice().inOneLine());
+			});
+			return new Made(SoundReport.of(sound, true), Map.of(Made.OWN, file));
+		};
+	}
+
+	private static KeySystem system(Path file) {
+		Optional<KeySystem> first = document(file).map(Document::getSystems).flatMap(all -> all.stream().findFirst());
+		return first.or(() -> Present.of(plan(file).plan().getSystem())).orElseThrow(
+				() -> new IllegalArgumentException(Messages.get("report.noPlan", file.getFileName())));
+	}
+
 	static ReportMaker compare(Path earlier, Path later) {
 		return monitor -> new Made(ComparisonReport.of(PlanComparison.of(solve(plan(earlier), monitor),
 				solve(plan(later), monitor))), Map.of(Made.OWN, later));
@@ -102,11 +126,16 @@ final class PlanReports {
 
 	/** The first plan of a document as its text is now. */
 	private static ServicePlan plan(Path file) {
+		return document(file).map(Document::getPlans).flatMap(plans -> plans.stream().findFirst()).map(ServicePlan::new)
+				.orElseThrow(() -> new IllegalArgumentException(Messages.get("report.noPlan", file.getFileName())));
+	}
+
+	/** As its text is now; nothing for an empty file. */
+	private static Optional<Document> document(Path file) {
 		LocalServer server = LanguageSession.get().running()
 				.orElseThrow(() -> new IllegalArgumentException(Messages.get("format.notYet")));
-		return read(server, file).getContents().stream().filter(Document.class::isInstance)
-				.<Plan>flatMap(document -> ((Document) document).getPlans().stream()).findFirst().map(ServicePlan::new)
-				.orElseThrow(() -> new IllegalArgumentException(Messages.get("report.noPlan", file.getFileName())));
+		return read(server, file).getContents().stream().filter(Document.class::isInstance).map(Document.class::cast)
+				.findFirst();
 	}
 
 	/** A change while it is being read cancels the reading, which is then begun again. */

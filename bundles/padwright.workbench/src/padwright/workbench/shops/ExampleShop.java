@@ -88,6 +88,16 @@ public final class ExampleShop {
 		copy(marker, folder.resolve(ShopFolder.MARKER));
 	}
 
+	/**
+	 * Copies one file of the shop into a folder.
+	 *
+	 * @param path in the shop
+	 * @throws IOException if it cannot be written
+	 */
+	public static void copy(String path, Path folder) throws IOException {
+		copy(files().get(path), folder.resolve(path));
+	}
+
 	private static Map<String, URL> files() {
 		Map<String, URL> files = new TreeMap<>();
 		String top = "/" + ENTRIES + "/";

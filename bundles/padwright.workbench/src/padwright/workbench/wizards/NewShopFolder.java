@@ -14,9 +14,13 @@ import padwright.language.shop.ShopFolder;
 import padwright.language.start.FileName;
 import padwright.language.start.ShopMark;
 import padwright.language.start.StockText;
+import padwright.workbench.shops.ExampleShop;
 
 /** Makes the folder of a new shop: aside first, then in place in one move, so that no half of it is ever there. */
 final class NewShopFolder {
+
+	/** A whole flute, whose text says that its dimensions are invented. */
+	private static final String STARTER_SYSTEM = "systems/boehm.keys";
 
 	private NewShopFolder() {
 	}
@@ -25,14 +29,18 @@ final class NewShopFolder {
 	 * Makes the folder.
 	 *
 	 * @param folder not there yet, or empty
+	 * @param system whether there is a key system to begin with
 	 * @param stock name of the stock list to begin with
 	 * @throws IOException if it cannot be made; nothing of it is left then
 	 */
-	static void make(Path folder, Optional<String> stock) throws IOException {
+	static void make(Path folder, boolean system, Optional<String> stock) throws IOException {
 		Path aside = Files.createDirectory(folder.resolveSibling("." + folder.getFileName() + ".new"));
 		try {
 			for (String part : List.of("systems", "stock", "plans")) {
 				Files.createDirectory(aside.resolve(part));
+			}
+			if (system) {
+				ExampleShop.copy(STARTER_SYSTEM, aside);
 			}
 			if (stock.isPresent()) {
 				write(aside.resolve("stock").resolve(FileName.of(stock.get(), "stock")), StockText.starter(stock.get()));

@@ -21,6 +21,7 @@ final class NewShopPage extends StartPage {
 
 	private Text parent;
 	private Text name;
+	private Button withSystem;
 	private Button withStock;
 	private Text stock;
 
@@ -32,6 +33,7 @@ final class NewShopPage extends StartPage {
 	void fill(Form form) {
 		name = form.text("new.shop.name", "");
 		parent = form.text("new.shop.parent", System.getProperty("user.home"), "new.browse", this::browse);
+		withSystem = form.check("new.shop.withSystem", true);
 		withStock = form.check("new.shop.withStock", true);
 		stock = form.text("new.shop.stock", FIRST_STOCK);
 	}
@@ -86,6 +88,11 @@ final class NewShopPage extends StartPage {
 	/** The folder to be. */
 	Path folder() {
 		return Path.of(parent.getText()).resolve(name.getText().strip());
+	}
+
+	/** Whether there is to be a key system to begin with. */
+	boolean withStarterSystem() {
+		return withSystem.getSelection();
 	}
 
 	/** The name of the stock list to begin with. */

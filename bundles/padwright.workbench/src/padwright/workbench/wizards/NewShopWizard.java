@@ -27,10 +27,11 @@ public final class NewShopWizard extends NewWizard {
 	@Override
 	public boolean performFinish() {
 		Path folder = page.folder();
+		boolean system = page.withStarterSystem();
 		Optional<String> stock = page.starterStock();
 		return carryOut(monitor -> {
 			try {
-				NewShopFolder.make(folder, stock);
+				NewShopFolder.make(folder, system, stock);
 			} catch (IOException failed) {
 				throw new CoreException(
 						Status.error(Messages.get("save.failed", folder, failed.getLocalizedMessage()), failed));

@@ -8,8 +8,8 @@ import java.util.function.Function;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.Status;
 
-import padwright.engine.length.Length;
 import padwright.language.ide.server.LocalServer;
+import padwright.language.start.FirstLines;
 import padwright.language.start.PlanLines;
 import padwright.language.start.PlanText;
 import padwright.model.keysystem.KeySystem;
@@ -26,10 +26,10 @@ import padwright.workbench.session.LanguageSession;
  * What was said of a plan that is to be written.
  *
  * @param template whose first lines it takes
- * @param tolerance where no template says it
+ * @param first what its first lines say where there is no template
  */
 record PlanDraft(String name, String title, String serial, ShopIndex.Entry system, Optional<ShopIndex.Entry> stock,
-		Optional<ShopIndex.Entry> template, Length tolerance) {
+		Optional<ShopIndex.Entry> template, FirstLines first) {
 
 	/**
 	 * Its text, with a row for every key of the system. Not in the UI thread.
@@ -39,7 +39,7 @@ record PlanDraft(String name, String title, String serial, ShopIndex.Entry syste
 	String text() throws CoreException {
 		String stockName = stock.map(ShopIndex.Entry::name).orElse("");
 		KeySystem keys = read(system, Document::getSystems);
-		PlanLines lines = template.isEmpty() ? PlanLines.usual(tolerance)
+		PlanLines lines = template.isEmpty() ? first.lines()
 				: PlanLines.of(read(template.get(), Document::getPlans), stockName);
 		return new PlanText(name, title, system.name(), serial, stockName, LocalDate.now(), lines,
 				EffectiveSystem.of(keys).keys().stream().map(EffectiveKey::name).toList()).toString();

@@ -31,7 +31,8 @@ public final class DiagnosisReport {
 
 	public static Report of(PlanDiagnosis found) {
 		DiagnosisReport report = new DiagnosisReport(found);
-		return new Report(Messages.of("report.diagnosis.title", found.plan().plan().getName()), List.of(report.lead()),
+		return new Report(Messages.of("report.diagnosis.title", found.plan().plan().getName()),
+				List.of(report.lead(), Messages.of(found.heard() ? "report.diagnosis.heard" : "report.diagnosis.logical")),
 				List.of(report.table()));
 	}
 
@@ -64,6 +65,9 @@ public final class DiagnosisReport {
 
 	/** Pads that the same notes clear are told together. */
 	private String explain(Contradiction contradiction) {
+		if (found.heard()) {
+			return Messages.of("report.diagnosis.unexplained", contradiction.note());
+		}
 		Map<List<String>, List<String>> padsByNotes = new LinkedHashMap<>();
 		contradiction.clearedBy().forEach((pad, notes) -> padsByNotes
 				.computeIfAbsent(notes, cleared -> new ArrayList<>()).add(pad));

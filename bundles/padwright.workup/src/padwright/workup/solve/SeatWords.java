@@ -9,8 +9,10 @@ import java.util.stream.Stream;
 import padwright.engine.clock.ClockHour;
 import padwright.engine.evidence.DoubtedReading;
 import padwright.engine.evidence.FeltReading;
+import padwright.engine.evidence.FeltRound;
 import padwright.engine.length.Length;
 import padwright.engine.seating.Limit;
+import padwright.engine.seating.NextHour;
 import padwright.engine.seating.SeatAnswer;
 import padwright.engine.seating.WhyNothing;
 import padwright.model.Present;
@@ -151,8 +153,17 @@ public final class SeatWords {
 	private Stream<String> limit() {
 		Stream<String> limit = seat.limit() == Limit.NONE || seat.heldOff() ? Stream.empty()
 				: Stream.of(Messages.of("seat.limit." + name(seat.limit())));
-		return Stream.concat(limit, seat.next().stream()
-				.map(next -> Messages.of("seat.next", next.hour(), Chance.of(next.gain()))));
+		return Stream.concat(limit, seat.next().stream().map(this::next));
+	}
+
+	private String next(NextHour next) {
+		return everyHourDrags() ? Messages.of("seat.makeSure", next.hour(), Chance.of(next.open()))
+				: Messages.of("seat.next", next.hour(), Chance.of(next.gain()));
+	}
+
+	private boolean everyHourDrags() {
+		List<FeltRound> rounds = answer.problem().rounds();
+		return rounds.get(rounds.size() - 1).readings().stream().allMatch(FeltReading::drags);
 	}
 
 	private Stream<String> unread() {

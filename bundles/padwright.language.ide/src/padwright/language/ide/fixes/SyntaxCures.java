@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 
 import padwright.engine.clock.ClockHour;
+import padwright.engine.length.LengthUnit;
 import padwright.language.edit.TextEdit;
 import padwright.language.ide.words.Messages;
 import padwright.language.messages.SyntaxMessages;
@@ -25,7 +26,8 @@ final class SyntaxCures {
 
 	/** A piece that is written up to here, with the word or comma before it. */
 	private static final Pattern PIECE = Pattern.compile(
-			"\\s*(?:,|\\bshim\\b)\\s*(?:[\\d.]+(?:\\s*(?:thou|mm|um))?(?:\\s+from(?:\\s+([\\d.]+)(?:\\s+(to))?)?)?)?$");
+			"\\s*(?:,|\\bshim\\b)\\s*(?:[\\d.]+(?:\\s*(?:" + String.join("|", LengthUnit.symbols())
+					+ "))?(?:\\s+from(?:\\s+([\\d.]+)(?:\\s+(to))?)?)?)?$");
 
 	private SyntaxCures() {
 	}

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
 
@@ -16,7 +17,7 @@ import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 
-import padwright.commands.PadwrightApplication;
+import padwright.commands.Main;
 import padwright.engine.bench.Adviser;
 import padwright.engine.clock.Arc;
 import padwright.engine.clock.ClockHour;
@@ -61,7 +62,7 @@ final class CommandAdviser implements Adviser {
 		write(plan, text(rounds));
 		ByteArrayOutputStream out = new ByteArrayOutputStream();
 		ByteArrayOutputStream err = new ByteArrayOutputStream();
-		PadwrightApplication.run(List.of("solve", "--json", plan.toString()),
+		Main.run(List.of("solve", "--json", plan.toString()),
 				new PrintStream(out, true, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8));
 		JsonObject key = JsonParser.parseString(out.toString(StandardCharsets.UTF_8)).getAsJsonObject()
 				.getAsJsonArray("keys").get(0).getAsJsonObject();
@@ -69,7 +70,9 @@ final class CommandAdviser implements Adviser {
 			throw new IllegalStateException(key + "\n" + err.toString(StandardCharsets.UTF_8) + "\n" + text(rounds));
 		}
 		return new Advice(pieces(key, "pieces"), pieces(key, "takeOut"), thou(key.get("stackChange")),
-				key.get("heldOff").getAsBoolean(), key.get("chanceNow").getAsDouble(), key.get("chance").getAsDouble());
+				key.get("heldOff").getAsBoolean(), key.get("chanceNow").getAsDouble(), key.get("chance").getAsDouble(),
+				Optional.ofNullable(key.getAsJsonObject("next"))
+						.map(next -> ClockHour.ofHour(next.get("hour").getAsBigDecimal())));
 	}
 
 	private String text(List<FeltRound> rounds) {

@@ -34,8 +34,8 @@ public final class RoundsReport {
 		RoundsReport report = new RoundsReport(Integer.parseInt(arguments[0]));
 		System.out.printf("%d pads each; per cent in which every hour drags after 1, 2, 3 rounds of film, never within"
 				+ " eight; of those the share truly level, and level to 0.1 thou more%n", report.pads);
-		System.out.printf("%-30s %5s %-6s %-14s %14s %6s %6s %6s %7s %7s %8s%n", "instrument", "hours", "graded",
-				"method", "after 1/2/3", "never", "true", "near", "rounds", "pieces", "bad none");
+		System.out.printf("%-30s %5s %-6s %-14s %14s %6s %6s %6s %7s %7s %8s %8s%n", "instrument", "hours", "graded",
+				"method", "after 1/2/3", "never", "true", "near", "rounds", "pieces", "readings", "bad none");
 		for (Instrument instrument : Instrument.values()) {
 			report.play(instrument);
 		}
@@ -51,9 +51,12 @@ public final class RoundsReport {
 				RoundsTable answered = print(instrument, hours, graded, Method.ANSWERED);
 				told.addAll(answered.told());
 				if (hours == BASE_HOURS && !graded) {
+					double thumb = print(instrument, hours, graded, Method.RULE_OF_THUMB).meanRounds();
 					rounds += answered.meanRounds();
-					byThumb += print(instrument, hours, graded, Method.RULE_OF_THUMB).meanRounds();
+					byThumb += thumb;
 					print(instrument, hours, graded, Method.RIM_KNOWN);
+					System.out.printf(Locale.ROOT, "%s: %.2f rounds of film for one by the rule of thumb%n", instrument.label(),
+							answered.meanRounds() / thumb);
 				}
 			}
 		}
@@ -61,12 +64,13 @@ public final class RoundsReport {
 
 	private RoundsTable print(Instrument instrument, int hours, boolean graded, Method method) {
 		RoundsTable table = RoundsTable.play(pads, instrument, hours, graded, method);
-		System.out.printf(Locale.ROOT, "%-30s %5d %-6s %-14s %14s %6.1f %6.0f %6.0f %7.2f %7.2f %8d%n",
+		System.out.printf(Locale.ROOT, "%-30s %5d %-6s %-14s %14s %6.1f %6.0f %6.0f %7.2f %7.2f %8.1f %8d%n",
 				instrument.label(), hours, graded ? "yes" : "no", method.name().toLowerCase(Locale.ROOT).replace('_', ' '),
 				"%.0f / %.0f / %.0f".formatted(100 * table.levelAfter(1), 100 * table.levelAfter(2),
 						100 * table.levelAfter(3)),
 				100 * table.never(), 100 * table.trulyLevel(), 100 * table.nearlyLevel(), table.meanRounds(),
-				table.meanPieces(), table.told().stream().filter(Told::noneUnexplained).count());
+				table.meanPieces(), table.meanReadings(),
+				table.told().stream().filter(Told::noneUnexplained).count());
 		return table;
 	}
 }

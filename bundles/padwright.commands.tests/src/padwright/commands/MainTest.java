@@ -8,23 +8,21 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
-import java.lang.reflect.Proxy;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-
-import org.eclipse.equinox.app.IApplicationContext;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
-class PadwrightApplicationTest {
+class MainTest {
 
 	@Command
 	static final class FailingCommand implements Runnable {
@@ -49,14 +47,14 @@ class PadwrightApplicationTest {
 
 	@Test
 	void versionGoesToTheResults() {
-		assertEquals(ExitStatus.CLEAN, run(new Padwright(), "--version"));
+		assertEquals(ExitStatus.CLEAN, run("--version"));
 		assertTrue(text(out).startsWith("padwright 0.1.0"), text(out));
 		assertEquals("", text(err));
 	}
 
 	@Test
 	void unknownOptionIsUnusableInput() {
-		assertEquals(ExitStatus.UNUSABLE, run(new Padwright(), "--no-such-option"));
+		assertEquals(ExitStatus.UNUSABLE, run("--no-such-option"));
 		assertEquals("", text(out));
 		assertTrue(text(err).contains("--no-such-option"), text(err));
 		assertFalse(text(err).contains("\tat "), text(err));
@@ -64,7 +62,7 @@ class PadwrightApplicationTest {
 
 	@Test
 	void failureIsOneLineWithItsReason() {
-		assertEquals(ExitStatus.FAULT, run(new FailingCommand()));
+		assertEquals(ExitStatus.FAULT, execute(new FailingCommand()));
 		assertEquals(1, text(err).lines().count(), text(err));
 		assertTrue(text(err).contains("out of shellac"), text(err));
 	}
@@ -72,7 +70,7 @@ class PadwrightApplicationTest {
 	/** It must not look like a file that cannot be used, and somebody must be able to find it. */
 	@Test
 	void aFaultOfTheProgramLeavesARecordToSend() throws Exception {
-		run(new FailingCommand());
+		execute(new FailingCommand());
 		Matcher named = Pattern.compile("Please send (\\S+) to").matcher(text(err));
 		assertTrue(named.find(), text(err));
 		Path log = Path.of(named.group(1));
@@ -90,7 +88,7 @@ class PadwrightApplicationTest {
 
 	@Test
 	void evenAnErrorIsOneLine() {
-		assertEquals(ExitStatus.FAULT, run(new BrokenCommand()));
+		assertEquals(ExitStatus.FAULT, execute(new BrokenCommand()));
 		assertEquals(1, text(err).lines().count(), text(err));
 	}
 
@@ -103,7 +101,7 @@ class PadwrightApplicationTest {
 		try {
 			Locale.setDefault(Locale.Category.DISPLAY, Locale.GERMAN);
 			System.setOut(stream(out));
-			assertEquals(ExitStatus.FINDINGS, new PadwrightApplication().start(asking("check", plan.toString())));
+			assertEquals(ExitStatus.FINDINGS, Main.inEnglish("check", plan.toString()));
 		} finally {
 			System.setOut(results);
 			Locale.setDefault(Locale.Category.DISPLAY, before);
@@ -117,21 +115,19 @@ class PadwrightApplicationTest {
 		Locale before = Locale.getDefault(Locale.Category.DISPLAY);
 		try {
 			Locale.setDefault(Locale.Category.DISPLAY, Locale.GERMAN);
-			assertEquals(ExitStatus.FINDINGS, run(new Padwright(), "check", plan.toString()));
+			assertEquals(ExitStatus.FINDINGS, run("check", plan.toString()));
 		} finally {
 			Locale.setDefault(Locale.Category.DISPLAY, before);
 		}
 		assertTrue(text(out).contains("Klappensystem Mini gibt es nicht"), text(out));
 	}
 
-	private static IApplicationContext asking(String... arguments) {
-		return (IApplicationContext) Proxy.newProxyInstance(PadwrightApplicationTest.class.getClassLoader(),
-				new Class<?>[] { IApplicationContext.class },
-				(context, method, none) -> Map.of(IApplicationContext.APPLICATION_ARGS, arguments));
+	private int run(String... arguments) {
+		return Main.run(List.of(arguments), stream(out), stream(err));
 	}
 
-	private int run(Object command, String... arguments) {
-		return PadwrightApplication.run(command, arguments, stream(out), stream(err));
+	private int execute(Runnable command) {
+		return Main.run(() -> new CommandLine(command), new String[0], stream(out), stream(err));
 	}
 
 	private static PrintStream stream(ByteArrayOutputStream bytes) {

@@ -1,0 +1,124 @@
+package padwright.commands;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+import com.google.gson.JsonArray;
+import com.google.gson.JsonElement;
+
+class SoundFitTest {
+
+	private static final Path SYSTEMS = CommandRun.EXAMPLES.resolve("systems");
+	private static final String BASE = """
+			unit mm
+			system Base {
+				joint head long 100 bore 19 embouchure 12 by 10 chimney 5 at 50 cork 17
+				joint body long 480 bore 19
+				touch L1
+				touch "Side key"
+				hole H1 8 chimney 3 by L1 at 320 // stays
+				key K by "Side key" hole 12.5 mm chimney 3 cup 16 rise 3 at 400
+				note D4 : L1 "Side key"
+				note E4 : L1
+				note F4 :
+			}
+			""";
+
+	@TempDir
+	private Path folder;
+
+	/** The shipped flutes in the first two octaves: within 30 cents as they are, within 5 once fitted. */
+	@ParameterizedTest
+	@ValueSource(strings = { "boehm", "boehm-b-foot", "piccolo", "alto", "bass" })
+	void shippedFlutesAreNearAndComeInTune(String name) throws IOException {
+		Path system = SYSTEMS.resolve(name + ".keys");
+		String text = Files.readString(system);
+		CommandRun run = CommandRun.padwright("sound", system, "--fit", "--json");
+		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
+		assertTrue(farthest(run.json().getAsJsonArray("before")) < 30, run.out());
+		assertTrue(farthest(run.json().getAsJsonArray("after")) < 5, run.out());
+		assertEquals(text, Files.readString(system), "only proposed");
+	}
+
+	private static double farthest(JsonArray notes) {
+		return StreamSupport.stream(notes.spliterator(), false).map(JsonElement::getAsJsonObject)
+				.filter(note -> note.get("octave").getAsInt() <= 2 && note.get("purpose").getAsString().equals("usual"))
+				.mapToDouble(note -> Math.abs(note.get("cents").getAsDouble())).max().orElseThrow();
+	}
+
+	/** What the copy says is what was promised, to the last digit. */
+	@Test
+	void theTextIsWrittenToACopy() throws IOException {
+		Path file = CommandRun.write(folder, "base.keys", BASE);
+		Path copy = folder.resolve("copy").resolve("fitted.keys");
+		Files.createDirectories(copy.getParent());
+		CommandRun run = CommandRun.padwright("sound", file, "--fit", "--json", "--octaves", "1", "--move", "20", "--write",
+				copy);
+		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
+		assertTrue(run.err().startsWith("wrote the text with these changes to "), run.err());
+		assertEquals(BASE, Files.readString(file));
+		String text = Files.readString(copy);
+		assertTrue(text.contains(" chimney 3 by L1 at 3") && text.contains(" // stays"), text);
+		assertTrue(text.matches("(?s).*hole 12[.][0-9]+ mm chimney.*"), "in the unit that was written: " + text);
+		assertEquals(run.json().getAsJsonArray("after"),
+				CommandRun.padwright("sound", copy, "--json").json().getAsJsonArray("notes"));
+	}
+
+	/** A unified diff with line numbers, and the caution. */
+	@Test
+	void peopleGetTheLinesToChange() {
+		Path file = CommandRun.write(folder, "base.keys", BASE);
+		CommandRun run = CommandRun.padwright("sound", file, "--fit", "--octaves", "1", "--move", "20");
+		assertTrue(run.out().contains("not for an instrument in service: metal is not taken off"), run.out());
+		List<String> lines = run.out().lines().toList();
+		int hunk = lines.indexOf("@@ -8,1 +8,1 @@");
+		assertEquals("-\tkey K by \"Side key\" hole 12.5 mm chimney 3 cup 16 rise 3 at 400", lines.get(hunk + 1));
+		assertTrue(lines.get(hunk + 2).startsWith("+\tkey K by \"Side key\" hole 12."), lines.get(hunk + 2));
+		String[] note = run.line("F4").split("[|]");
+		assertTrue(Math.abs(Double.parseDouble(note[3])) < Math.abs(Double.parseDouble(note[2])), run.line("F4"));
+	}
+
+	/** What a system inherits is changed in its own text, never in that of its base. */
+	@Test
+	void inheritedSizesAreChangedAtTheEndOfTheSystem() throws IOException {
+		CommandRun.write(folder, "base.keys", BASE);
+		Path file = CommandRun.write(folder, "mine.keys", "unit mm\nsystem Mine based on Base {\n\tpitch 430 Hz\n}\n");
+		Path copy = folder.resolve("mine.txt");
+		CommandRun run = CommandRun.padwright("sound", file, "--fit", "--octaves", "1", "--move", "20", "--write", copy);
+		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
+		String text = Files.readString(copy);
+		assertTrue(text.matches("(?s)unit mm\\nsystem Mine based on Base \\{\\n\\tpitch 430 Hz\\n"
+				+ "(\\tchange [^\\n]+\\n)+\\}\\n"), text);
+		assertTrue(text.matches("(?s).*\\tchange K hole [0-9.]+ at [0-9.]+\\n.*"), text);
+		assertTrue(text.contains("\tchange hole H1 ") && text.contains("\tchange joint body long "), text);
+		assertTrue(run.out().contains("@@ -3,0 +4,3 @@\n+\tchange "), run.out());
+	}
+
+	@Test
+	void wrongOptionsAreToldInOneLine() throws IOException {
+		Path file = CommandRun.write(folder, "base.keys", BASE);
+		for (String[] wrong : new String[][] { { "--write", "x.keys" }, { "--fit", "--move", "-1" },
+				{ "--fit", "--move", "0", "--widen", "0" }, { "--fit", "--octaves", "0" },
+				{ "--fit", "--write", file.toString() } }) {
+			CommandRun run = CommandRun.padwright(Stream
+					.concat(Stream.of("sound", file), Arrays.stream(wrong)).toArray());
+			assertEquals(ExitStatus.UNUSABLE, run.status(), List.of(wrong) + run.err());
+			assertFalse(run.showsItsInside(), run.err());
+			assertEquals(BASE, Files.readString(file));
+		}
+	}
+}

@@ -1,0 +1,51 @@
+package padwright.commands;
+
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Supplier;
+
+import picocli.CommandLine;
+
+/** The command line as a plain program, without the module framework that the window needs. */
+public final class Main {
+
+	private Main() {
+	}
+
+	/** Runs one command and ends the process with its exit status. */
+	public static void main(String[] arguments) {
+		int status = inEnglish(arguments);
+		ClassArchive.ofThisProgram().ifPresent(ClassArchive::keepUpToDate);
+		System.exit(status);
+	}
+
+	/** Speaks English everywhere, so that scripts can read it. */
+	static int inEnglish(String... arguments) {
+		Locale.setDefault(Locale.Category.DISPLAY, Locale.ENGLISH);
+		return run(List.of(arguments), System.out, System.err);
+	}
+
+	/**
+	 * Runs a command within another program, such as the workbench, in the language of that program. Nothing escapes: not
+	 * even an error of Java ends without a status and a line that tells of it.
+	 *
+	 * @return the exit status that the process would have had
+	 */
+	public static int run(List<String> arguments, PrintStream out, PrintStream err) {
+		String[] words = arguments.toArray(String[]::new);
+		return run(() -> Padwright.commandLine(words), words, out, err);
+	}
+
+	static int run(Supplier<CommandLine> commands, String[] arguments, PrintStream out, PrintStream err) {
+		try {
+			return new CommandLineTool(commands.get(), out, err).run(arguments);
+		} catch (Throwable failure) {
+			return CommandLineTool.fail(failure, new PrintWriter(err, true));
+		} finally {
+			out.flush();
+			err.flush();
+		}
+	}
+}

@@ -1,0 +1,134 @@
+package padwright.language.edit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.xtext.conversion.IValueConverterService;
+import org.eclipse.xtext.nodemodel.ICompositeNode;
+import org.eclipse.xtext.nodemodel.INode;
+import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
+import org.eclipse.xtext.resource.XtextResource;
+
+import padwright.engine.length.Length;
+import padwright.engine.length.LengthUnit;
+import padwright.model.LengthText;
+import padwright.model.Lengths;
+import padwright.model.Measure;
+import padwright.model.keysystem.HoleFeatures;
+import padwright.model.keysystem.KeyFeatures;
+import padwright.model.keysystem.KeySystem;
+import padwright.model.keysystem.KeySystemPackage.Literals;
+import padwright.model.systems.EffectiveHole;
+import padwright.model.systems.EffectiveJoint;
+import padwright.model.systems.Merged;
+import padwright.workup.sound.SizeChange;
+
+/**
+ * Puts changed sizes into the text of a key system. A size that the system says itself is replaced where it stands, in its
+ * unit; for inherited ones changes are written as the last lines of the system. The rest of the text stays as it is.
+ */
+public final class FitEdits {
+
+	private final KeySystem system;
+	private final List<TextEdit> edits = new ArrayList<>();
+	private final Map<Merged<?, ?>, StringBuilder> inherited = new LinkedHashMap<>();
+
+	/**
+	 * Where a size is written.
+	 *
+	 * @param element that says it
+	 */
+	private record Said(EObject element, EAttribute attribute) {
+
+		Length length() {
+			return Lengths.of((Measure) element.eGet(attribute), element).orElseThrow();
+		}
+	}
+
+	private FitEdits(KeySystem system) {
+		this.system = system;
+	}
+
+	/** Diameters stand before places, as the grammar has it. */
+	public static List<TextEdit> of(KeySystem system, List<SizeChange> changes) {
+		FitEdits fit = new FitEdits(system);
+		for (SizeChange.Size size : List.of(SizeChange.Size.DIAMETER, SizeChange.Size.PLACE, SizeChange.Size.LENGTH)) {
+			changes.stream().filter(change -> change.size() == size).forEach(fit::add);
+		}
+		fit.addInherited();
+		return fit.edits;
+	}
+
+	private void add(SizeChange change) {
+		Said said = change.part().features().stream().flatMap(features -> said(features, change.size()).stream())
+				.findFirst().orElseThrow();
+		Length length = said.length().plus(change.by());
+		if (EcoreUtil.isAncestor(system, said.element())) {
+			INode node = NodeModelUtils.findNodesForFeature(said.element(), said.attribute()).get(0);
+			LengthUnit unit = ((Measure) said.element().eGet(said.attribute())).unit();
+			edits.add(Clauses.replaced(node, written(length, unit, said.element())));
+		} else {
+			inherited.computeIfAbsent(change.part(), this::beginning).append(word(change))
+					.append(written(length, null, system));
+		}
+	}
+
+	private static Optional<Said> said(EObject features, SizeChange.Size size) {
+		return switch (size) {
+		case PLACE -> said(features, Literals.PLACED__POSITION);
+		case LENGTH -> said(features, Literals.JOINT_FEATURES__LENGTH);
+		case DIAMETER -> Optional.<EObject>ofNullable(features instanceof KeyFeatures key ? key.getHole()
+				: ((HoleFeatures) features).getSize()).flatMap(hole -> said(hole, Literals.TONE_HOLE__DIAMETER));
+		};
+	}
+
+	private static Optional<Said> said(EObject element, EAttribute attribute) {
+		return Optional.ofNullable(element.eGet(attribute)).map(measure -> new Said(element, attribute));
+	}
+
+	/** In the unit that stood there; in millimetres where that would not be exact. */
+	private static String written(Length length, LengthUnit before, EObject context) {
+		LengthUnit unit = Lengths.unit(before, context);
+		Optional<String> number = LengthText.number(length, unit);
+		return number.isEmpty() ? length.in(LengthUnit.MILLIMETRE, 6).toPlainString() + " mm"
+				: number.get() + (before == null ? "" : " " + unit.symbol());
+	}
+
+	private StringBuilder beginning(Merged<?, ?> part) {
+		IValueConverterService names = ((XtextResource) system.eResource()).getResourceServiceProvider()
+				.get(IValueConverterService.class);
+		boolean isJoint = part instanceof EffectiveJoint;
+		String kind = isJoint ? "joint " : part instanceof EffectiveHole ? "hole " : "";
+		return new StringBuilder("change ").append(kind)
+				.append(names.toString(part.name(), isJoint ? "JointName" : "Name"));
+	}
+
+	private static String word(SizeChange change) {
+		return switch (change.size()) {
+		case PLACE -> " at ";
+		case LENGTH -> " long ";
+		case DIAMETER -> change.part() instanceof EffectiveHole ? " " : " hole ";
+		};
+	}
+
+	/** Before the brace that closes the system. */
+	private void addInherited() {
+		if (inherited.isEmpty()) {
+			return;
+		}
+		ICompositeNode node = NodeModelUtils.findActualNodeFor(system);
+		String text = node.getRootNode().getText();
+		int brace = node.getEndOffset() - 1;
+		int lineStart = text.lastIndexOf('\n', brace) + 1;
+		boolean isAlone = text.substring(lineStart, brace).isBlank();
+		String lines = inherited.values().stream().map(line -> "\t" + line + "\n").collect(Collectors.joining());
+		edits.add(new TextEdit(isAlone ? lineStart : brace, 0, isAlone ? lines : "\n" + lines));
+	}
+}
