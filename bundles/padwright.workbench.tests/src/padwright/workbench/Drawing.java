@@ -1,5 +1,7 @@
 package padwright.workbench;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -41,7 +43,9 @@ final class Drawing {
 		Driver.waitFor(system, () -> layout.editing().layout().system()
 				.filter(drawn -> drawn.getName().equals(system)).isPresent());
 		Drawing drawing = new Drawing(editor, layout);
+		drawing.settled();
 		Driver.ui(() -> {
+			layout.canvas().showWhole();
 			layout.canvas().zoom(ENLARGED);
 			return null;
 		});
@@ -58,7 +62,11 @@ final class Drawing {
 
 	/** Waits until the text says something, and the drawing is of that text. */
 	void expect(String words) throws Exception {
-		Driver.waitFor(words + " in\n" + text(), () -> Driver.document(editor).get().contains(words));
+		try {
+			Driver.waitFor(words, () -> Driver.document(editor).get().contains(words));
+		} catch (AssertionError never) {
+			throw new AssertionError(never.getMessage() + ", but\n" + text(), never);
+		}
 		settled();
 	}
 
@@ -116,13 +124,14 @@ final class Drawing {
 		});
 	}
 
-	/** Drags from one place of the tube to another, which is brought into the window on the way as the hand would. */
+	/** Drags from one place of the tube to another near it. */
 	void drag(double fromAlong, double fromAround, double toAlong, double toAround) throws Exception {
 		Driver.ui(() -> {
 			Point from = seen(fromAlong, fromAround);
 			mouse(SWT.MouseDown, from, 0);
 			mouse(SWT.MouseMove, new Point(from.x + 5, from.y), SWT.BUTTON1);
 			mouse(SWT.MouseMove, layout.point(toAlong, toAround), SWT.BUTTON1);
+			assertTrue(layout.editing().isDragging(), "nothing is dragged from " + fromAlong);
 			mouse(SWT.MouseUp, layout.point(toAlong, toAround), SWT.BUTTON1);
 			return null;
 		});

@@ -46,27 +46,39 @@ public final class ElementFields {
 	}
 
 	/**
-	 * The fields of an element and of its single parts, in the order of the model. Of a part that is missing there is the
-	 * reference that it begins with, since to choose that makes the part.
+	 * The fields of an element and of its single parts, in the order of the model; those that its grammar has no words for
+	 * are left out. Of a part that is missing there is the reference that it begins with, since to choose that makes the
+	 * part, or else the part as one text.
 	 */
 	public static List<ElementField> of(EObject element) {
 		List<ElementField> fields = new ArrayList<>();
 		for (EAttribute attribute : element.eClass().getEAllAttributes()) {
-			fields.add(field(element, attribute));
+			field(element, attribute).ifPresent(fields::add);
 		}
 		for (EReference reference : element.eClass().getEAllReferences()) {
 			if (!reference.isContainment() && !reference.isContainer() && !isIdentity(element, reference)) {
-				Optional.of(field(element, reference)).filter(ElementField::isEditable).ifPresent(fields::add);
+				field(element, reference).filter(ElementField::isEditable).ifPresent(fields::add);
 			}
 		}
 		for (EReference part : element.eClass().getEAllContainments()) {
 			if (!part.isMany() && element.eGet(part) instanceof EObject there) {
 				fields.addAll(of(there));
 			} else if (!part.isMany()) {
-				missingPart(element, part).ifPresent(fields::add);
+				missingPart(element, part).or(() -> field(element, part)).ifPresent(fields::add);
+			} else if (!isBlock(element)) {
+				field(element, part).ifPresent(fields::add);
 			}
 		}
 		return fields;
+	}
+
+	/** The clauses of an element itself, its parts as one text each: for a change that says them of what is inherited. */
+	public static List<ElementField> clauses(EObject element) {
+		return element.eClass().getEAllStructuralFeatures().stream()
+				.filter(feature -> !(feature.getName().equals(NAME) && isNamed(element)))
+				.flatMap(feature -> ClauseText.of(element, feature)
+						.map(clause -> new ElementField(element, feature, clause.text(), Optional.empty(),
+								Optional.of(clause))).stream()).toList();
 	}
 
 	/** Whether an element of a list is known by what it refers to, such as a row by its key. */
@@ -87,16 +99,21 @@ public final class ElementFields {
 		return first.flatMap(reference -> FieldGrammar.of(partRule.get(), reference.getName())
 				.flatMap(FieldGrammar::valueRule)
 				.flatMap(value -> MissingField.place(whole, of.get(), grammar.get(), value))
-				.map(place -> new ElementField(element, reference, "", Optional.of(place))));
+				.map(place -> new ElementField(element, reference, "", Optional.of(place),
+						Optional.empty())));
 	}
 
-	private static ElementField field(EObject element, EStructuralFeature feature) {
+	private static Optional<ElementField> field(EObject element, EStructuralFeature feature) {
 		List<INode> nodes = NodeModelUtils.findNodesForFeature(element, feature);
-		Optional<FieldPlace> place = feature.getName().equals(NAME) && isNamed(element) ? Optional.empty()
+		Optional<ClauseText> clause = ClauseText.of(element, feature);
+		boolean isSeveral = feature instanceof EReference reference && (reference.isMany() || reference.isContainment());
+		Optional<FieldPlace> place = isSeveral || feature.getName().equals(NAME) && isNamed(element) ? Optional.empty()
 				: place(element, feature, nodes);
 		String written = String.join(" ", nodes.stream().map(NodeModelUtils::getTokenText).toList());
-		return new ElementField(element, feature, place.isPresent() && !written.isEmpty()
-				? typed(element, feature, written, place.get()) : written, place);
+		String text = place.isPresent() && !written.isEmpty() ? typed(element, feature, written, place.get())
+				: clause.map(ClauseText::text).orElse(written);
+		return nodes.isEmpty() && place.isEmpty() && clause.isEmpty() ? Optional.empty()
+				: Optional.of(new ElementField(element, feature, text, place, clause));
 	}
 
 	private static String typed(EObject element, EStructuralFeature feature, String written, FieldPlace place) {

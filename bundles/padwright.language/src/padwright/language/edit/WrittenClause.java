@@ -53,6 +53,22 @@ final class WrittenClause {
 		return Optional.empty();
 	}
 
+	/** Whether it can be written by itself: all that it would be a part of is there. */
+	boolean isPossible() {
+		List<INode> parts = MissingField.parts(element);
+		for (EObject at = part.eContainer(); at instanceof AbstractElement around; at = at.eContainer()) {
+			if (GrammarUtil.isOptionalCardinality(around)
+					&& parts.stream().noneMatch(node -> EcoreUtil.isAncestor(around, node.getGrammarElement()))) {
+				return false;
+			}
+		}
+		return true;
+	}
+
+	AbstractElement part() {
+		return part;
+	}
+
 	/** The first word of the clause, as in {@code closes}; empty where it begins with its value. */
 	String word() {
 		return EcoreUtil2.eAllOfType(part, AbstractElement.class).stream()

@@ -182,7 +182,10 @@ public final class LayoutControl extends Composite {
 			canvas.setFocusOn(chosen.stream().findFirst());
 		}
 		lastChosen = chosen;
-		tools.forEach((tool, button) -> button.setSelection(tool == editing.tool()));
+		tools.forEach((tool, button) -> {
+			button.setSelection(tool == editing.tool());
+			button.setForeground(Colours.of(tool == editing.tool() ? palette.accent() : palette.ink()));
+		});
 		status.setText(words());
 		status.requestLayout();
 	}

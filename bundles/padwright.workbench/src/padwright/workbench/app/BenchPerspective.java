@@ -10,6 +10,7 @@ import padwright.workbench.reports.ReportView;
 import padwright.workbench.shops.ShopView;
 import padwright.workbench.tour.TourView;
 import padwright.workbench.views.CupSectionView;
+import padwright.workbench.views.FingeringView;
 import padwright.workbench.views.KeyMapView;
 import padwright.workbench.views.KeyTableView;
 import padwright.workbench.views.LayoutView;
@@ -32,6 +33,7 @@ public final class BenchPerspective implements IPerspectiveFactory {
 		IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.55f, text);
 		right.addView(KeyMapView.ID);
 		right.addView(LayoutView.ID);
+		right.addView(FingeringView.ID);
 		IFolderLayout rightBelow = layout.createFolder("rightBelow", IPageLayout.BOTTOM, 0.4f, "right");
 		rightBelow.addView(RimClockView.ID);
 		rightBelow.addView(CupSectionView.ID);

@@ -19,8 +19,12 @@ import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.xtext.resource.XtextResource;
 
 import padwright.language.edit.ElementFields;
+import padwright.language.edit.SystemEdits;
+import padwright.model.keysystem.KeySystem;
 import padwright.workbench.bench.Bench;
 import padwright.workbench.bench.OnBench;
+import padwright.workbench.bench.SystemOnBench;
+import padwright.workbench.bench.Workpiece;
 import padwright.workbench.editor.PlanEditor;
 import padwright.workbench.session.Answers;
 import padwright.workbench.session.Documents;
@@ -109,8 +113,18 @@ final class CaretFollower implements IPartListener2, ISelectionListener {
 			onElement.accept(Optional.empty());
 			return;
 		}
-		model.filter(this::isCurrent).ifPresent(document -> onElement.accept(element(document)
-				.map(element -> new ElementHere(element, document, text().orElseThrow()))));
+		model.filter(this::isCurrent).ifPresent(document -> onElement.accept(inherited(document).or(() -> element(document)
+				.map(element -> new ElementHere(element, document, text().orElseThrow(), Optional.empty())))));
+	}
+
+	/** What was chosen in a drawing, where the text says nothing of it. */
+	private Optional<ElementHere> inherited(XtextResource document) {
+		OnBench shown = Bench.of(window).shown();
+		Optional<KeySystem> system = shown.work().filter(SystemOnBench.class::isInstance)
+				.filter(work -> work.text().equals(document.getParseResult().getRootNode().getText()))
+				.flatMap(Workpiece::keySystem);
+		return system.flatMap(heir -> shown.part().filter(part -> new SystemEdits(heir).written(part).isEmpty())
+				.map(part -> new ElementHere(part, document, text().orElseThrow(), system)));
 	}
 
 	private Optional<EObject> element(XtextResource document) {

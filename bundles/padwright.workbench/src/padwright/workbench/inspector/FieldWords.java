@@ -19,7 +19,8 @@ final class FieldWords {
 
 	/** As in "Cup: depth". */
 	static String name(ElementField field) {
-		String attribute = Messages.find(FIELD + field.feature().getName()).orElse(field.feature().getName());
+		String attribute = Messages.find(FIELD + field.feature().getName())
+				.or(() -> Messages.find("part." + field.feature().getName())).orElse(field.feature().getName());
 		return Messages.find("part." + field.element().eContainingFeature().getName())
 				.map(part -> Messages.get("inspector.part", part, attribute)).orElse(attribute);
 	}

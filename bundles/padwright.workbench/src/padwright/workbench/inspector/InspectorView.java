@@ -47,6 +47,7 @@ public final class InspectorView extends ViewPart {
 		boolean isLike = next.isPresent() && shown.filter(next.get()::isLike).isPresent();
 		shown = next;
 		if (isLike) {
+			((Label) form.getChildren()[1]).setText(next.get().owner());
 			List<ElementField> anew = next.get().fields();
 			for (int index = 0; index < fields.size(); index++) {
 				fields.get(index).refresh(anew.get(index));
@@ -67,6 +68,11 @@ public final class InspectorView extends ViewPart {
 		title.setText(shown.map(here -> title(here)).orElseGet(() -> Messages.get("inspector.nothing")));
 		title.setFont(shown.isPresent() ? JFaceResources.getHeaderFont() : JFaceResources.getDefaultFont());
 		GridDataFactory.fillDefaults().span(3, 1).applyTo(title);
+		shown.ifPresent(here -> {
+			Label owner = new Label(form, SWT.NONE);
+			owner.setText(here.owner());
+			GridDataFactory.fillDefaults().span(3, 1).applyTo(owner);
+		});
 		shown.ifPresent(here -> here.fields()
 				.forEach(field -> fields.add(new FieldControl(form, field, this::write))));
 		scrolled.setContent(form);
@@ -86,6 +92,11 @@ public final class InspectorView extends ViewPart {
 	/** What the form is about, for tests. */
 	public String title() {
 		return ((Label) form.getChildren()[0]).getText();
+	}
+
+	/** Which file and line say it, for tests. */
+	public String owner() {
+		return ((Label) form.getChildren()[1]).getText();
 	}
 
 	/** What is wrong with what is typed, for tests. */

@@ -1,0 +1,42 @@
+package padwright.views.layout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+
+import org.junit.jupiter.api.Test;
+
+import padwright.drawing.svg.SvgWriter;
+import padwright.views.Palette;
+
+/** The picture of the guide is what its tutorial comes to. */
+class LayoutPictureTest {
+
+	private static final Path PICTURE = Path.of("../padwright.guide/guide/pictures/layout.svg");
+	private static final Path DRAWN = Path.of("target/layout.svg");
+	private static final String TUTORIAL = """
+			unit mm
+			system Mine {
+				joint body long 300 bore 19
+				touch T1 at 120 around 60
+				key K1 open by T1 closes K2 hole 13 cup 16.5 at 120
+				key K2 open hole 13 cup 16.5 at 152.5
+				key K3 open hole 13 cup 16.5 at 180
+			}
+			""";
+
+	@Test
+	void thePictureOfTheGuideIsUpToDate() throws IOException {
+		DrawnSystem mine = new DrawnSystem(TUTORIAL);
+		mine.editing.select(Set.of("key:K2"));
+		StringWriter svg = new StringWriter();
+		SvgWriter.write(svg, LayoutScene.draw(mine.editing.picture(), Palette.paper()));
+		Files.createDirectories(DRAWN.getParent());
+		Files.writeString(DRAWN, svg.toString());
+		assertEquals(Files.readString(PICTURE), svg.toString());
+	}
+}
