@@ -16,6 +16,9 @@ public final class Examples {
 	/** Seen from the folder of this bundle, which tests run in. */
 	private static final Path ALL = Path.of("..", "..", "examples");
 
+	/** The shop that holds the templates of instruments and rules. */
+	public static final Path TEMPLATES = ALL.resolve("shop");
+
 	private Examples() {
 	}
 

@@ -45,7 +45,7 @@ class ShopCheckTest {
 	void copyTheExamples() throws IOException {
 		shop = Files.createDirectory(scratch.resolve("shop"));
 		results = scratch.resolve("results");
-		for (Path file : Examples.documents()) {
+		for (Path file : Examples.documents(Examples.TEMPLATES)) {
 			write(file.getFileName().toString(), Examples.text(file));
 		}
 	}
@@ -105,7 +105,7 @@ class ShopCheckTest {
 
 	/** Spoils a file, names a system or stock anew, takes a file away, copies it, or puts the example back. */
 	private void edit(Random random, int edit) throws IOException {
-		List<Path> examples = Examples.documents();
+		List<Path> examples = Examples.documents(Examples.TEMPLATES);
 		Path example = examples.get(random.nextInt(examples.size()));
 		String name = example.getFileName().toString();
 		String text = Examples.text(example);

@@ -44,7 +44,7 @@ class ElementFieldsTest {
 	}
 
 	static List<Path> documents() {
-		return Examples.documents(Examples.shops().get(0));
+		return Examples.documents(Examples.TEMPLATES);
 	}
 
 	private static TestShop shop(String text) {
@@ -163,7 +163,7 @@ class ElementFieldsTest {
 		assertTrue(thickness.fault("").isPresent());
 		assertThrows(IllegalArgumentException.class, () -> thickness.edit("thin"));
 		ElementField found = field(shop("plan P for S {\n\tkey A found torn\n}\n"), "key", "found");
-		assertEquals(List.of("sound", "worn", "torn", "tacky", "swollen"), found.choices());
+		assertEquals(List.of("sound", "worn", "torn", "tacky", "swollen", "hard", "loose", "noisy"), found.choices());
 		assertTrue(found.fault("good").isPresent());
 	}
 

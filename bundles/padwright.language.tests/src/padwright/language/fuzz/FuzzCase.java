@@ -16,7 +16,7 @@ import padwright.language.TestShop;
 record FuzzCase(String name, String text) {
 
 	private static final List<String> EXTENSIONS = List.of("keys", "stock", "plan");
-	private static final List<String> EXAMPLES = Examples.documents().stream().map(Examples::text).toList();
+	private static final List<String> EXAMPLES = Examples.documents(Examples.TEMPLATES).stream().map(Examples::text).toList();
 
 	/** The same for the same number. */
 	static FuzzCase of(long number) {

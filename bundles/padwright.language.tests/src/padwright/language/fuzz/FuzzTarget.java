@@ -34,7 +34,7 @@ final class FuzzTarget {
 	private final XtextResourceSet shop = TestShop.LANGUAGE.getInstance(XtextResourceSet.class);
 
 	FuzzTarget() throws IOException {
-		for (var example : Examples.documents()) {
+		for (var example : Examples.documents(Examples.TEMPLATES)) {
 			if (!example.toString().endsWith(".plan")) {
 				load(Examples.name(example), Examples.text(example));
 			}

@@ -27,12 +27,21 @@ final class RandomEdits {
 		List<Integer> statements = new ArrayList<>();
 		for (int line = 0; line < lines.size(); line++) {
 			String text = lines.get(line).strip();
-			if (STATEMENTS.contains(text.split(" ")[0]) && balanced(text)) {
+			if (STATEMENTS.contains(text.split(" ")[0]) && balanced(text) && !goesOn(line)) {
 				statements.add(line);
 			}
 		}
 		Collections.shuffle(statements, random);
 		return statements;
+	}
+
+	/** Whether a statement needs the next line, too, which is indented more then. */
+	private boolean goesOn(int line) {
+		return line + 1 < lines.size() && indent(lines.get(line + 1)) > indent(lines.get(line));
+	}
+
+	private static int indent(String line) {
+		return line.length() - line.stripLeading().length();
 	}
 
 	private static boolean balanced(String text) {

@@ -165,6 +165,6 @@ class StartTextTest {
 
 	@Test
 	void theMarkIsThatOfTheExamples() throws Exception {
-		assertEquals(Files.readString(Examples.shops().get(0).resolve(ShopFolder.MARKER)), ShopMark.TEXT);
+		assertEquals(Files.readString(Examples.TEMPLATES.resolve(ShopFolder.MARKER)), ShopMark.TEXT);
 	}
 }

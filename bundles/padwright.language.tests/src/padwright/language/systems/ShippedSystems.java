@@ -13,7 +13,7 @@ import padwright.language.TestShop;
 import padwright.model.systems.EffectiveSystem;
 import padwright.workup.mechanism.SystemMechanism;
 
-/** The instruments that ship as examples, by name, and the tables that they are held against. */
+/** The instruments that ship as templates, by name, and the tables that they are held against. */
 final class ShippedSystems {
 
 	private static final Map<String, SystemMechanism> ALL = read();
@@ -27,7 +27,8 @@ final class ShippedSystems {
 
 	private static Map<String, SystemMechanism> read() {
 		TestShop shop = new TestShop();
-		List<String> names = Examples.documents().stream().filter(file -> file.getParent().endsWith("systems"))
+		List<String> names = Examples.documents(Examples.TEMPLATES).stream()
+				.filter(file -> file.getParent().endsWith("systems"))
 				.map(file -> {
 					shop.with(Examples.name(file), Examples.text(file));
 					return Examples.name(file);
