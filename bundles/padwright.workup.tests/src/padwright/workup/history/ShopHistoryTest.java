@@ -127,8 +127,8 @@ class ShopHistoryTest {
 
 	@Test
 	void theTrendIsOfTheWidestGapAndOfOnePad() {
-		DemoPlan[] services = { service("2020-03-01", ". . . ."), service("2021-03-01", ". 1 . ."),
-				service("2022-03-01", ". 2 0.5 ."), service("2023-03-01", "0.5 3 1 .") };
+		DemoPlan[] services = { service("2020-03-01", ". . . ."), service("2021-03-01", ". 0.5 . ."),
+				service("2022-03-01", ". 2 1 ."), service("2023-03-01", "1 3 3 1") };
 		KeyHistory key = history(services);
 		assertEquals(3, key.trend().orElseThrow().services());
 		assertTrue(key.trend().orElseThrow().perYear().isLongerThan(Length.thou("0.5")), key.trend().toString());
