@@ -122,7 +122,7 @@ class ReportTest {
 	void aHandBackIsShownOfWhatIsDone() throws Exception {
 		driver.open("plans/whole-job.plan");
 		Driver.waitFor("the plan on the bench", () -> Bench.of(Driver.page().getWorkbenchWindow()).shown().plan()
-				.filter(plan -> plan.plan().getName().equals("WholeJob")).isPresent());
+				.filter(plan -> plan.service().plan().getName().equals("WholeJob")).isPresent());
 		run("padwright.workbench.paper", Map.of("padwright.workbench.paper.kind", "handback"));
 		Driver.waitFor("a paper", () -> Driver.page().getActiveEditor().getSite().getId().endsWith("pages"));
 	}

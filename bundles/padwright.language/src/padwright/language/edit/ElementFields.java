@@ -93,7 +93,7 @@ public final class ElementFields {
 		Optional<AbstractRule> of = rule(whole);
 		Optional<FieldGrammar> grammar = of.flatMap(rule -> FieldGrammar.of(rule, part.getName()));
 		Optional<AbstractRule> partRule = grammar.flatMap(FieldGrammar::valueRule);
-		Optional<EReference> first = partRule.flatMap(FieldGrammar::firstFeature)
+		Optional<EReference> first = partRule.filter(FieldGrammar::beginsWithAValue).flatMap(FieldGrammar::firstFeature)
 				.map(part.getEReferenceType()::getEStructuralFeature).filter(EReference.class::isInstance)
 				.map(EReference.class::cast).filter(reference -> !reference.isContainment() && !reference.isMany());
 		return first.flatMap(reference -> FieldGrammar.of(partRule.get(), reference.getName())

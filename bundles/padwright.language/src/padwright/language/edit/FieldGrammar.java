@@ -45,6 +45,11 @@ final class FieldGrammar {
 		return GrammarUtil.containedAssignments(rule).stream().map(Assignment::getFeature).findFirst();
 	}
 
+	/** Whether an element begins with a value, not with a word of its own as a block does. */
+	static boolean beginsWithAValue(AbstractRule rule) {
+		return order(rule).get(0) instanceof Assignment;
+	}
+
 	/** The rule of the value, or of the name of what is referred to; nothing where it is not one rule. */
 	Optional<AbstractRule> valueRule() {
 		AbstractElement value = assignment.getTerminal() instanceof CrossReference reference ? reference.getTerminal()

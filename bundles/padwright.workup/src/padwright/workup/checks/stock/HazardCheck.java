@@ -35,7 +35,7 @@ public final class HazardCheck extends Check<Stock> {
 
 	private static void check(EObject article, EAttribute attribute, List<String> codes, Findings findings) {
 		for (int index = 0; index < codes.size(); index++) {
-			if (!HazardStatements.isWellFormed(codes.get(index))) {
+			if (codes.get(index) != null && !HazardStatements.isWellFormed(codes.get(index))) {
 				findings.warning(IssueCodes.HAZARD_UNKNOWN, new Place(article, attribute, index),
 						Advice.of(IssueCodes.HAZARD_UNKNOWN, codes.get(index)));
 			}
