@@ -25,6 +25,7 @@ public final class SoundReport {
 
 	private static final int RUNS = 60;
 	private static final int POINTS = 1000;
+	private static final int LEAKS = 600;
 	private static final double MILLION = 1e6;
 
 	private SoundReport() {
@@ -49,6 +50,9 @@ public final class SoundReport {
 				withSlopes, withSlopes / notes);
 		print(flute.sound(scale));
 		printFit(flute, scale);
+		LeakHearing hearing = new LeakHearing(flute, scale);
+		hearing.run(LEAKS, 1);
+		System.out.println(hearing);
 		System.out.printf("scale-of-%d-notes-ms: %.0f%n", scale.size(), notes);
 	}
 
