@@ -82,9 +82,9 @@ class LayoutTest {
 		Drawing flute = Drawing.of(driver, "systems/boehm-b-foot.keys", "BoehmB");
 		String before = flute.text();
 		Driver.waitFor("what is inherited", () -> flute.layout().editing().layout().item("key:A").isPresent());
-		flute.drag(180 + 184, 0, 180 + 186.5, 0);
-		flute.expect("\tchange A at 186.5\n");
-		assertEquals(before, flute.text().replace("\tchange A at 186.5\n", ""));
+		flute.drag(180 + 185, 0, 180 + 187.5, 0);
+		flute.expect("\tchange A at 187.5\n");
+		assertEquals(before, flute.text().replace("\tchange A at 187.5\n", ""));
 		flute.contextMenu("As inherited");
 		Driver.waitFor("as inherited", () -> flute.layout().editing().chosen().get(0).origin().name()
 				.equals("INHERITED"));
