@@ -48,7 +48,7 @@ class ReportTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource({"choose, rigid-base pad", "leak, mL/min", "sound, dB over next", "drift, from the bench at",
+	@CsvSource({"choose, rigid-base pad", "leak, mL/min", "sound, A model of the air column", "next, from what the plans say", "drift, from the bench at",
 			"stock, Main bench", "forecast, Materials past", "history, A-1042"})
 	void aReportIsShown(String kind, String words) throws Exception {
 		report(kind);
