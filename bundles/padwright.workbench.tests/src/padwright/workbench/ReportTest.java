@@ -48,8 +48,9 @@ class ReportTest {
 	}
 
 	@ParameterizedTest
-	@CsvSource({"choose, rigid-base pad", "leak, mL/min", "sound, A model of the air column", "next, from what the plans say", "drift, from the bench at",
-			"stock, Main bench", "forecast, Materials past", "history, A-1042"})
+	@CsvSource({"choose, rigid-base pad", "leak, mL/min", "sound, A model of the air column",
+			"next, from what the plans say", "drift, from the bench at", "stock, Main bench", "forecast, Materials past",
+			"history, A-1042"})
 	void aReportIsShown(String kind, String words) throws Exception {
 		report(kind);
 		Driver.waitFor("the report " + kind, () -> newest().text().contains(words));
