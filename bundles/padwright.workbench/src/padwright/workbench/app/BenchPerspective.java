@@ -16,6 +16,7 @@ import padwright.workbench.views.KeyTableView;
 import padwright.workbench.views.LayoutView;
 import padwright.workbench.views.RegulationView;
 import padwright.workbench.views.RimClockView;
+import padwright.workbench.views.SoundView;
 
 /** The layout that the window starts with: files left, text in the middle, drawings right, tables below. */
 public final class BenchPerspective implements IPerspectiveFactory {
@@ -38,6 +39,7 @@ public final class BenchPerspective implements IPerspectiveFactory {
 		rightBelow.addView(RimClockView.ID);
 		rightBelow.addView(CupSectionView.ID);
 		rightBelow.addView(InspectorView.ID);
+		rightBelow.addView(SoundView.ID);
 		IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.66f, text);
 		below.addView(KeyTableView.ID);
 		below.addView(RegulationView.ID);

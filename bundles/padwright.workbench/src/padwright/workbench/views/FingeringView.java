@@ -20,6 +20,7 @@ public final class FingeringView extends BenchView<FingeringControl> {
 	protected FingeringControl create(Composite parent, Palette palette, Bench bench) {
 		FingeringControl fingering = new FingeringControl(parent, palette);
 		fingering.onEdit(bench::write);
+		fingering.onPress(bench.hands()::press);
 		return fingering;
 	}
 

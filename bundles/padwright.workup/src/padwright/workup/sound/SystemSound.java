@@ -1,15 +1,21 @@
 package padwright.workup.sound;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 
 import padwright.engine.acoustics.AirModel;
 import padwright.engine.acoustics.BorePoint;
+import padwright.engine.acoustics.Fingering;
+import padwright.engine.acoustics.Hole;
 import padwright.engine.acoustics.Instrument;
 import padwright.engine.acoustics.Layout;
+import padwright.engine.acoustics.Measure;
 import padwright.engine.acoustics.SoundModel;
 import padwright.engine.length.Length;
+import padwright.engine.mechanism.Pressing;
 import padwright.engine.pitch.NoteName;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.systems.EffectiveSystem;
@@ -26,6 +32,8 @@ public final class SystemSound {
 
 	/** How far a pad stands above its hole where the key system does not say (an assumption of ours; no source). */
 	public static final Length USUAL_RISE = Length.millimetres("3");
+
+	private static final double NANOMETRES = 1e9;
 
 	private final KeySystem system;
 	private final SystemMechanism mechanism;
@@ -98,6 +106,33 @@ public final class SystemSound {
 	/** The air column; nothing where a size is missing. */
 	public Optional<Instrument> instrument() {
 		return instrument;
+	}
+
+	/**
+	 * The air column with holes elsewhere, as while they are dragged; nothing where that can be none.
+	 *
+	 * @param by how much farther down each is, by its name; below 0 for up
+	 */
+	public Optional<Instrument> moved(Map<String, Length> by) {
+		return by.isEmpty() ? instrument : instrument.flatMap(still -> {
+			Layout layout = still.layout();
+			List<Hole> holes = layout.holes().stream().map(hole -> moved(hole, by.getOrDefault(hole.name(), Length.ZERO)))
+					.sorted(Comparator.comparingDouble(Hole::place)).toList();
+			try {
+				return Optional.of(new Instrument(new Layout(layout.bore(), layout.mouth(), holes, layout.leaks()), model));
+			} catch (IllegalArgumentException impossible) {
+				return Optional.empty();
+			}
+		});
+	}
+
+	private static Hole moved(Hole hole, Length by) {
+		return hole.with(Measure.PLACE, hole.place() + by.nanometres() / NANOMETRES);
+	}
+
+	/** How the holes are covered while touches are pressed; nothing where keys contradict each other. */
+	public Optional<Fingering> covering(Pressing pressing) {
+		return tones.covering(pressing);
 	}
 
 	/** What the instrument is computed with. */
