@@ -3,6 +3,7 @@ package padwright.engine.acoustics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * What a raised pad does to a note by hanging over its hole: how much flatter and weaker it is than with the pad out of the
@@ -75,16 +76,21 @@ public final class Venting {
 				.map(shift -> new Effect(shift.cents() - away.cents(), shift.decibels() - away.decibels()));
 	}
 
-	/** The least rise in m from which on nothing is heard of the pad; nothing where it is heard at 20 mm. */
-	public Optional<Double> enough() {
-		if (!isEnough(MOST)) {
+	/** The least rise in m from which on nothing is heard of the pad in any note; nothing where it is heard at 20 mm. */
+	public static Optional<Double> enough(List<Venting> notes) {
+		return least(notes, Effect::isNothing);
+	}
+
+	/** The least rise in m at which every note is as it should be, if more is better; nothing where 20 mm do not do. */
+	public static Optional<Double> least(List<Venting> notes, Predicate<Effect> good) {
+		if (!isGood(notes, MOST, good)) {
 			return Optional.empty();
 		}
 		double low = LEAST;
 		double high = MOST;
 		while (high - low > FINE) {
 			double middle = (low + high) / 2;
-			if (isEnough(middle)) {
+			if (isGood(notes, middle, good)) {
 				high = middle;
 			} else {
 				low = middle;
@@ -93,7 +99,7 @@ public final class Venting {
 		return Optional.of(high);
 	}
 
-	private boolean isEnough(double rise) {
-		return at(rise).filter(Effect::isNothing).isPresent();
+	private static boolean isGood(List<Venting> notes, double rise, Predicate<Effect> good) {
+		return notes.stream().allMatch(note -> note.at(rise).filter(good).isPresent());
 	}
 }

@@ -18,6 +18,7 @@ import padwright.engine.length.Length;
 import padwright.engine.mechanism.Pressing;
 import padwright.engine.pitch.NoteName;
 import padwright.model.keysystem.KeySystem;
+import padwright.model.systems.EffectiveKey;
 import padwright.model.systems.EffectiveSystem;
 import padwright.workup.checks.Advice;
 import padwright.workup.mechanism.SystemHole;
@@ -184,6 +185,12 @@ public final class SystemSound {
 	/** Whether it is blown across an embouchure hole; else it is a tube, open at its upper end. */
 	public boolean hasMouth() {
 		return MouthReading.joint(mechanism.system()).isPresent();
+	}
+
+	/** The key whose pad is taken to be the one over a hole; nothing for a hole under fingers alone. */
+	public Optional<String> keyOver(String hole) {
+		return mechanism.holes().stream().filter(each -> each.name().equals(hole)).findFirst()
+				.flatMap(each -> HoleReading.key(mechanism.keysOver(each))).map(EffectiveKey::name);
 	}
 
 	/** The name of the hole under the pad of a key; nothing for a lever. */
