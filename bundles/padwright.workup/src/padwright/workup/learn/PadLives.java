@@ -69,9 +69,9 @@ final class PadLives {
 	}
 
 	private static Kept after(Kept before, KeyJob job, String article, String saliva, LocalDate today) {
-		boolean isKept = before != null && !PastService.isNewPad(job);
-		return new Kept(isKept ? before.article() : article, saliva, isKept ? before.fitted() : today, today,
-				isLevel(job.allRounds().stream().reduce((earlier, later) -> later)));
+		boolean isLevel = isLevel(job.allRounds().stream().reduce((earlier, later) -> later));
+		return before == null || PastService.isNewPad(job) ? new Kept(article, saliva, today, today, isLevel)
+				: new Kept(before.article(), saliva, before.fitted(), today, isLevel);
 	}
 
 	private void look(Kept before, KeyJob job, LocalDate today) {
