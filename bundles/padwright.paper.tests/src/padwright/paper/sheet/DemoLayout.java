@@ -23,7 +23,8 @@ public final class DemoLayout {
 			Optional<Length> place = key == 10 ? Optional.empty()
 					: Optional.of(Length.millimetres("10").plus(Length.millimetres("33").times(key)));
 			keys.add(new SheetKey("K" + key, "key " + (key + 1), key == 3, key == 0 ? "R1" : "", length("14"), length("1"),
-					length("2.5"),					"drawn", length("17.5"), length("2.95"), "perforated 6", key == 4 ? "far" : "near", length("12"), "body joint", place,
+					length("2.5"), "drawn", length("17.5"), length("2.95"), "perforated 6",
+					key == 4 ? "far" : "near", length("12"), "body joint", place,
 					key == 5 ? 30 : 0));
 		}
 		List<SheetCoupling> couplings =

@@ -91,7 +91,8 @@ class LayoutSheetPagesTest {
 		}
 		for (String expected : List.of("revision C", "Drawing scale 1 : 2", "body joint", "1 key 1 K0 open R1 14 1 2.5 drawn "
 				+ "17.5 2.95 perforated 6 near 12 body joint 10", "Sections through the holes, 1 : 1",
-				"hole 14, rim 1, chimney 2.5, cup 17.5, deep 2.95, arm 12", "30°", "not said", "1 1 key 1 closes 2 key 2 screw UNM 1.00, ratio 1.5", "holds", "body joint 350", "trill", "D4",
+				"hole 14, rim 1, chimney 2.5, cup 17.5, deep 2.95, arm 12", "30°", "not said", "1 1 key 1 closes 2 key 2 screw UNM 1.00, ratio 1.5",
+				"holds", "body joint 350", "trill", "D4",
 				"LowC", "H1", "12 o'clock looks at: hinge", "50 mm")) {
 			assertTrue(text.contains(expected), expected + " in " + text);
 		}

@@ -106,9 +106,9 @@ public final class LayoutSheetPages {
 	private List<String> row(int index) {
 		SheetKey key = sheet.keys().get(index);
 		return List.of(String.valueOf(index + 1), key.label(), key.name(), key.closedAtRest() ? "closed" : "open",
-				key.touch(), Millimetres.of(key.hole()), Millimetres.of(key.rim()), Millimetres.of(key.chimney()), key.make(), Millimetres.of(key.cup()),
-				Millimetres.of(key.depth()), key.cupStyle(), key.hinge(), Millimetres.of(key.arm()), key.joint(),
-				key.position().map((Length place) -> Millimetres.of(place)).orElse("not said"),
+				key.touch(), Millimetres.of(key.hole()), Millimetres.of(key.rim()), Millimetres.of(key.chimney()),
+				key.make(), Millimetres.of(key.cup()), Millimetres.of(key.depth()), key.cupStyle(), key.hinge(),
+				Millimetres.of(key.arm()), key.joint(), key.position().map((Length place) -> Millimetres.of(place)).orElse("not said"),
 				key.around() == 0 ? "" : Math.round(key.around()) + "°");
 	}
 
@@ -131,9 +131,9 @@ public final class LayoutSheetPages {
 		double left = Ruler.LENGTH + 12;
 		Column column = new Column(typesetter, left, 1.2, width - left);
 		column.paragraph("Positions are those of the hole's centre from the upper end of its joint. Each joint is drawn from the "
-				+ "side, with the distances from hole to hole, and unrolled: positions, angles around the bore, cups, dashed holes and rods between their posts are to "
-				+ "scale. Thick: closed at rest. An arrow runs from a key to one that it moves, with the number of the "
-				+ "coupling. 12 o'clock looks at: " + sheet.twelveLooksAt()
+				+ "side, with the distances from hole to hole, and unrolled: positions, angles around the bore, cups, dashed holes "
+				+ "and rods between their posts are to scale. Thick: closed at rest. An arrow runs from a key to "
+				+ "one that it moves, with the number of the coupling. 12 o'clock looks at: " + sheet.twelveLooksAt()
 				+ ". Print at 100 %: the scale on the left must be 50 mm long.", Face.CONDENSED, NOTE);
 		List<Element> elements = new ArrayList<>(column.elements());
 		elements.addAll(Ruler.draw(1, 3));
