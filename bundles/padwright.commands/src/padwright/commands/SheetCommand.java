@@ -30,10 +30,12 @@ final class SheetCommand implements Callable<Integer> {
 	@Mixin
 	private PaperOptions paper;
 
-	@Option(names = "--revision", paramLabel = "TEXT", description = "Printed in the head, as in --revision C.")
+	@Option(names = "--revision", paramLabel = "TEXT",
+			description = "Printed in the head, as in --revision C (default: the last revision in the text).")
 	private String revision;
 
-	@Option(names = "--date", paramLabel = "TEXT", description = "Printed in the head; none is made up.")
+	@Option(names = "--date", paramLabel = "TEXT",
+			description = "Printed in the head (default: the day of that revision); none is made up.")
 	private String date;
 
 	@Spec

@@ -32,8 +32,7 @@ final class PartsList {
 		list.adjusters();
 		list.rods();
 		list.springs();
-		return new SheetList("Parts for one instrument", List.of("count", "part", "size in mm", "for"),
-				List.of(12.0, 40.0, 50.0, 86.0), list.rows);
+		return new SheetList("Parts for one instrument", List.of("count", "part", "size in mm", "for"), list.rows);
 	}
 
 	private void cups() {
