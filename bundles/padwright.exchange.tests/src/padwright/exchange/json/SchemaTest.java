@@ -73,7 +73,7 @@ class SchemaTest {
 	@ParameterizedTest
 	@ValueSource(strings = {
 			"{}",
-			"{\"format\": \"padwright/2\"}",
+			"{\"format\": \"padwright/3\"}",
 			FORM + "\"colour\": \"red\"}",
 			FORM + "\"systems\": [{\"label\": \"without a name\"}]}",
 			SYSTEM + "\"keys\": [{\"name\": \"A\", \"position\": 12}]}]}",

@@ -3,7 +3,6 @@ package padwright.paper.sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -74,7 +73,8 @@ public final class LayoutSheetPages {
 
 	/** The joints side by side, or below one another where they are too wide for that. */
 	private List<Part> maps(DrawingScale scale) {
-		List<JointDrawing> inOrder = joints().stream().map(joint -> new JointDrawing(typesetter, sheet, joint, scale))
+		List<JointDrawing> inOrder = sheet.drawnJoints().stream()
+				.map(joint -> new JointDrawing(typesetter, sheet, joint, scale))
 				.filter(joint -> !joint.isEmpty()).toList();
 		List<JointDrawing> bareLast = inOrder.stream().sorted(Comparator.comparing(JointDrawing::isBare)).toList();
 		List<JointDrawing> joints = shelves(bareLast).size() < shelves(inOrder).size() ? bareLast : inOrder;
@@ -93,12 +93,6 @@ public final class LayoutSheetPages {
 	private List<List<Bounds>> shelves(List<JointDrawing> joints) {
 		return Shelves.of(joints.stream().map(JointDrawing::size)
 				.map(size -> new Bounds(0, 0, Math.min(width, size.width()), size.height())).toList(), width, GAP);
-	}
-
-	/** Those of the system; without any, all keys are on one tube. */
-	private List<SheetJoint> joints() {
-		return sheet.joints().isEmpty()
-				? List.of(new SheetJoint("", Optional.empty(), Optional.empty(), List.of(), Optional.empty())) : sheet.joints();
 	}
 
 	private List<Part> keys() {
