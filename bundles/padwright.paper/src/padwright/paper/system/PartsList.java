@@ -15,6 +15,7 @@ import padwright.model.systems.EffectiveKey;
 import padwright.model.systems.EffectiveRod;
 import padwright.model.systems.EffectiveSystem;
 import padwright.paper.sheet.SheetList;
+import padwright.workup.parts.CouplingWords;
 
 /** What a maker needs of each kind for one instrument: cups and pads by size, adjusters, rods, posts, springs. */
 final class PartsList {

@@ -24,6 +24,7 @@ import padwright.paper.page.PageFact;
 import padwright.paper.sheet.LayoutSheet;
 import padwright.paper.sheet.SheetCoupling;
 import padwright.paper.sheet.SheetKey;
+import padwright.workup.parts.CouplingWords;
 import padwright.workup.parts.Labels;
 import padwright.workup.regulate.PlanCouplings;
 import padwright.workup.service.ServicePlan;
