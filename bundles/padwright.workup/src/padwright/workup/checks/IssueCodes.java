@@ -16,6 +16,7 @@ public final class IssueCodes {
 	public static final String OPEN_KEY_COUPLED = "open-key-coupled";
 	public static final String NUMBER_RANGE = "number-range";
 	public static final String PIECE_CIRCLE = "piece-circle";
+	public static final String REVISION_DATE = "revision-date";
 	public static final String PLACE_TWICE = "place-twice";
 	public static final String NAME_SIGNS = "name-signs";
 	public static final String TOUCH_REMOVED = "touch-removed";
