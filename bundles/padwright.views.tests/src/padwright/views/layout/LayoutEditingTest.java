@@ -67,6 +67,22 @@ class LayoutEditingTest {
 	}
 
 	@Test
+	void whatIsSeenFromTheSideIsDraggedAlongTheTube() {
+		LayoutGeometry geometry = LayoutGeometry.of(flute.editing.layout());
+		double top = geometry.sideMiddle() - 19 / 2.0 - 2;
+		assertTrue(flute.editing.click(geometry.x(100), top, false));
+		assertEquals(Set.of("key:A"), flute.editing.selected());
+		assertTrue(flute.editing.click(geometry.x(140), top, true));
+		assertEquals(Set.of("key:A", "key:B"), flute.editing.selected());
+		assertFalse(flute.editing.click(geometry.x(200), top, false));
+		flute.editing.select(Set.of());
+		flute.editing.grab(Optional.empty(), geometry.x(100), top, false);
+		flute.editing.drag(geometry.x(107.37), top - 5, 1);
+		flute.editing.drop(Optional.empty());
+		assertEquals(withLine("cup 16 at 100 //", "cup 16 at 107.4 //"), flute.text());
+	}
+
+	@Test
 	void severalAreDraggedTogether() {
 		chosen("key:A", "key:B").drag("key:A", 10.04, 0);
 		assertEquals(withLine("at 100 //", "at 110 //").replace("at 140", "at 150"), flute.text());
@@ -93,7 +109,7 @@ class LayoutEditingTest {
 	@Test
 	void toolsPlaceThings() {
 		flute.editing.take(LayoutTool.HOLE);
-		assertTrue(flute.editing.click(LayoutGeometry.of(flute.editing.layout()).x(80.02), flute.y("key:A")));
+		assertTrue(flute.editing.click(LayoutGeometry.of(flute.editing.layout()).x(80.02), flute.y("key:A"), false));
 		assertEquals(withLine("at 60\n", "at 60\n\thole H1 7 at 80\n"), flute.text());
 		assertEquals(Set.of("hole:H1"), flute.editing.selected());
 		assertEquals(LayoutTool.CHOOSE, flute.editing.tool());

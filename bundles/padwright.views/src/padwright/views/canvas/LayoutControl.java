@@ -16,7 +16,6 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Menu;
-import org.eclipse.swt.widgets.MenuItem;
 
 import padwright.drawing.scene.Scene;
 import padwright.language.edit.TextEdit;
@@ -72,7 +71,7 @@ public final class LayoutControl extends Composite {
 		canvas = new SceneCanvas(this, palette, new Touches());
 		canvas.setName(Messages.of("layout.name"));
 		Bar.fill(canvas);
-		status = new Label(this, SWT.NONE);
+		status = new Label(this, SWT.WRAP);
 		GridData line = new GridData(SWT.FILL, SWT.BOTTOM, true, false);
 		line.horizontalIndent = 8;
 		status.setLayoutData(line);
@@ -226,25 +225,8 @@ public final class LayoutControl extends Composite {
 
 		@Override
 		public void choose(String from, String to, List<LayoutLink.Kind> kinds) {
-			Menu menu = new Menu(canvas);
-			for (LayoutLink.Kind kind : kinds) {
-				MenuItem item = new MenuItem(menu, SWT.PUSH);
-				item.setText(word(kind));
-				item.addListener(SWT.Selection, event -> editing.link(new LayoutLink(from, to, kind)));
-			}
 			choice.ifPresent(Menu::dispose);
-			choice = Optional.of(menu);
-			menu.addListener(SWT.Hide, event -> getDisplay().asyncExec(menu::dispose));
-			menu.setVisible(true);
-		}
-
-		private String word(LayoutLink.Kind kind) {
-			return switch (kind) {
-			case CLOSES -> Messages.of("layout.link.closes");
-			case OPENS -> Messages.of("layout.link.opens");
-			case HOLDS -> Messages.of("layout.link.holds");
-			case PRESSES -> Messages.of("layout.link.presses");
-			};
+			choice = Optional.of(LinkMenu.open(canvas, kinds, kind -> editing.link(new LayoutLink(from, to, kind))));
 		}
 	}
 
@@ -274,8 +256,13 @@ public final class LayoutControl extends Composite {
 		}
 
 		@Override
-		public boolean clicked(double x, double y) {
-			return editing.click(x, y);
+		public boolean clicked(double x, double y, boolean adding) {
+			boolean isChoice = editing.tool() == LayoutTool.CHOOSE;
+			boolean isUsed = editing.click(x, y, adding);
+			if (isUsed && isChoice) {
+				onSelect.accept(editing.chosen());
+			}
+			return isUsed;
 		}
 
 		@Override

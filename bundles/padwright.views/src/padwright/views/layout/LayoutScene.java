@@ -30,7 +30,7 @@ public final class LayoutScene {
 
 	private LayoutScene(LayoutPicture picture, Palette palette) {
 		this.picture = picture;
-		this.palette = picture.layout().fault().isPresent() ? greyed(palette) : palette;
+		this.palette = picture.layout().fault().isPresent() ? palette.greyed() : palette;
 	}
 
 	/** The drawing, or a word where there is nothing to draw. */
@@ -41,12 +41,6 @@ public final class LayoutScene {
 	private static Scene nothing(Palette palette) {
 		return new Scene(Messages.of("layout.name"), 160, 60, List.of(
 				Text.centred(Messages.of("layout.empty"), 80, 30, Face.REGULAR, 4).in(palette.quiet())));
-	}
-
-	/** While the text cannot be read, the last good drawing is shown without colours. */
-	private static Palette greyed(Palette palette) {
-		var grey = palette.tint(palette.quiet(), 0.6);
-		return new Palette(palette.ground(), grey, grey, grey, grey, grey, grey, grey, grey, grey, grey);
 	}
 
 	private Scene scene() {
