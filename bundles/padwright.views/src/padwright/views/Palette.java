@@ -56,6 +56,11 @@ public record Palette(Ink ground, Ink ink, Ink quiet, Ink unread, Ink read, Ink 
 		return mixed(ground, colour, strength);
 	}
 
+	/** On another ground: for a drawing that is one field among others. */
+	public Palette on(Ink other) {
+		return new Palette(other, ink, quiet, unread, read, solved, done, warning, error, accent, proposal);
+	}
+
 	/** Without colours: for the last good drawing of a text that cannot be read now. */
 	public Palette greyed() {
 		Ink grey = tint(quiet, 0.6);

@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyEvent;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -78,6 +79,11 @@ public final class HoleSectionControl extends Composite {
 
 	public SceneCanvas canvas() {
 		return canvas;
+	}
+
+	/** Where a size is in the window of the drawing, if it is drawn. */
+	public Optional<Rectangle> place(HoleSize size) {
+		return canvas.targets().named(size.id()).map(canvas::onScreen);
 	}
 
 	/** Told changes of the text, each as one step. */

@@ -56,8 +56,6 @@ public final class LayoutControl extends Composite {
 	};
 	private Consumer<LayoutItem> onOpen = item -> {
 	};
-	private Consumer<Layout> onShown = layout -> {
-	};
 	private BiConsumer<LayoutItem, String> onRename = (item, name) -> {
 	};
 
@@ -70,6 +68,7 @@ public final class LayoutControl extends Composite {
 		}
 		canvas = new SceneCanvas(this, palette, new Touches());
 		canvas.setName(Messages.of("layout.name"));
+		canvas.setChosen(editing.selected()::contains);
 		Bar.fill(canvas);
 		status = new Label(this, SWT.WRAP);
 		GridData line = new GridData(SWT.FILL, SWT.BOTTOM, true, false);
@@ -133,11 +132,6 @@ public final class LayoutControl extends Composite {
 		onOpen = listener;
 	}
 
-	/** Told what is seen, also while something is being dragged. */
-	public void onShown(Consumer<Layout> listener) {
-		onShown = listener;
-	}
-
 	/** Told of something and the name that it is to have. */
 	public void onRename(BiConsumer<LayoutItem, String> listener) {
 		onRename = listener;
@@ -173,20 +167,37 @@ public final class LayoutControl extends Composite {
 						name -> onRename.accept(item, name))));
 	}
 
-	/** What is chosen alone has the focus of the keyboard, so that the arrows go on from there. */
+	/** While something is dragged, only that is drawn anew, over a picture of all else. */
 	private void redrawn() {
-		canvas.setSource(aspect -> scene(palette));
+		LayoutPicture picture = editing.picture();
+		if (editing.isDragging()) {
+			canvas.setMoving(() -> LayoutScene.still(picture, palette), LayoutScene.moving(picture, palette));
+			tell(words());
+			return;
+		}
+		canvas.setSource(aspect -> LayoutScene.draw(picture, palette));
+		focusOnChoice();
+		tools.forEach((tool, button) -> {
+			button.setSelection(tool == editing.tool());
+			button.setForeground(Colours.of(tool == editing.tool() ? palette.accent() : palette.ink()));
+		});
+		tell(words());
+	}
+
+	/** What is chosen alone has the focus of the keyboard, so that the arrows go on from there. */
+	private void focusOnChoice() {
 		Set<String> chosen = Set.copyOf(editing.selected());
 		if (!chosen.equals(lastChosen) && chosen.size() == 1) {
 			canvas.setFocusOn(chosen.stream().findFirst());
 		}
 		lastChosen = chosen;
-		tools.forEach((tool, button) -> {
-			button.setSelection(tool == editing.tool());
-			button.setForeground(Colours.of(tool == editing.tool() ? palette.accent() : palette.ink()));
-		});
-		status.setText(words());
-		status.requestLayout();
+	}
+
+	private void tell(String words) {
+		if (!words.equals(status.getText())) {
+			status.setText(words);
+			status.requestLayout();
+		}
 	}
 
 	private String words() {
@@ -215,7 +226,6 @@ public final class LayoutControl extends Composite {
 		@Override
 		public void changed() {
 			redrawn();
-			onShown.accept(editing.shown());
 		}
 
 		@Override

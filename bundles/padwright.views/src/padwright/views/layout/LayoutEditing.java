@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 import padwright.engine.length.Length;
 import padwright.language.edit.TextEdit;
@@ -279,9 +280,13 @@ public final class LayoutEditing {
 		return way.map(there -> LayoutWords.place(layout, there.anchor()) + LayoutWords.reason(there));
 	}
 
+	private Set<String> moving() {
+		return drag.map(dragged -> dragged.all().stream().map(LayoutItem::id).collect(Collectors.toSet())).orElse(Set.of());
+	}
+
 	/** All that there is to draw. */
 	public LayoutPicture picture() {
 		return new LayoutPicture(shown(), LayoutGeometry.of(layout), new LinkedHashSet<>(selected),
-				way.map(LayoutDrag.Way::anchor), figure(), stretch, LayoutMotion.REST);
+				way.map(LayoutDrag.Way::anchor), figure(), moving(), stretch, LayoutMotion.REST);
 	}
 }

@@ -2,6 +2,7 @@ package padwright.views.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
@@ -16,17 +17,20 @@ import padwright.views.Palette;
 /** The instrument seen by the player: the bore, and what stands on it as far round as it lies. */
 record SideView(LayoutPicture picture, Palette palette) {
 
-	List<Element> draw() {
+	/** The tube, if that is asked for, and some of what stands on it. */
+	List<Element> draw(boolean withTube, Predicate<LayoutItem> some) {
 		List<Element> elements = new ArrayList<>();
 		List<Element> behind = new ArrayList<>();
 		List<Element> before = new ArrayList<>();
 		for (LayoutItem item : picture.layout().items()) {
-			if (item.along().isPresent()) {
+			if (item.along().isPresent() && some.test(item)) {
 				(faces(item) < 0 ? behind : before).addAll(item(item));
 			}
 		}
 		elements.addAll(behind);
-		picture.layout().joints().forEach(joint -> elements.add(tube(joint)));
+		if (withTube) {
+			picture.layout().joints().forEach(joint -> elements.add(tube(joint)));
+		}
 		elements.addAll(before);
 		return elements;
 	}
