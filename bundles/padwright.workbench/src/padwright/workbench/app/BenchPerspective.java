@@ -11,6 +11,7 @@ import padwright.workbench.shops.ShopView;
 import padwright.workbench.tour.TourView;
 import padwright.workbench.views.CupSectionView;
 import padwright.workbench.views.FingeringView;
+import padwright.workbench.views.HoleSectionView;
 import padwright.workbench.views.KeyMapView;
 import padwright.workbench.views.KeyTableView;
 import padwright.workbench.views.LayoutView;
@@ -37,6 +38,7 @@ public final class BenchPerspective implements IPerspectiveFactory {
 		IFolderLayout rightBelow = layout.createFolder("rightBelow", IPageLayout.BOTTOM, 0.4f, "right");
 		rightBelow.addView(RimClockView.ID);
 		rightBelow.addView(CupSectionView.ID);
+		rightBelow.addView(HoleSectionView.ID);
 		rightBelow.addView(InspectorView.ID);
 		IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.66f, text);
 		below.addView(KeyTableView.ID);
