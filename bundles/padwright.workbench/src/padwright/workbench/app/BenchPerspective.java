@@ -17,6 +17,7 @@ import padwright.workbench.views.KeyTableView;
 import padwright.workbench.views.LayoutView;
 import padwright.workbench.views.RegulationView;
 import padwright.workbench.views.RimClockView;
+import padwright.workbench.views.SoundView;
 
 /** The layout that the window starts with: files left, text in the middle, drawings right, tables below. */
 public final class BenchPerspective implements IPerspectiveFactory {
@@ -40,6 +41,7 @@ public final class BenchPerspective implements IPerspectiveFactory {
 		rightBelow.addView(CupSectionView.ID);
 		rightBelow.addView(HoleSectionView.ID);
 		rightBelow.addView(InspectorView.ID);
+		rightBelow.addView(SoundView.ID);
 		IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.66f, text);
 		below.addView(KeyTableView.ID);
 		below.addView(RegulationView.ID);

@@ -23,6 +23,7 @@ public final class IssueCodes {
 	public static final String TOUCH_IDLE = "touch-idle";
 	public static final String ADJUSTER_THREAD = "adjuster-thread";
 	public static final String ARM_SHORT = "arm-short";
+	public static final String RISE_LOW = "rise-low";
 	public static final String HOLE_WIDER_THAN_CUP = "hole-wider-than-cup";
 	/** Data: the measure as it was probably meant. */
 	public static final String UNIT_SUSPECT = "unit-suspect";
