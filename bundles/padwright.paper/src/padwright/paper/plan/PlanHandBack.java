@@ -153,7 +153,7 @@ public final class PlanHandBack {
 	private List<String> back() {
 		List<String> words = new ArrayList<>();
 		record.last(SecondLook.class).filter(look -> look.getDate() == null).map(SecondLook::getDue)
-				.ifPresent(day -> words.add("Around " + day + ", for a second look that costs nothing: new pads settle at first."));
+				.ifPresent(day -> words.add("Around " + day + ", for a second look that costs nothing."));
 		words.addAll(List.of("In a year, for cleaning, oil and adjustment, even if all seems well: oil dries.",
 				"Sooner, if a note needs more pressure than it did, a key clicks, a pad sticks, or you see a tear in one.",
 				"At once after a fall: do not play it until it was looked at."));
