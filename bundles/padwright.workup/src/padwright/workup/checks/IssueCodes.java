@@ -99,6 +99,8 @@ public final class IssueCodes {
 	public static final String OPTION_UNKNOWN = "option-unknown";
 	public static final String NEXT_MORNING = "next-morning";
 	public static final String PHOTO_MISSING = "photo-missing";
+	public static final String LOGO_MISSING = "logo-missing";
+	public static final String WARRANTY_SERVICE = "warranty-service";
 	public static final String LEFT_PLAY = "left-play";
 	public static final String INVOICE_NUMBER = "invoice-number";
 	public static final String INVOICE_DIFFERS = "invoice-differs";
