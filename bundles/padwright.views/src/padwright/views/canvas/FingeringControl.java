@@ -75,6 +75,7 @@ public final class FingeringControl extends Composite {
 		row.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
 		canvas = new SceneCanvas(this, palette, new Touches());
 		canvas.setName(Messages.of("fingering.name"));
+		canvas.setChosen(id -> id.startsWith(TOUCH) && session.isPressed(id.substring(TOUCH.length())));
 		Bar.fill(canvas);
 		status = new Label(this, SWT.WRAP);
 		GridData line = new GridData(SWT.FILL, SWT.BOTTOM, true, false);
@@ -119,6 +120,11 @@ public final class FingeringControl extends Composite {
 	/** What is pressed. */
 	public FingeringSession session() {
 		return session;
+	}
+
+	/** The drawing of what moves. */
+	public SceneCanvas canvas() {
+		return canvas;
 	}
 
 	/** Told what is written into the text, as one step. */

@@ -19,6 +19,7 @@ import org.eclipse.ui.texteditor.ITextEditor;
 
 import padwright.language.edit.TextEdit;
 import padwright.model.keysystem.Key;
+import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.Titled;
 import padwright.workbench.Messages;
 import padwright.workbench.editor.PlanEditor;
@@ -183,9 +184,25 @@ public final class Bench {
 				Optional.of(part)));
 	}
 
-	/** The text of what is on the bench, while it is as it is shown. */
-	public Optional<IDocument> currentText() {
-		return shown.work().filter(this::isCurrent).flatMap(work -> document());
+	/**
+	 * The text of the system that is shown, while it is as it is shown. That of a plan is elsewhere: its editor is opened,
+	 * and is on the bench from then on.
+	 */
+	public Optional<IDocument> systemText() {
+		Optional<KeySystem> elsewhere = shown.plan().flatMap(Workpiece::keySystem)
+				.filter(system -> !SystemText.uri(system).equals(shown.plan().get().uri()));
+		Optional<IDocument> text = elsewhere.isPresent() ? elsewhere.flatMap(SystemText::open)
+				: shown.work().filter(this::isCurrent).flatMap(work -> document());
+		if (text.isEmpty()) {
+			StatusLine.tell(Messages.get("bench.changedMeanwhile"), true);
+			refresh();
+		}
+		return text;
+	}
+
+	/** As {@link #write}, into the text of the system that is shown. */
+	public void writeSystem(List<TextEdit> edits) {
+		systemText().ifPresent(text -> TextEdits.applyOwn(edits, text));
 	}
 
 	/** The editor whose text is on the bench. */

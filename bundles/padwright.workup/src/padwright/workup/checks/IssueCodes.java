@@ -16,6 +16,7 @@ public final class IssueCodes {
 	public static final String OPEN_KEY_COUPLED = "open-key-coupled";
 	public static final String NUMBER_RANGE = "number-range";
 	public static final String PIECE_CIRCLE = "piece-circle";
+	public static final String REVISION_DATE = "revision-date";
 	public static final String PLACE_TWICE = "place-twice";
 	public static final String NAME_SIGNS = "name-signs";
 	public static final String TOUCH_REMOVED = "touch-removed";
@@ -98,6 +99,8 @@ public final class IssueCodes {
 	public static final String OPTION_UNKNOWN = "option-unknown";
 	public static final String NEXT_MORNING = "next-morning";
 	public static final String PHOTO_MISSING = "photo-missing";
+	public static final String LOGO_MISSING = "logo-missing";
+	public static final String WARRANTY_SERVICE = "warranty-service";
 	public static final String LEFT_PLAY = "left-play";
 	public static final String INVOICE_NUMBER = "invoice-number";
 	public static final String INVOICE_DIFFERS = "invoice-differs";
