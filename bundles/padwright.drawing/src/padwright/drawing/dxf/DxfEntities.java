@@ -11,13 +11,14 @@ import padwright.drawing.scene.ElementVisitor;
 import padwright.drawing.scene.FontMetrics;
 import padwright.drawing.scene.Group;
 import padwright.drawing.scene.Line;
+import padwright.drawing.scene.Picture;
 import padwright.drawing.scene.Stroke;
 import padwright.drawing.scene.Text;
 import padwright.drawing.scene.Transform;
 
 /**
- * The entities of a scene: lines, circles, outlines and text, each on the layer of the group it is in. Fillings are left
- * out, so that nothing hides what lies behind it. Group codes are those of the ENTITIES section of the published DXF
+ * The entities of a scene: lines, circles, outlines and text, each on the layer of the group it is in. Fillings and
+ * pictures are left out, so that nothing hides what lies behind it. Group codes are those of the ENTITIES section of the published DXF
  * reference of release 12.
  */
 final class DxfEntities implements ElementVisitor {
@@ -104,6 +105,12 @@ final class DxfEntities implements ElementVisitor {
 		if (words.anchor() != Anchor.START) {
 			text.group(72, words.anchor() == Anchor.MIDDLE ? 1 : 2).point(11, x, y);
 		}
+	}
+
+	/** Release 12 has no entity for pixels. */
+	@Override
+	public void visit(Picture picture) {
+		// Left out, as fillings are.
 	}
 
 	private DxfText begin(String kind, String lineType) {
