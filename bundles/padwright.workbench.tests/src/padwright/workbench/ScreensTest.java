@@ -38,6 +38,7 @@ import padwright.workbench.views.KeyTableView;
 import padwright.workbench.views.LayoutView;
 import padwright.workbench.views.RegulationView;
 import padwright.workbench.views.RimClockView;
+import padwright.workbench.views.SoundView;
 
 /** Takes a picture of the window and of every view for people to look at, in the theme and at the zoom of the run. */
 class ScreensTest {
@@ -97,6 +98,10 @@ class ScreensTest {
 		});
 		settle();
 		picture(Driver.ui(ScreensTest::shell), "layout");
+		SoundView sound = (SoundView) Driver.view(SoundView.ID);
+		Driver.waitFor("the scale", () -> sound.control().session().notes().size() > 30);
+		settle();
+		picture(Driver.ui(sound::control), "sound");
 		Driver.view(FingeringView.ID);
 		Driver.ui(() -> {
 			((FingeringView) Driver.page().findView(FingeringView.ID)).control().session().walk(7);

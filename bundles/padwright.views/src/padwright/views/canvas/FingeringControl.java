@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
@@ -18,6 +19,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 
+import padwright.engine.mechanism.Pressing;
 import padwright.language.edit.TextEdit;
 import padwright.model.keysystem.Purpose;
 import padwright.model.systems.EffectiveTouch;
@@ -47,6 +49,8 @@ public final class FingeringControl extends Composite {
 	private final Label status;
 	private Palette palette;
 	private Consumer<List<TextEdit>> onEdit = edits -> {
+	};
+	private BiConsumer<Optional<String>, Pressing> onPress = (note, touches) -> {
 	};
 
 	public FingeringControl(Composite parent, Palette palette) {
@@ -105,7 +109,12 @@ public final class FingeringControl extends Composite {
 
 	private void press(String touch, Event event) {
 		session.press(touch, (event.stateMask & SWT.MOD2) != 0);
+		pressed();
+	}
+
+	private void pressed() {
 		redrawn();
+		onPress.accept(session.note(), session.pressing());
 	}
 
 	/** What is pressed. */
@@ -121,6 +130,11 @@ public final class FingeringControl extends Composite {
 	/** Told what is written into the text, as one step. */
 	public void onEdit(Consumer<List<TextEdit>> listener) {
 		onEdit = listener;
+	}
+
+	/** Told what is pressed, and the note that it was pressed by. */
+	public void onPress(BiConsumer<Optional<String>, Pressing> listener) {
+		onPress = listener;
 	}
 
 	public void setPalette(Palette other) {
@@ -146,7 +160,7 @@ public final class FingeringControl extends Composite {
 					note.setText(shown.note());
 					purpose.setText(shown.fingering().getPurpose().getLiteral());
 				});
-		redrawn();
+		pressed();
 	}
 
 	private void write() {
@@ -191,7 +205,7 @@ public final class FingeringControl extends Composite {
 		public void touched(String id, boolean adding) {
 			if (id.startsWith(TOUCH)) {
 				session.press(id.substring(TOUCH.length()), adding);
-				redrawn();
+				pressed();
 			}
 		}
 	}

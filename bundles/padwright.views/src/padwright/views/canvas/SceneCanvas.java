@@ -119,6 +119,11 @@ public final class SceneCanvas extends Canvas {
 		return isChosen.test(id);
 	}
 
+	/** What a screen reader says of a target. */
+	public String spoken(String id) {
+		return meaning(id);
+	}
+
 	/** Moves the focus inside the drawing to a target, or away from all. */
 	public void setFocusOn(Optional<String> id) {
 		checkWidget();

@@ -39,6 +39,7 @@ public final class Bench {
 	private final Set<PlanEditor> followed = Collections.newSetFromMap(new WeakHashMap<>());
 	private final List<Consumer<OnBench>> listeners = new ArrayList<>();
 	private final Consumer<Set<String>> onBuild = this::built;
+	private final Hands hands = new Hands();
 	private final Display display;
 	private final Reading reading = new Reading(this::read);
 	private Optional<PlanEditor> editor = Optional.empty();
@@ -73,6 +74,11 @@ public final class Bench {
 
 	public void unfollow(Consumer<OnBench> listener) {
 		listeners.remove(listener);
+	}
+
+	/** What is being dragged and pressed in its drawings. */
+	public Hands hands() {
+		return hands;
 	}
 
 	/** What is on the bench now. */

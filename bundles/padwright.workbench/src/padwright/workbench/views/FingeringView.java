@@ -17,6 +17,7 @@ public final class FingeringView extends SystemView<FingeringControl> {
 	protected FingeringControl create(Composite parent, Palette palette, Bench bench) {
 		FingeringControl fingering = new FingeringControl(parent, palette);
 		fingering.onEdit(bench::writeSystem);
+		fingering.onPress(bench.hands()::press);
 		return fingering;
 	}
 

@@ -34,6 +34,7 @@ public final class LayoutView extends SystemView<LayoutControl> {
 		layout.onSelect(this::reveal);
 		layout.onOpen(item -> toText(List.of(item)));
 		layout.onRename(this::rename);
+		layout.onShown(bench.hands()::draw);
 		LayoutMenu menu = new LayoutMenu(layout, this::toText);
 		menu.onCanvas();
 		menu.onKeys(getViewSite().getActionBars());
