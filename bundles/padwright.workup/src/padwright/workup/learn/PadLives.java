@@ -81,9 +81,10 @@ final class PadLives {
 	}
 
 	private static Kept after(Kept before, PadSeen pad, String saliva, LocalDate today) {
-		boolean isKept = before != null && !pad.isNew();
-		return new Kept(isKept ? before.article() : pad.article(), saliva, isKept ? before.fitted() : today, today,
-				pad.leftLevel());
+		if (before == null || pad.isNew()) {
+			return new Kept(pad.article(), saliva, today, today, pad.leftLevel());
+		}
+		return new Kept(before.article(), saliva, before.fitted(), today, pad.leftLevel());
 	}
 
 	private void look(Kept before, PadSeen pad, LocalDate today) {
