@@ -69,7 +69,14 @@ class SheetCommandTest {
 	@Test
 	void keysThatCloseEachOtherInACircleAreNamed() throws IOException {
 		Path file = folder.resolve("systems/circle.keys");
-		Files.writeString(file, "system Circle {\n\ttouch X\n\tkey X open by X closes Y cup 9 mm\n\tkey Y open closes X cup 9 mm\n\tnote D4 : X\n}\n");
+		Files.writeString(file, """
+				system Circle {
+					touch X
+					key X open by X closes Y cup 9 mm
+					key Y open closes X cup 9 mm
+					note D4 : X
+				}
+				""");
 		CommandRun run = sheet(file, "out");
 		assertEquals(ExitStatus.UNUSABLE, run.status());
 		assertTrue(run.err().contains("X") && !run.showsItsInside(), run.err());

@@ -75,7 +75,7 @@ record PageFiles(Path folder, PrintWriter out) {
 		return pdf.toByteArray();
 	}
 
-	private static byte[] svg(Scene page) throws IOException {
+	private static byte[] svg(Scene page) {
 		StringWriter svg = new StringWriter();
 		SvgWriter.write(svg, page);
 		return svg.toString().getBytes(StandardCharsets.UTF_8);

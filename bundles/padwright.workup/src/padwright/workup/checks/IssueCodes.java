@@ -23,6 +23,7 @@ public final class IssueCodes {
 	public static final String TOUCH_IDLE = "touch-idle";
 	public static final String ADJUSTER_THREAD = "adjuster-thread";
 	public static final String ARM_SHORT = "arm-short";
+	public static final String RISE_LOW = "rise-low";
 	public static final String HOLE_WIDER_THAN_CUP = "hole-wider-than-cup";
 	/** Data: the measure as it was probably meant. */
 	public static final String UNIT_SUSPECT = "unit-suspect";
@@ -98,6 +99,8 @@ public final class IssueCodes {
 	public static final String OPTION_UNKNOWN = "option-unknown";
 	public static final String NEXT_MORNING = "next-morning";
 	public static final String PHOTO_MISSING = "photo-missing";
+	public static final String LOGO_MISSING = "logo-missing";
+	public static final String WARRANTY_SERVICE = "warranty-service";
 	public static final String LEFT_PLAY = "left-play";
 	public static final String INVOICE_NUMBER = "invoice-number";
 	public static final String INVOICE_DIFFERS = "invoice-differs";
