@@ -92,7 +92,7 @@ class GuideExamplesTest {
 	}
 
 	private void run(Example example) {
-		CommandRun run = null;
+		CommandRun run = new CommandRun(ExitStatus.CLEAN, "", "");
 		for (String line : example.text().lines().toList()) {
 			if (line.startsWith(SHELL)) {
 				run = CommandRun.padwright(arguments(line.substring(SHELL.length())));
@@ -115,7 +115,7 @@ class GuideExamplesTest {
 
 	@ParameterizedTest
 	@MethodSource("pages")
-	void linksLeadSomewhere(Path page) throws IOException {
+	void linksLeadSomewhere(Path page) {
 		LINK.matcher(GuidePages.text(page)).results().forEach(link -> {
 			Path target = GuidePages.FOLDER.resolve(link.group(1));
 			assertTrue(Files.exists(target), link.group());

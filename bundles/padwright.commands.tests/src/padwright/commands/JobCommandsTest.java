@@ -113,7 +113,7 @@ class JobCommandsTest {
 	}
 
 	@Test
-	void numbersOfInvoicesThatAreMissingOrTwiceAreNamed() throws IOException {
+	void numbersOfInvoicesThatAreMissingOrTwiceAreNamed() {
 		assertEquals(ExitStatus.CLEAN, CommandRun.padwright("money", folder).status());
 		CommandRun.write(folder.resolve("plans"), "more.plan", "plan More for BoehmC {\n\tjob {\n\t\tinvoice 118 { }\n"
 				+ "\t\tinvoice 121 { item \"a\" 0.005 item \"b\" 0.005 }\n\t}\n}\n");

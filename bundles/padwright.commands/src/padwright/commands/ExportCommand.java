@@ -1,6 +1,7 @@
 package padwright.commands;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -49,8 +50,7 @@ final class ExportCommand implements Callable<Integer> {
 	@Override
 	public Integer call() throws IOException {
 		if (schema) {
-			return print(new String(JsonExchange.class.getResourceAsStream(JsonExchange.SCHEMA).readAllBytes(),
-					StandardCharsets.UTF_8));
+			return print(schemaText());
 		}
 		if (file == null) {
 			throw new ParameterException(spec.commandLine(), "name a .keys, .stock or .plan file");
@@ -69,6 +69,12 @@ final class ExportCommand implements Callable<Integer> {
 			return ExitStatus.FINDINGS;
 		}
 		return print(content(shop));
+	}
+
+	private static String schemaText() throws IOException {
+		try (InputStream text = JsonExchange.class.getResourceAsStream(JsonExchange.SCHEMA)) {
+			return new String(text.readAllBytes(), StandardCharsets.UTF_8);
+		}
 	}
 
 	private String content(LoadedShop shop) {

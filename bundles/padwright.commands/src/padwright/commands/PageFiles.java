@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 
+import padwright.drawing.dxf.DxfWriter;
 import padwright.drawing.scene.Scene;
 import padwright.drawing.svg.SvgWriter;
 import padwright.language.files.SafeFile;
@@ -52,6 +53,11 @@ record PageFiles(Path folder, PrintWriter out) {
 		}
 	}
 
+	/** Writes {@code NAME.dxf}. */
+	void writeDxf(String name, Scene drawing) {
+		save(name + ".dxf", () -> DxfWriter.write(drawing).getBytes(StandardCharsets.US_ASCII));
+	}
+
 	private void save(String name, Content content) {
 		try {
 			Files.createDirectories(folder);
@@ -69,7 +75,7 @@ record PageFiles(Path folder, PrintWriter out) {
 		return pdf.toByteArray();
 	}
 
-	private static byte[] svg(Scene page) throws IOException {
+	private static byte[] svg(Scene page) {
 		StringWriter svg = new StringWriter();
 		SvgWriter.write(svg, page);
 		return svg.toString().getBytes(StandardCharsets.UTF_8);

@@ -14,15 +14,10 @@ import padwright.workup.solve.SeatWords;
 /** What explains a solved key, in words. */
 final class SolutionNotes {
 
-	private final KeySolution key;
 	private final List<String> notes = new ArrayList<>();
 
-	private SolutionNotes(KeySolution key) {
-		this.key = key;
-	}
-
 	static List<String> of(KeySolution key) {
-		SolutionNotes notes = new SolutionNotes(key);
+		SolutionNotes notes = new SolutionNotes();
 		notes.notes.addAll(key.unsolved());
 		key.level().ifPresent(answer -> notes.notes.addAll(SeatWords.of(key.job(), answer)));
 		HeightWork.of(key.job()).flatMap(HeightWork::toleranceWords)

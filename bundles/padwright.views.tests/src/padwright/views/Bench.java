@@ -43,7 +43,7 @@ public final class Bench {
 				joint body
 				joint foot
 				touch L2
-				key A "A" open by L2 closes B through screw pitch 0.25 mm 
+				key A "A" open by L2 closes B through screw pitch 0.25 mm
 					hole 13.2 mm cup 16.5 mm deep 2.95 mm hinge near at 100 mm
 				key B "B♭" closed hole 13.2 mm cup 16.5 mm deep 2.95 mm hinge near at 130 mm
 				key C "trill" closed hole 6 mm cup 8 mm hinge far on foot

@@ -18,9 +18,6 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class FlutesTest {
 
-	/** Of the library openwind's finite elements, to 0.05 Hz of which the other implementation came. */
-	private static final double FINITE_ELEMENTS = 0.06;
-
 	/** A cylinder of 19 mm with an embouchure hole of 11 by 5 mm, a cork and no tone hole. */
 	@ParameterizedTest
 	@CsvSource({ "17,600,263.98,529.08,793.64,1057.33", "22,600,263.91,528.50,791.61,1052.40",

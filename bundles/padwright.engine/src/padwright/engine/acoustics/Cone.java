@@ -50,13 +50,11 @@ record Cone(double length, double near, double far) implements Element {
 
 	@Override
 	public <T extends CalculusFieldElement<T>> TwoPort<T> twoPort(Tone<T> tone, List<T> sizes) {
-		T r1 = sizes.get(1);
-		T r2 = sizes.get(2);
 		if (length == 0) {
 			return TwoPort.series(tone.number(0));
 		}
 		boolean isCylinder = near == far && tone.numbers().isPlain();
-		return isCylinder ? tone.line(r1).over(sizes.get(0))
+		return isCylinder ? tone.line(sizes.get(1)).over(sizes.get(0))
 				: twoPort(tone.line(sizes.get(3)), sizes);
 	}
 

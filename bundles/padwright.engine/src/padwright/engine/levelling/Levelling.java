@@ -17,7 +17,7 @@ import padwright.engine.rim.RimProfile;
  * every machine.
  *
  * <p>A branch and bound over the number of pieces, then over the pieces; the proofs of what it leaves out are in
- * {@link Direction}, {@link Search}, {@link Tilt} and {@link IndexQuery}.
+ * {@link Direction}, {@link Search}, {@link Waves} and {@link IndexQuery}.
  */
 public final class Levelling {
 

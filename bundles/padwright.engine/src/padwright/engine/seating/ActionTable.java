@@ -11,7 +11,6 @@ import padwright.engine.evidence.LikelyStiffness;
 import padwright.engine.evidence.Posterior;
 import padwright.engine.film.FilmSupply;
 import padwright.engine.film.PartialShim;
-import padwright.engine.length.Length;
 import padwright.engine.levelling.Lift;
 import padwright.engine.levelling.Stiffness;
 

@@ -12,7 +12,6 @@ import padwright.engine.clock.ClockHour;
 import padwright.engine.evidence.FeltReading;
 import padwright.engine.evidence.FeltRound;
 import padwright.engine.evidence.RandomStream;
-import padwright.engine.evidence.RimNow;
 import padwright.engine.length.Length;
 
 /**

@@ -26,7 +26,6 @@ import padwright.language.shop.ShopFinding;
  */
 public final class ShopCheck {
 
-	private final Path top;
 	private final Map<Path, String> all = new TreeMap<>();
 	private final Map<Path, String> otherTexts;
 	private final Supplier<Injector> languages;
@@ -41,7 +40,6 @@ public final class ShopCheck {
 	 */
 	public ShopCheck(Path top, Collection<Path> all, Map<Path, String> otherTexts, Supplier<Injector> languages,
 			int threads) {
-		this.top = top;
 		all.forEach(file -> this.all.put(file, top.relativize(file).toString()));
 		this.otherTexts = Map.copyOf(otherTexts);
 		this.languages = languages;

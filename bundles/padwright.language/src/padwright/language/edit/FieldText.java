@@ -23,7 +23,7 @@ import padwright.language.messages.Messages;
 final class FieldText {
 
 	private static final String QUOTED = "STRING";
-	
+
 
 	private final AbstractRule rule;
 	private final IValueConverterService values;

@@ -57,7 +57,7 @@ final class Clauses {
 			clauses.set(last, new Clause(begun.key(), rank, begun.start(), node.getEndOffset(), null));
 			return;
 		}
-		String key = item ? Identity.of(((ICompositeNode) node).getSemanticElement()) : "clause " + rank;
+		String key = item ? Identity.of(node.getSemanticElement()) : "clause " + rank;
 		clauses.add(new Clause(key, rank, node.getOffset(), node.getEndOffset(),
 				isElement(node) ? (ICompositeNode) node : null));
 	}

@@ -10,7 +10,7 @@ import padwright.language.messages.Messages;
 /** Passes over what a merge left for a person to decide, but for the first of the texts to choose from. */
 final class ConflictPassages {
 
-	
+
 
 	private ConflictPassages() {
 	}
@@ -27,7 +27,7 @@ final class ConflictPassages {
 			} else if (other < 0 && (kind == '=' || kind == '|')) {
 				other = mark.start();
 			} else if (other < 0) {
-				passages.add(new Passage(mark.start(), mark.end(), 
+				passages.add(new Passage(mark.start(), mark.end(),
 						kind == '<' ? Messages.of("conflict.begin") : Messages.of("conflict.stray")));
 			}
 		}

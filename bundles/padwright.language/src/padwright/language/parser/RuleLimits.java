@@ -20,7 +20,7 @@ final class RuleLimits {
 	/** A text without it has no conditions. */
 	static final String KEYWORD = "when";
 
-	
+
 
 	private final String text;
 	private final List<Passage> passages = new ArrayList<>();

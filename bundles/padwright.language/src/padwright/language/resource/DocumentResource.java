@@ -3,7 +3,6 @@ package padwright.language.resource;
 import java.util.Arrays;
 import java.util.List;
 
-import org.eclipse.emf.ecore.resource.Resource.Diagnostic;
 import org.eclipse.xtext.linking.lazy.LazyLinkingResource;
 import org.eclipse.xtext.nodemodel.ILeafNode;
 import org.eclipse.xtext.nodemodel.INode;

@@ -131,7 +131,8 @@ class BenchCardPagesTest {
 				model.height().map(height -> new CardHeight(height.target(), height.shims(), words)), model.readings(),
 				model.gap(), model.earlierPieces(),
 				model.work().map(work -> new CardWork(words, model.earlierPieces(), work.place())),
-				Optional.of(new CardLevel(words, words, Optional.of(words))), Collections.nCopies(9, CardNote.warning(words.repeat(9))), Collections.nCopies(9, words));
+				Optional.of(new CardLevel(words, words, Optional.of(words))),
+				Collections.nCopies(9, CardNote.warning(words.repeat(9))), Collections.nCopies(9, words));
 		BenchCard card = with(DemoCard.boehmFlute(), Collections.nCopies(40, key),
 				List.of(words.repeat(6) + "and so on to the end."));
 		return new BenchCard(words, words, words, words, Optional.empty(),

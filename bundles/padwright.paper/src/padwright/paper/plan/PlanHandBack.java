@@ -75,8 +75,8 @@ public final class PlanHandBack {
 		if (words.isEmpty()) {
 			words.add("The pads that were in it.");
 		}
-		List<String> glues = rows.stream().filter(row -> DoneAtKey.isPadIn(row.job())).flatMap(row -> row.job().fitting().adhesive().stream()).map(Labels::of)
-				.distinct().toList();
+		List<String> glues = rows.stream().filter(row -> DoneAtKey.isPadIn(row.job()))
+				.flatMap(row -> row.job().fitting().adhesive().stream()).map(Labels::of).distinct().toList();
 		if (!glues.isEmpty()) {
 			words.add("Set in: " + String.join(", ", glues) + ".");
 		}

@@ -35,9 +35,11 @@ public final class SafeSave {
 	 */
 	public static boolean save(ITextFileBuffer buffer, boolean overwrite, IProgressMonitor monitor)
 			throws CoreException {
-		IFile file = buffer.getLocation() == null ? null
-				: ResourcesPlugin.getWorkspace().getRoot().getFile(buffer.getLocation());
-		Optional<Path> path = file == null || !file.exists() ? Optional.empty() : Documents.path(file);
+		if (buffer.getLocation() == null) {
+			return false;
+		}
+		IFile file = ResourcesPlugin.getWorkspace().getRoot().getFile(buffer.getLocation());
+		Optional<Path> path = file.exists() ? Documents.path(file) : Optional.empty();
 		if (path.isEmpty()) {
 			return false;
 		}

@@ -15,7 +15,6 @@ import padwright.language.start.PlanText;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.Titled;
 import padwright.model.plan.Document;
-import padwright.model.plan.Plan;
 import padwright.model.systems.EffectiveKey;
 import padwright.model.systems.EffectiveSystem;
 import padwright.workbench.Messages;

@@ -76,8 +76,8 @@ class CautionsTest {
 		glue.getHazards().addAll(List.of("H335", "H315", "H335", "X1"));
 		glueWith(glue);
 		demo.row(demo.key("A"));
-		assertTrue(cautions().contains(
-				"Thin: H315 Causes skin irritation. H335 May cause respiratory irritation. X1 (wording: see the safety data sheet)"), cautions().toString());
+		assertTrue(cautions().contains("Thin: H315 Causes skin irritation. H335 May cause respiratory irritation. "
+				+ "X1 (wording: see the safety data sheet)"), cautions().toString());
 	}
 
 	@Test

@@ -13,15 +13,13 @@ import padwright.workup.service.ServicePlan;
 /** Judges a model by every check there is, whether it came from text or was built in code. */
 public final class ModelChecks {
 
-	@SuppressWarnings("rawtypes")
-	private static final List<Check> ALL = ServiceLoader.load(Check.class, ModelChecks.class.getClassLoader()).stream()
-			.map(ServiceLoader.Provider::get).toList();
+	private static final List<Check<?>> ALL = ServiceLoader.load(Check.class, ModelChecks.class.getClassLoader()).stream()
+			.<Check<?>>map(ServiceLoader.Provider::get).toList();
 
 	/** Most checks are for one kind of thing, and there are many things. */
-	@SuppressWarnings("rawtypes")
-	private static final ClassValue<List<Check>> BY_KIND = new ClassValue<>() {
+	private static final ClassValue<List<Check<?>>> BY_KIND = new ClassValue<>() {
 		@Override
-		protected List<Check> computeValue(Class<?> kind) {
+		protected List<Check<?>> computeValue(Class<?> kind) {
 			return ALL.stream().filter(check -> check.isFor(kind)).toList();
 		}
 	};

@@ -17,7 +17,6 @@ import padwright.model.stock.FilmSet;
 import padwright.model.stock.Layer;
 import padwright.model.stock.LayerRole;
 import padwright.model.stock.Material;
-import padwright.model.stock.Pad;
 import padwright.model.stock.Backing;
 import padwright.model.stocks.PadFigures;
 import padwright.workup.service.EffectiveFitting;

@@ -14,7 +14,7 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
- * The texts of a bundle in the language in which the program speaks just now, {@link Locale.Category#DISPLAY}. English
+ * The texts of a bundle in the language in which the program speaks just now, {@link java.util.Locale.Category#DISPLAY}. English
  * stands in the file without a language, and is spoken where there is no translation.
  */
 public final class Texts {

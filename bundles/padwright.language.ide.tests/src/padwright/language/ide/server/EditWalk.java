@@ -89,7 +89,7 @@ final class EditWalk implements AutoCloseable {
 		return name + ":" + (found.getRange().getStart().getLine() + 1) + " " + found.getCode().getLeft();
 	}
 
-	private List<String> fresh() throws IOException {
+	private List<String> fresh() {
 		Map<Path, String> now = new HashMap<>();
 		names.forEach(name -> now.put(shop.file(name), texts.get(name).getContents()));
 		Shop whole = Shop.open(language, now.keySet().stream().sorted().toList(), now);

@@ -6,11 +6,9 @@ import java.util.List;
 import java.util.Optional;
 
 import padwright.engine.clock.ClockHour;
-import padwright.engine.clock.ClockHour;
 import padwright.engine.film.PartialShim;
 import padwright.model.LengthText;
 import padwright.model.plan.Piece;
-import padwright.model.plan.PlanPackage;
 import padwright.model.plan.Round;
 import padwright.workup.checks.Advice;
 import padwright.workup.checks.Check;
