@@ -203,6 +203,18 @@ class JobCommandsTest {
 	}
 
 	@Test
+	void plansOfTheYearAreFoundByWhatTheirDiariesSay() {
+		JsonObject speaks = CommandRun.padwright("search", YEAR, "speaks", "Y-114", "--json").json();
+		assertTrue(speaks.getAsJsonArray("found").size() >= 1, speaks.toString());
+		speaks.getAsJsonArray("found").forEach(found -> assertEquals("Y-114",
+				found.getAsJsonObject().get("serial").getAsString()));
+		JsonObject parts = CommandRun.padwright("search", YEAR, "pads on order", "--json").json();
+		assertTrue(parts.toString().contains("J052"), parts.toString());
+		JsonObject nothing = CommandRun.padwright("search", YEAR, "contrabassoon", "--json").json();
+		assertEquals(0, nothing.getAsJsonArray("found").size());
+	}
+
+	@Test
 	void tooFewPlansAreRefused() throws IOException {
 		Files.createDirectories(folder.resolve("alone"));
 		CommandRun.write(folder, "alone/a.plan", "plan A for BoehmC {\n}\n");

@@ -56,6 +56,8 @@ public final class LayoutControl extends Composite {
 	};
 	private Consumer<LayoutItem> onOpen = item -> {
 	};
+	private Consumer<Layout> onShown = layout -> {
+	};
 	private BiConsumer<LayoutItem, String> onRename = (item, name) -> {
 	};
 
@@ -130,6 +132,11 @@ public final class LayoutControl extends Composite {
 	/** Told what is double-clicked, or chosen twice with Enter. */
 	public void onOpen(Consumer<LayoutItem> listener) {
 		onOpen = listener;
+	}
+
+	/** Told what is seen, also while something is being dragged. */
+	public void onShown(Consumer<Layout> listener) {
+		onShown = listener;
 	}
 
 	/** Told of something and the name that it is to have. */
@@ -226,6 +233,7 @@ public final class LayoutControl extends Composite {
 		@Override
 		public void changed() {
 			redrawn();
+			onShown.accept(editing.shown());
 		}
 
 		@Override
