@@ -49,7 +49,7 @@ class ExchangeCommandsTest {
 
 	@Test
 	void theSchemaIsPrinted() {
-		assertEquals("urn:padwright:exchange:1",
+		assertEquals("urn:padwright:exchange:2",
 				CommandRun.padwright("export", "--schema").json().get("$id").getAsString());
 	}
 
@@ -67,7 +67,7 @@ class ExchangeCommandsTest {
 
 	@Test
 	void whatIsNotTakenOverLeavesNothing() throws IOException {
-		Path json = CommandRun.write(folder, "bad.json", "{\"format\": \"padwright/1\",\n\"plan\": []}");
+		Path json = CommandRun.write(folder, "bad.json", "{\"format\": \"padwright/2\",\n\"plan\": []}");
 		assertRefused("bad.json:2 was not taken over: Document has no \"plan\"; did you mean \"plans\"", "import", json,
 				"-o", folder.resolve("bad.plan"));
 		assertRefused("is no .json, .csv or .xmi file", "import", shop.plan("P", ""));

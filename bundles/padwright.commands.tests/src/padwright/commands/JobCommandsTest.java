@@ -65,8 +65,8 @@ class JobCommandsTest {
 		change("on 2026-03-04 by \"M\" shim none delivered . . . . on 2026-03-05 by \"M\"\n\tkey D",
 				"by \"M\" shim none delivered . . . . by \"M\"\n\tkey D");
 		change("\t\tstage regulate took 30 minutes on 2026-03-05 by \"M\"\n", "");
-		assertEquals(List.of("wait waits for parts: pads of 17.5 mm, until 2026-03-02 ",
-				"wait waits for the player to agree to the estimate ", "morning feel again, the morning after E",
+		assertEquals(List.of("agree waits for the player to agree to the estimate ",
+				"wait waits for parts: pads of 17.5 mm, until 2026-03-02 ", "morning feel again, the morning after E",
 				"work stage regulate (usually 60 minutes), check: light left noted at every coupling "), steps("2026-03-04"));
 	}
 

@@ -37,6 +37,17 @@ class SheetCommandTest {
 		assertTrue(Files.readString(folder.resolve("first/QuarterTone-key-layout-1.svg")).contains("revision 7"));
 	}
 
+	/** In life size: the lower G's cup of 17 mm and its hole of 13 mm. */
+	@Test
+	void drawingProgramsGetTheInstrumentInLifeSize() throws IOException {
+		CommandRun run = CommandRun.padwright("sheet", folder.resolve("systems/boehm.keys"), "-o", folder.resolve("dxf"), "--dxf");
+		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
+		assertTrue(run.out().contains("BoehmC-key-layout.dxf"), run.out());
+		String drawing = Files.readString(folder.resolve("dxf/BoehmC-key-layout.dxf"));
+		assertTrue(drawing.contains("\n40\n8.5\n") && drawing.contains("\n40\n6.5\n"));
+		assertTrue(drawing.contains("\n2\nSECTION\n") && drawing.contains("\n2\nSIDE\n") && drawing.contains("\n2\nMAP\n"));
+	}
+
 	private CommandRun sheet(Object system, String to) {
 		return CommandRun.padwright("sheet", system, "-o", folder.resolve(to), "--revision", "7", "--date", "May 2026");
 	}

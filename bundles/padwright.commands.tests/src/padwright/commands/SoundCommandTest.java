@@ -17,6 +17,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 
 import padwright.engine.acoustics.AirModel;
@@ -222,5 +223,42 @@ class SoundCommandTest {
 		List<Object> words = new ArrayList<>(List.of("sound", file));
 		words.addAll(List.of(options));
 		return CommandRun.padwright(words.toArray());
+	}
+
+	/** Every pad as it is, and one at several rises; what 3 mm do is the same in both. */
+	@Test
+	void whatRaisedPadsDoIsTold() {
+		Path file = CommandRun.write(folder, "small.keys", SMALL);
+		CommandRun all = CommandRun.padwright("sound", file, "--venting");
+		assertEquals(ExitStatus.CLEAN, all.status(), all.err());
+		assertTrue(all.line("K").matches("K[|]3[.]0[|].*"), all.out());
+		assertTrue(all.out().contains("A rise of 3 mm is assumed for K"), all.out());
+		JsonObject pad = CommandRun.padwright("sound", file, "--venting", "--json").json().getAsJsonArray("keys").get(0)
+				.getAsJsonObject();
+		assertEquals("K", pad.get("key").getAsString());
+		double cents = pad.getAsJsonArray("notes").get(0).getAsJsonObject().get("cents").getAsDouble();
+		assertTrue(cents < -1 && pad.get("enough").getAsDouble() > 3, pad.toString());
+		CommandRun one = CommandRun.padwright("sound", file, "--venting", "--key", "K", "--json");
+		double last = Double.NEGATIVE_INFINITY;
+		for (JsonElement rise : one.json().getAsJsonArray("rises")) {
+			double there = rise.getAsJsonObject().getAsJsonArray("notes").get(0).getAsJsonObject().get("cents")
+					.getAsDouble();
+			assertTrue(there > last, "higher is sharper");
+			last = there;
+			if (rise.getAsJsonObject().get("rise").getAsDouble() == 3) {
+				assertEquals(cents, there, 1e-9);
+			}
+		}
+		assertTrue(CommandRun.padwright("sound", file, "--venting", "--key", "K").line("E4").startsWith("E4"));
+	}
+
+	@Test
+	void aPadThatNoNoteOpensIsRefused() {
+		Path file = CommandRun.write(folder, "small.keys", SMALL);
+		for (String[] wrong : new String[][] { { "--key", "K" }, { "--venting", "--key", "Gone" } }) {
+			CommandRun run = CommandRun.padwright("sound", file, wrong[0], wrong[1], wrong.length > 2 ? wrong[2] : "--json");
+			assertEquals(ExitStatus.UNUSABLE, run.status(), run.err());
+			assertFalse(run.showsItsInside(), run.err());
+		}
 	}
 }

@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
 		description = "Draws the bench card of a plan as one PDF and an SVG for each page.")
 final class CardCommand implements Callable<Integer> {
 
-	@Parameters(paramLabel = "PLAN", description = "A .plan file.")
+	@Parameters(paramLabel = "PLAN", description = "A .plan file; FILE#NAME for one of several plans in it.")
 	private Path file;
 
 	@Mixin

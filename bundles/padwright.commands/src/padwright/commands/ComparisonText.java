@@ -5,11 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-import padwright.workup.compare.Change;
 import padwright.workup.compare.ComparisonReport;
 import padwright.workup.compare.KeyComparison;
 import padwright.workup.compare.PlanComparison;
 import padwright.workup.compare.SystemComparison;
+import padwright.workup.compare.SystemComparisonReport;
 
 /** Two services or systems side by side. */
 final class ComparisonText {
@@ -21,21 +21,8 @@ final class ComparisonText {
 		TextTable.print(out, ComparisonReport.of(comparison));
 	}
 
-	/** Lines that begin with - are of the old one, with + of the new one; what does not differ is not told. */
 	static void print(PrintWriter out, SystemComparison comparison) {
-		out.println("--- " + comparison.then().getName());
-		out.println("+++ " + comparison.now().getName());
-		comparison.parts().stream().filter(part -> !part.changes().isEmpty()).forEach(part -> print(out, part));
-		comparison.onlyThen().forEach(part -> out.println("- " + part));
-		comparison.onlyNow().forEach(part -> out.println("+ " + part));
-	}
-
-	private static void print(PrintWriter out, KeyComparison part) {
-		out.println("@@ " + part.label() + " @@");
-		for (Change change : part.changes()) {
-			out.println("- " + change.what() + " " + change.then());
-			out.println("+ " + change.what() + " " + change.now());
-		}
+		TextTable.print(out, SystemComparisonReport.of(comparison));
 	}
 
 	private static List<String> unchanged(List<KeyComparison> parts) {

@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
 				+ "cut, as one PDF and an SVG for each page.")
 final class FilmCommand implements Callable<Integer> {
 
-	@Parameters(paramLabel = "PLAN", description = "A .plan file.")
+	@Parameters(paramLabel = "PLAN", description = "A .plan file; FILE#NAME for one of several plans in it.")
 	private Path file;
 
 	@Mixin

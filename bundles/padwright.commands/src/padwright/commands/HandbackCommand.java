@@ -23,7 +23,7 @@ import picocli.CommandLine.Spec;
 				+ "not said as done there is no page, but the list of what is open.")
 final class HandbackCommand implements Callable<Integer> {
 
-	@Parameters(paramLabel = "PLAN", description = "A .plan file.")
+	@Parameters(paramLabel = "PLAN", description = "A .plan file; FILE#NAME for one of several plans in it.")
 	private Path file;
 
 	@Mixin
@@ -37,14 +37,12 @@ final class HandbackCommand implements Callable<Integer> {
 		SolvedPlan plan = SolvedPlan.in(file, spec.commandLine().getErr());
 		try {
 			HandBack page = PlanHandBack.of(plan.solution());
+			PlayerPaper.tell(page.head().letterhead(), spec.commandLine().getErr());
 			paper.write(plan.name() + "-hand-back", page.title(),
 					new HandBackPages(page, paper.paper()).pages(), spec.commandLine().getOut());
 			return plan.status();
 		} catch (UndoneWorkException undone) {
-			spec.commandLine().getErr().println("no page for " + plan.name() + ": it would promise more than the plan says is "
-					+ "done");
-			undone.open().forEach(work -> spec.commandLine().getErr().println("  " + work + "."));
-			return ExitStatus.FINDINGS;
+			return PlayerPaper.refuse(plan.name(), undone, spec.commandLine().getErr());
 		}
 	}
 }

@@ -50,8 +50,8 @@ final class LearnCommand implements Callable<Integer> {
 
 	@Override
 	public Integer call() {
-		FolderPlans plans = FolderPlans.in(folder, spec.commandLine().getErr());
-		ShopLearning learning = ShopLearning.of(plans.plans());
+		FolderFacts facts = FolderFacts.in(folder, spec.commandLine().getErr());
+		ShopLearning learning = ShopLearning.ofFacts(facts.facts());
 		PrintWriter out = spec.commandLine().getOut();
 		if (json) {
 			Json.print(out, json(learning));
@@ -62,7 +62,7 @@ final class LearnCommand implements Callable<Integer> {
 		if (file != null && learning.isTold()) {
 			write(LearnedStock.text(learning, Optional.ofNullable(day).orElseGet(LocalDate::now)));
 		}
-		return learning.isTold() ? plans.status() : ExitStatus.FINDINGS;
+		return learning.isTold() ? facts.status() : ExitStatus.FINDINGS;
 	}
 
 	private void write(String stock) {

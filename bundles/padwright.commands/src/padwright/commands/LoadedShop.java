@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 import padwright.language.shop.Shop;
 import padwright.language.shop.ShopFinding;
@@ -17,8 +19,9 @@ import padwright.workup.service.ServicePlan;
  *
  * @param shop all files of the shop folder
  * @param chosen the files that are worked on
+ * @param planName of the plan that is meant, where its file holds several
  */
-record LoadedShop(Shop shop, Collection<Path> chosen) {
+record LoadedShop(Shop shop, Collection<Path> chosen, Optional<String> planName) {
 
 	/** The shops around files and folders, each with the files chosen in it. */
 	static List<LoadedShop> around(List<Path> filesAndFolders) {
@@ -28,12 +31,14 @@ record LoadedShop(Shop shop, Collection<Path> chosen) {
 	/** As {@link #around(List)}, with other texts for some files, by their real paths, than they hold. */
 	static List<LoadedShop> around(List<Path> filesAndFolders, Map<Path, String> otherTexts) {
 		return ChosenFiles.in(filesAndFolders, otherTexts).stream().map(files -> new LoadedShop(
-				Shop.open(Language.services(), files.all(), otherTexts), files.chosen())).toList();
+				Shop.open(Language.services(), files.all(), otherTexts), files.chosen(), Optional.empty())).toList();
 	}
 
-	/** The shop around one file. */
-	static LoadedShop around(Path file) {
-		return around(List.of(file)).get(0);
+	/** The shop around one file, or one plan of it as {@link NamedPlan} reads it. */
+	static LoadedShop around(Path given) {
+		NamedPlan named = NamedPlan.of(given);
+		LoadedShop around = around(List.of(named.file())).get(0);
+		return new LoadedShop(around.shop(), around.chosen(), named.plan());
 	}
 
 	/** The findings of error level in a file. */
@@ -52,7 +57,7 @@ record LoadedShop(Shop shop, Collection<Path> chosen) {
 		return chosen.iterator().next();
 	}
 
-	/** The one plan in the one file chosen. */
+	/** The plan that is named, or the one plan in the one file chosen. */
 	ServicePlan plan() {
 		if (chosen.size() != 1) {
 			throw new InputException("name one .plan file; there are " + chosen.size() + " files here");
@@ -61,10 +66,26 @@ record LoadedShop(Shop shop, Collection<Path> chosen) {
 			throw new InputException(file(), why);
 		});
 		List<Plan> plans = shop.document(file()).<List<Plan>>map(Document::getPlans).orElse(List.of());
-		if (plans.size() != 1) {
-			throw new InputException(file(),
-					plans.isEmpty() ? "holds no plan" : "holds several plans; put each into a file of its own");
+		if (plans.isEmpty()) {
+			throw new InputException(file(), "holds no plan");
 		}
-		return new ServicePlan(plans.get(0));
+		return new ServicePlan(planName.isPresent() ? named(plans, planName.get()) : only(plans));
+	}
+
+	private Plan named(List<Plan> plans, String name) {
+		return plans.stream().filter(plan -> name.equals(plan.getName())).findFirst().orElseThrow(
+				() -> new InputException(file(), "holds no plan " + name + "; it holds " + names(plans)));
+	}
+
+	private Plan only(List<Plan> plans) {
+		if (plans.size() > 1) {
+			throw new InputException(file(), "holds several plans: " + names(plans) + ". Name one behind a #, as in "
+					+ file().getFileName() + "#" + plans.get(0).getName());
+		}
+		return plans.get(0);
+	}
+
+	private static String names(List<Plan> plans) {
+		return plans.stream().map(Plan::getName).filter(name -> name != null).collect(Collectors.joining(", "));
 	}
 }

@@ -21,13 +21,18 @@ final class NextJson {
 		return json;
 	}
 
+	private static String word(NextStep.Kind kind) {
+		return kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
+	}
+
 	private static Map<String, Object> step(NextStep step, NextSteps next) {
 		Map<String, Object> json = new LinkedHashMap<>();
 		json.put("plan", step.plan());
 		json.put("instrument", step.instrument());
 		json.put("player", step.player());
 		json.put("stage", step.stage());
-		json.put("kind", step.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+		json.put("kind", word(step.kind()));
+		step.heldBy().ifPresent(kind -> json.put("heldBy", word(kind)));
 		json.put("what", step.what());
 		json.put("keys", step.keys());
 		step.from().ifPresent(day -> json.put("from", day.toString()));

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 
+import padwright.drawing.dxf.DxfWriter;
 import padwright.drawing.scene.Scene;
 import padwright.drawing.svg.SvgWriter;
 import padwright.language.files.SafeFile;
@@ -50,6 +51,11 @@ record PageFiles(Path folder, PrintWriter out) {
 			Scene scene = pages.get(page);
 			save(String.format(Locale.ROOT, "%s-%d.svg", name, page + 1), () -> svg(scene));
 		}
+	}
+
+	/** Writes {@code NAME.dxf}. */
+	void writeDxf(String name, Scene drawing) {
+		save(name + ".dxf", () -> DxfWriter.write(drawing).getBytes(StandardCharsets.US_ASCII));
 	}
 
 	private void save(String name, Content content) {

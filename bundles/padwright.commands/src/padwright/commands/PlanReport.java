@@ -17,7 +17,7 @@ import picocli.CommandLine.Spec;
 /** A command that tells something about one plan, in spite of errors in it, which it lists before. */
 abstract class PlanReport implements Callable<Integer> {
 
-	@Parameters(paramLabel = "PLAN", description = "A .plan file.")
+	@Parameters(paramLabel = "PLAN", description = "A .plan file; FILE#NAME for one of several plans in it.")
 	private Path file;
 
 	@Option(names = "--json", description = "Print the answer for programs.")

@@ -29,7 +29,7 @@ import picocli.CommandLine.Spec;
 				+ "quote is drawn on paper instead.")
 final class QuoteCommand implements Callable<Integer> {
 
-	@Parameters(paramLabel = "PLAN", description = "A .plan file.")
+	@Parameters(paramLabel = "PLAN", description = "A .plan file; FILE#NAME for one of several plans in it.")
 	private Path file;
 
 	@Option(names = "--minutes", paramLabel = "M", description = "Time at the bench; needs --rate.")

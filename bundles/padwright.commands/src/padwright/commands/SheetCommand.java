@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 
 import padwright.engine.coupling.CircularCouplingException;
 import padwright.model.keysystem.KeySystem;
+import padwright.paper.sheet.LayoutDrawing;
 import padwright.paper.sheet.LayoutSheet;
 import padwright.paper.sheet.LayoutSheetPages;
 import padwright.paper.system.SystemSheet;
@@ -30,11 +31,17 @@ final class SheetCommand implements Callable<Integer> {
 	@Mixin
 	private PaperOptions paper;
 
-	@Option(names = "--revision", paramLabel = "TEXT", description = "Printed in the head, as in --revision C.")
+	@Option(names = "--revision", paramLabel = "TEXT",
+			description = "Printed in the head, as in --revision C (default: the last revision in the text).")
 	private String revision;
 
-	@Option(names = "--date", paramLabel = "TEXT", description = "Printed in the head; none is made up.")
+	@Option(names = "--date", paramLabel = "TEXT",
+			description = "Printed in the head (default: the day of that revision); none is made up.")
 	private String date;
+
+	@Option(names = "--dxf", description = "Also writes joints and sections in life size as NAME-key-layout.dxf, for drawing "
+			+ "programs: one unit is one millimetre.")
+	private boolean dxf;
 
 	@Spec
 	private CommandSpec spec;
@@ -44,8 +51,12 @@ final class SheetCommand implements Callable<Integer> {
 		ChosenSystem chosen = ChosenSystem.of(system);
 		FindingLines.print(spec.commandLine().getErr(), chosen.errors());
 		LayoutSheet sheet = sheet(chosen.system(), chosen.file());
-		paper.write(chosen.system().getName() + "-key-layout", sheet.title(),
-				new LayoutSheetPages(sheet, paper.paper()).pages(), spec.commandLine().getOut());
+		String name = chosen.system().getName() + "-key-layout";
+		PageFiles files = paper.files(spec.commandLine().getOut());
+		files.write(name, sheet.title(), new LayoutSheetPages(sheet, paper.paper()).pages());
+		if (dxf) {
+			files.writeDxf(name, LayoutDrawing.of(sheet));
+		}
 		return chosen.errors().isEmpty() ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
 	}
 

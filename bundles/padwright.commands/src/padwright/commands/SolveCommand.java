@@ -25,7 +25,7 @@ import picocli.CommandLine.Spec;
 		description = "Solves full shims and partial shims for every key of a plan. The feeler decides: it is a model.")
 final class SolveCommand implements Callable<Integer> {
 
-	@Parameters(paramLabel = "PLAN", description = "A .plan file.")
+	@Parameters(paramLabel = "PLAN", description = "A .plan file; FILE#NAME for one of several plans in it.")
 	private Path file;
 
 	@Option(names = "--write", description = "Put the answers into the plan; what it holds already stays.")

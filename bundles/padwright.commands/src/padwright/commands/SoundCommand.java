@@ -46,6 +46,9 @@ final class SoundCommand implements Callable<Integer> {
 	@Mixin
 	private FitOptions fit;
 
+	@Mixin
+	private VentingOptions venting;
+
 	@Spec
 	private CommandSpec spec;
 
@@ -54,12 +57,15 @@ final class SoundCommand implements Callable<Integer> {
 		ChosenSystem chosen = ChosenSystem.of(system);
 		boolean isImpedance = impedance.isAsked();
 		boolean isFit = fit.isAsked();
+		boolean isVenting = venting.isAsked();
 		SystemSound sound = SoundSystem.of(chosen, spec.commandLine().getErr());
 		PrintWriter out = spec.commandLine().getOut();
 		if (isImpedance) {
 			out.println(ShownPath.of(impedance.write(sound)));
 		} else if (isFit) {
 			fit(chosen, sound);
+		} else if (isVenting) {
+			venting.print(sound, out, json);
 		} else if (svg) {
 			draw(sound);
 		} else if (json) {

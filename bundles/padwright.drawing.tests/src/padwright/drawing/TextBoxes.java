@@ -9,6 +9,7 @@ import padwright.drawing.scene.Element;
 import padwright.drawing.scene.ElementVisitor;
 import padwright.drawing.scene.FontMetrics;
 import padwright.drawing.scene.Group;
+import padwright.drawing.scene.Picture;
 import padwright.drawing.scene.Text;
 import padwright.drawing.scene.Transform;
 
@@ -42,6 +43,11 @@ public final class TextBoxes implements ElementVisitor {
 		double height = FontMetrics.CAPITAL_HEIGHT * text.size();
 		double top = text.baseline() - height;
 		boxes.add(new Bounds(map.xOf(left, top), map.yOf(left, top), width * map.xx(), height * map.yy()));
+	}
+
+	@Override
+	public void visit(Picture picture) {
+		// not a text
 	}
 
 	@Override

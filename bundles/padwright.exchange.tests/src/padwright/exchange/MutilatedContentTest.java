@@ -60,7 +60,7 @@ class MutilatedContentTest {
 	void whatIsNestedWithoutEndIsRefused(Format format) {
 		int depth = 20_000;
 		String content = switch (format) {
-		case JSON -> "{\"format\":\"padwright/1\",\"stocks\":[{\"name\":\"S\",\"rules\":[{\"text\":\"t\",\"condition\":"
+		case JSON -> "{\"format\":\"padwright/2\",\"stocks\":[{\"name\":\"S\",\"rules\":[{\"text\":\"t\",\"condition\":"
 				+ "{\"is\":\"Negation\",\"operand\":".repeat(depth);
 		case CSV -> "row,name,condition" + ".operand".repeat(depth) + ".is\nstocks,S,\nstocks.rules,,x\n";
 		case XMI -> "<stock:Stock xmlns:stock=\"urn:padwright:stock\">" + "<rules>".repeat(depth);

@@ -22,11 +22,13 @@ class RefusalsTest {
 
 	@ParameterizedTest
 	@CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-			2 | not JSON       | {\\n"format" "padwright/1" }
+			2 | not JSON       | {\\n"format" "padwright/2" }
 			2 | not JSON       | {@\\n
 			1 | an object      | []
 			1 | should begin   | {"plans": []}
-			1 | should begin   | {"format": "padwright/2"}
+			1 | should begin   | {"format": "padwright/3"}
+			2 | its own touch  | {"format": "padwright/1", SYSTEM "keys": [{"name": "A",\\n"couplings": []}]}]}
+			2 | said twice     | {"format": "padwright/1", STOCK "backings": [],\\n"stabilisers": []}]}
 			2 | said twice     | {@, "unit": "mm",\\n"unit": "thou"}
 			2 | out of place   | {@}\\n{}
 			1 | leave the part | {@, "unit": null}
@@ -44,7 +46,7 @@ class RefusalsTest {
 			1 | name of a      | {@, "plans": [{"name": "P", "system": 7}]}
 			""")
 	void json(int line, String why, String text) {
-		String json = text.replace("\\n", "\n").replace("@", "\"format\": \"padwright/1\"")
+		String json = text.replace("\\n", "\n").replace("@", "\"format\": \"padwright/2\"")
 				.replace("PLAN", "\"plans\": [{\"name\": \"P\", \"system\": \"S\",")
 				.replace("SYSTEM", "\"systems\": [{\"name\": \"S\",").replace("STOCK", "\"stocks\": [{\"name\": \"S\",");
 		assertRefused(line, why, json, Format.JSON);
@@ -70,9 +72,9 @@ class RefusalsTest {
 
 	@Test
 	void whatTheLanguageCannotSay() {
-		assertTrue(refused("{\"format\": \"padwright/1\", \"plans\": [{\"name\": \"P\"}]}", Format.JSON).getMessage()
+		assertTrue(refused("{\"format\": \"padwright/2\", \"plans\": [{\"name\": \"P\"}]}", Format.JSON).getMessage()
 				.contains("system"));
-		assertTrue(refused("{\"format\": \"padwright/1\", \"systems\": [{\"name\": \"a\\\" } system C {\"}]}", Format.JSON)
+		assertTrue(refused("{\"format\": \"padwright/2\", \"systems\": [{\"name\": \"a\\\" } system C {\"}]}", Format.JSON)
 				.getMessage().contains("language"));
 	}
 

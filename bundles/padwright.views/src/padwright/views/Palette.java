@@ -56,6 +56,17 @@ public record Palette(Ink ground, Ink ink, Ink quiet, Ink unread, Ink read, Ink 
 		return mixed(ground, colour, strength);
 	}
 
+	/** On another ground: for a drawing that is one field among others. */
+	public Palette on(Ink other) {
+		return new Palette(other, ink, quiet, unread, read, solved, done, warning, error, accent, proposal);
+	}
+
+	/** Without colours: for the last good drawing of a text that cannot be read now. */
+	public Palette greyed() {
+		Ink grey = tint(quiet, 0.6);
+		return new Palette(ground, grey, grey, grey, grey, grey, grey, grey, grey, grey, grey);
+	}
+
 	/** Ink and ground are told apart by their contrast, so that a theme need not say which it is. */
 	public boolean isDark() {
 		return brightness(ground) < brightness(ink);

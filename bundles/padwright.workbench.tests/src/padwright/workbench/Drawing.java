@@ -126,13 +126,25 @@ final class Drawing {
 
 	/** Drags from one place of the tube to another near it. */
 	void drag(double fromAlong, double fromAround, double toAlong, double toAround) throws Exception {
+		hold(fromAlong, fromAround, toAlong, toAround);
+		letGo(toAlong, toAround);
+	}
+
+	/** Drags, and holds what is dragged there. */
+	void hold(double fromAlong, double fromAround, double toAlong, double toAround) throws Exception {
 		Driver.ui(() -> {
 			Point from = seen(fromAlong, fromAround);
 			mouse(SWT.MouseDown, from, 0);
 			mouse(SWT.MouseMove, new Point(from.x + 5, from.y), SWT.BUTTON1);
 			mouse(SWT.MouseMove, layout.point(toAlong, toAround), SWT.BUTTON1);
 			assertTrue(layout.editing().isDragging(), "nothing is dragged from " + fromAlong);
-			mouse(SWT.MouseUp, layout.point(toAlong, toAround), SWT.BUTTON1);
+			return null;
+		});
+	}
+
+	void letGo(double along, double around) throws Exception {
+		Driver.ui(() -> {
+			mouse(SWT.MouseUp, layout.point(along, around), SWT.BUTTON1);
 			return null;
 		});
 	}

@@ -57,6 +57,12 @@ public final class Driver implements AutoCloseable {
 		return over(folder);
 	}
 
+	/** With a copy of the example year in {@code folder}. */
+	static Driver withExampleYear(Path folder) throws Exception {
+		copy(EXAMPLE.resolveSibling("year"), folder.resolve("shop"));
+		return over(folder);
+	}
+
 	static void copyExampleShop(Path folder) throws IOException {
 		copy(EXAMPLE, folder.resolve("shop"));
 	}

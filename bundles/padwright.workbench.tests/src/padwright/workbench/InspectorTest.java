@@ -2,11 +2,14 @@ package padwright.workbench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.Optional;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
@@ -17,6 +20,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import padwright.views.canvas.SceneCanvas;
+import padwright.workbench.bench.Bench;
+import padwright.workbench.bench.Workpiece;
+import padwright.workbench.controls.Named;
 import padwright.workbench.editor.PlanEditor;
 import padwright.workbench.inspector.InspectorView;
 
@@ -95,5 +102,101 @@ class InspectorTest {
 		fields.choose("Old pad", "torn");
 		assertTrue(Driver.text(editor).contains("\tkey Ds found torn empty 15 15 15 15 15 15 15 15 felt . . 1 1 1.5 1 0.5 .\n"));
 		assertTrue(Driver.ui(() -> fields.named(Combo.class, "Old pad").getText()).equals("torn"));
+	}
+
+	private void pick(String clock, String hour) throws Exception {
+		Driver.ui(() -> {
+			SceneCanvas canvas = fields.all(SceneCanvas.class).stream().filter(each -> each.name().equals(clock)).findFirst()
+					.orElseThrow(() -> new AssertionError(clock));
+			canvas.setFocusOn(Optional.of("hour:" + hour));
+			Event space = new Event();
+			space.character = ' ';
+			space.keyCode = ' ';
+			canvas.notifyListeners(SWT.KeyDown, space);
+			return null;
+		});
+	}
+
+	@Test
+	void hoursAreChosenOnASmallClock() throws Exception {
+		PlanEditor editor = at(PLAN, "key Ds", "Key Ds");
+		String before = Driver.text(editor);
+		pick("Nick at, on the clock", "4.5");
+		assertEquals(before.replace("key Ds empty", "key Ds nick at 4.5 empty"), Driver.text(editor));
+		Driver.waitFor("the hour", () -> fields.named(Text.class, "Nick at").getText().equals("4.5"));
+		pick("Nick at, on the clock", "1");
+		Driver.waitFor("both hours", () -> fields.named(Text.class, "Nick at").getText().equals("1 4.5"));
+		pick("Nick at, on the clock", "1");
+		Driver.waitFor("one hour", () -> fields.named(Text.class, "Nick at").getText().equals("4.5"));
+		pick("Nick at, on the clock", "4.5");
+		assertEquals(before, Driver.text(editor));
+	}
+
+	@Test
+	void readingsAreAGridOfHours() throws Exception {
+		PlanEditor editor = at(PLAN, "key Ds", "Key Ds");
+		String before = Driver.text(editor);
+		fields.type("Round 1 at 3 o'clock", "2");
+		notify(fields.field(Text.class, "Round 1 at 3 o'clock"), SWT.DefaultSelection);
+		assertEquals(before.replace("felt . . 1 1 1.5", "felt . . 2 1 1.5"), Driver.text(editor));
+		fields.type("Round 1 at 3 o'clock", "thick");
+		assertFalse(Driver.ui(inspector::faults).isEmpty());
+		fields.type("Empty cup at 10.5 o'clock", "14");
+		notify(fields.field(Text.class, "Empty cup at 10.5 o'clock"), SWT.DefaultSelection);
+		assertTrue(Driver.text(editor).contains("key Ds empty 15 15 15 15 15 15 15 14 felt"));
+	}
+
+	@Test
+	void piecesAndLayersAreRows() throws Exception {
+		PlanEditor stock = at(STOCK, "pad Rigid", "Pad Rigid");
+		String before = Driver.text(stock);
+		fields.type("Layers 1: Thickness", "33 thou");
+		notify(fields.field(Text.class, "Layers 1: Thickness"), SWT.DefaultSelection);
+		assertEquals(before.replace("base acetal 32 thou\n\t\tface microfibre 65", "base acetal 33 thou\n\t\tface microfibre 65"),
+				Driver.text(stock));
+		assertNotEquals(before, Driver.text(stock));
+		Driver.waitFor("the new layer", () -> fields.named(Text.class, "Layers 1: Thickness").getText().equals("33 thou"));
+		press("Move Layers 2 up");
+		assertTrue(Driver.text(stock).contains("face microfibre 65 thou\n\t\tbase acetal 33 thou"));
+		PlanEditor plan = at("plans/old-flute.plan", "key F found", "Key F");
+		String row = Driver.text(plan);
+		assertEquals(1, Driver.ui(this::pieces));
+		press("Another like Round 1: Partial shims 1");
+		Driver.waitFor("one piece more", () -> pieces() == 2);
+		assertEquals(row.replace("shim 1 from 7 to 9\n", "shim 1 from 7 to 9, 1 from 7 to 9\n"), Driver.text(plan));
+		fields.choose("Round 1: Partial shims 2: To", "9.5");
+		Driver.waitFor("the other end", () -> Driver.document(plan).get().contains("1 from 7 to 9, 1 from 7 to 9.5"));
+		Driver.waitFor("the form of that", () -> fields.named(Combo.class, "Round 1: Partial shims 2: To").getText()
+				.equals("9.5"));
+		press("Take Round 1: Partial shims 2 out");
+		Driver.waitFor("as before", () -> pieces() == 1);
+		assertEquals(row, Driver.text(plan));
+	}
+
+	private int pieces() {
+		return (int) fields.all(Text.class).stream().map(Named::of).filter(name -> name.startsWith("Round 1: Partial shims")
+				&& name.endsWith("Thickness")).count();
+	}
+
+	private void press(String button) throws Exception {
+		notify(fields.field(Button.class, button), SWT.Selection);
+	}
+
+	/** A bore that a heir changes is said whole in its change. */
+	@Test
+	void theListOfAnInheritedJointIsChangedHere() throws Exception {
+		PlanEditor editor = bench.open("systems/boehm-b-foot.keys");
+		Bench onBench = Driver.ui(() -> Bench.of(Driver.page().getWorkbenchWindow()));
+		Driver.waitFor("the system", () -> onBench.shown().work().flatMap(Workpiece::keySystem)
+				.filter(system -> system.getName().equals("BoehmB")).isPresent());
+		Driver.ui(() -> {
+			onBench.choosePart(onBench.shown().work().orElseThrow().keySystem().orElseThrow().getBase().getJoints().get(0));
+			return null;
+		});
+		Driver.waitFor("the joint", () -> inspector.title().equals("Joint head"));
+		assertTrue(Driver.ui(inspector::owner).startsWith("boehm.keys, line 10;"));
+		fields.type("Bore 1: Diameter", "18.2");
+		notify(fields.field(Text.class, "Bore 1: Diameter"), SWT.DefaultSelection);
+		assertTrue(Driver.text(editor).contains("\tchange joint head bore 18.2 at 30, 19 at 130\n"), Driver.text(editor));
 	}
 }

@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Set;
 
 import org.eclipse.core.resources.IResource;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -18,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 import padwright.workbench.editor.PlanEditor;
 import padwright.workbench.inspector.InspectorView;
+import padwright.workbench.views.KeyTableView;
 import padwright.workbench.views.LayoutView;
 
 /** Instruments drawn in the window, told by the text that comes of it. */
@@ -141,48 +144,114 @@ class LayoutTest {
 	}
 
 	@Test
+	void whatIsInheritedIsRenamedWhereItComesFrom() throws Exception {
+		Drawing flute = Drawing.of(driver, "systems/boehm-b-foot.keys", "BoehmB");
+		Driver.ui(() -> {
+			flute.layout().editing().select(Set.of("key:A"));
+			flute.layout().rename();
+			return null;
+		});
+		Windows fields = Windows.main();
+		Driver.ui(() -> {
+			Text name = Arrays.stream(flute.layout().canvas().getChildren()).filter(Text.class::isInstance)
+					.map(Text.class::cast).findFirst().orElseThrow();
+			name.setText("Aa");
+			Driver.display().asyncExec(() -> name.notifyListeners(SWT.DefaultSelection, new Event()));
+			return null;
+		});
+		Driver.answerDialog("Rename", "OK");
+		Driver.waitFor("the new name", () -> flute.layout().editing().layout().item("key:Aa").isPresent());
+		assertTrue(Files.readString(driver.path("systems/boehm.keys")).contains("key Aa open by L2"));
+		assertTrue(fields.all(Text.class).stream().noneMatch(text -> text.getText().equals("Aa")));
+	}
+
+	@Test
+	void theSystemOfAPlanIsDrawnInItsOwnText() throws Exception {
+		driver.open("plans/first.plan");
+		LayoutView view = (LayoutView) Driver.view(LayoutView.ID);
+		Driver.waitFor("the system of the plan", () -> view.control().editing().layout().item("key:A").isPresent());
+		Driver.ui(() -> {
+			view.control().editing().select(Set.of("key:A"));
+			view.control().editing().nudge(5, 0);
+			return null;
+		});
+		PlanEditor system = driver.open("systems/boehm.keys");
+		assertTrue(Driver.text(system).contains("rise 3 at 185.5\n"), Driver.text(system));
+	}
+
+	private static final String BOTH = TUBE.replace("}", """
+				key K1 open hole 13 cup 16.5 at 150
+			}
+
+			plan Job for Mine with Bench {
+				read at 12 3 6 9
+				key K1 felt . . . . thou remark "0"
+			}
+			""");
+
+	/** In turn in the drawing, the form, the table and the text. */
+	@Test
 	void fiftyMixedEditsAreUndoneToTheFirstByte() throws Exception {
-		Drawing mine = Drawing.of(driver, MINE, "Mine");
+		Files.writeString(driver.path(MINE), BOTH);
+		driver.file(MINE).refreshLocal(IResource.DEPTH_ZERO, null);
 		InspectorView inspector = (InspectorView) Driver.view(InspectorView.ID);
-		Driver.view(LayoutView.ID);
-		mine.key('k');
-		mine.enter();
-		mine.expect("key K1");
+		KeyTableView table = (KeyTableView) Driver.view(KeyTableView.ID);
+		Drawing mine = Drawing.of(driver, MINE, "Mine");
 		PlanEditor editor = driver.open(MINE);
-		for (int round = 0; round < 16; round++) {
-			int place = 151 + round;
+		String first = Driver.text(editor);
+		Windows fields = Windows.main();
+		for (int round = 0; round < 13; round++) {
 			Driver.ui(() -> {
 				mine.layout().editing().select(Set.of("key:K1"));
 				mine.layout().editing().nudge(10, 0);
 				return null;
 			});
-			mine.expect("at " + place);
-			String cup = "cup " + (17 + round);
-			Driver.replace(editor, round == 0 ? "cup 16.5" : "cup " + (16 + round), cup);
-			mine.expect(cup);
+			mine.expect("at " + (151 + round) + "\n");
+			String remark = "remark \"" + (round + 1) + "\"";
+			Driver.replace(editor, "remark \"" + round + "\"", remark);
+			mine.expect(remark);
 			Driver.waitFor("the form", () -> inspector.title().equals("Key K1"));
-			Windows fields = Windows.main();
-			String rise = "1." + (10 + round);
-			fields.type("Rise of the pad", rise);
+			fields.type("Play", "0." + (10 + round));
 			Driver.ui(() -> {
-				fields.named(Text.class, "Rise of the pad").notifyListeners(SWT.DefaultSelection,
-						new Event());
+				fields.named(Text.class, "Play").notifyListeners(SWT.DefaultSelection, new Event());
 				return null;
 			});
-			mine.expect("rise " + rise);
+			mine.expect("play 0." + (10 + round));
+			typeReadings(table, (round + 1) + " . . .");
+			mine.expect("felt " + (round + 1) + " . . . thou");
 		}
 		Driver.view(LayoutView.ID);
 		String last = mine.text();
 		int steps = 0;
-		while (!mine.text().equals(TUBE) && steps < 60) {
+		while (!mine.text().equals(first) && steps < 60) {
 			Driver.command(UNDO);
 			steps++;
 		}
-		assertEquals(TUBE, mine.text());
-		assertTrue(steps >= 49, "steps " + steps);
+		assertEquals(first, mine.text());
+		assertEquals(52, steps);
 		for (int step = 0; step < steps; step++) {
 			Driver.command(REDO);
 		}
 		assertEquals(last, mine.text());
+	}
+
+	private static void typeReadings(KeyTableView view, String readings) throws Exception {
+		Driver.waitFor("the row", () -> view.control().table().getItemCount() > 0
+				&& view.control().table().getItem(0).getText(0).equals("K1"));
+		Driver.ui(() -> {
+			Table rows = view.control().table();
+			rows.setSelection(0);
+			Event open = new Event();
+			open.keyCode = SWT.F2;
+			rows.notifyListeners(SWT.KeyDown, open);
+			Text cell = Arrays.stream(rows.getChildren()).filter(Text.class::isInstance).map(Text.class::cast).findFirst()
+					.orElseThrow();
+			cell.setText(readings);
+			Event enter = new Event();
+			enter.detail = SWT.TRAVERSE_RETURN;
+			enter.doit = true;
+			cell.notifyListeners(SWT.Traverse, enter);
+			return null;
+		});
 	}
 }

@@ -11,6 +11,10 @@ import java.util.Optional;
 
 import org.eclipse.core.commands.ParameterizedCommand;
 import org.eclipse.jface.text.ITextSelection;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Table;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.handlers.IHandlerService;
@@ -23,6 +27,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 import padwright.workbench.bench.Bench;
+import padwright.workbench.editor.PlanEditor;
 import padwright.workbench.reports.ReportView;
 
 /** Reports and papers about what is in the window. */
@@ -49,11 +54,35 @@ class ReportTest {
 
 	@ParameterizedTest
 	@CsvSource({"choose, rigid-base pad", "leak, mL/min", "sound, A model of the air column",
+			"harm, dB by note and pad",
 			"next, from what the plans say", "drift, from the bench at", "stock, Main bench", "forecast, Materials past",
 			"history, A-1042"})
 	void aReportIsShown(String kind, String words) throws Exception {
 		report(kind);
 		Driver.waitFor("the report " + kind, () -> newest().text().contains(words));
+	}
+
+	@Test
+	void aPadOfTheMapOfHarmLeadsToItsKey() throws Exception {
+		PlanEditor editor = driver.open("plans/spring-service.plan");
+		report("harm");
+		Driver.waitFor("the map", () -> newest().text().contains("dB by note and pad"));
+		Windows window = Windows.main();
+		Driver.ui(() -> {
+			Combo tables = window.all(Combo.class).stream().filter(each -> each.indexOf("dB by note and pad:") >= 0)
+					.findFirst().orElseThrow();
+			tables.select(tables.indexOf("dB by note and pad:"));
+			tables.notifyListeners(SWT.Selection, new Event());
+			Table map = window.all(Table.class).stream().filter(each -> each.getColumnCount() > 30).findFirst()
+					.orElseThrow();
+			Event entered = new Event();
+			entered.item = map.getItem(0);
+			map.notifyListeners(SWT.DefaultSelection, entered);
+			return null;
+		});
+		Driver.waitFor("the key", () -> ((ITextSelection) editor.getSelectionProvider().getSelection()).getLength() > 0);
+		ScreensTest.settle();
+		ScreensTest.picture(Driver.ui(() -> Driver.page().getWorkbenchWindow().getShell()), "harm");
 	}
 
 	@Test

@@ -31,11 +31,14 @@ import padwright.workbench.inspector.InspectorView;
 import padwright.workbench.shops.ShopView;
 import padwright.workbench.tour.TourView;
 import padwright.workbench.views.CupSectionView;
+import padwright.workbench.views.FingeringView;
+import padwright.workbench.views.HoleSectionView;
 import padwright.workbench.views.KeyMapView;
 import padwright.workbench.views.KeyTableView;
 import padwright.workbench.views.LayoutView;
 import padwright.workbench.views.RegulationView;
 import padwright.workbench.views.RimClockView;
+import padwright.workbench.views.SoundView;
 
 /** Takes a picture of the window and of every view for people to look at, in the theme and at the zoom of the run. */
 class ScreensTest {
@@ -95,16 +98,35 @@ class ScreensTest {
 		});
 		settle();
 		picture(Driver.ui(ScreensTest::shell), "layout");
+		SoundView sound = (SoundView) Driver.view(SoundView.ID);
+		Driver.waitFor("the scale", () -> sound.control().session().notes().size() > 30);
+		settle();
+		picture(Driver.ui(sound::control), "sound");
+		Driver.view(FingeringView.ID);
+		Driver.ui(() -> {
+			((FingeringView) Driver.page().findView(FingeringView.ID)).control().session().walk(7);
+			return null;
+		});
+		Driver.ui(() -> {
+			bench.choosePart(view.control().editing().layout().item("key:Fs").orElseThrow().thing());
+			return null;
+		});
+		view("fingering", FingeringView.ID);
+		view("holeSection", HoleSectionView.ID);
+		view("inspectorOfAKey", InspectorView.ID);
+	}
+
+	private static void view(String name, String id) throws Exception {
+		IViewPart view = Driver.view(id);
+		settle();
+		picture(Driver.ui(() -> (Control) view.getSite().getService(MPart.class).getWidget()), name);
 	}
 
 	private static void pictures(PlanEditor editor) throws Exception {
 		for (String id : new String[] {KeyMapView.ID, RimClockView.ID, CupSectionView.ID, KeyTableView.ID,
 				RegulationView.ID, InspectorView.ID, ShopView.ID, TourView.ID, IPageLayout.ID_OUTLINE,
 				FindingsView.ID}) {
-			IViewPart view = Driver.view(id);
-			settle();
-			picture(Driver.ui(() -> (Control) view.getSite().getService(MPart.class)
-					.getWidget()), id.substring(id.lastIndexOf('.') + 1));
+			view(id.substring(id.lastIndexOf('.') + 1), id);
 		}
 		Driver.view(CupSectionView.ID);
 		Driver.ui(() -> {

@@ -6,11 +6,13 @@ import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 
 import padwright.drawing.font.DejaVuMetrics;
+import padwright.drawing.scene.Bounds;
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
 import padwright.drawing.scene.ElementVisitor;
 import padwright.drawing.scene.FontMetrics;
 import padwright.drawing.scene.Group;
+import padwright.drawing.scene.Picture;
 import padwright.drawing.scene.Scene;
 import padwright.drawing.scene.Text;
 
@@ -52,6 +54,12 @@ public final class Hits implements ElementVisitor {
 		double width = metrics.width(text);
 		touch(new Rectangle2D.Double(text.x() - text.anchor().fraction() * width, text.baseline() - text.size(), width,
 				text.size() * 1.2));
+	}
+
+	@Override
+	public void visit(Picture picture) {
+		Bounds bounds = picture.bounds();
+		touch(new Rectangle2D.Double(bounds.left(), bounds.top(), bounds.width(), bounds.height()));
 	}
 
 	private void touch(Shape shape) {

@@ -5,8 +5,15 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+
+import javax.imageio.ImageIO;
 
 import padwright.drawing.font.DejaVuMetrics;
+import padwright.drawing.scene.Bounds;
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.ElementVisitor;
 import padwright.drawing.scene.Fill;
@@ -16,6 +23,7 @@ import padwright.drawing.scene.Group;
 import padwright.drawing.scene.Hatch;
 import padwright.drawing.scene.Ink;
 import padwright.drawing.scene.Line;
+import padwright.drawing.scene.Picture;
 import padwright.drawing.scene.SolidFill;
 import padwright.drawing.scene.Stroke;
 import padwright.drawing.scene.Text;
@@ -72,6 +80,19 @@ final class Java2DElements implements ElementVisitor {
 		graphics.setColor(colour(text.ink()));
 		graphics.setFont(AwtFonts.of(text.face()).deriveFont((float) text.size()));
 		graphics.drawString(text.text(), (float) left, (float) text.baseline());
+	}
+
+	@Override
+	public void visit(Picture picture) {
+		try {
+			Bounds bounds = picture.bounds();
+			BufferedImage pixels = ImageIO.read(new ByteArrayInputStream(picture.data().file()));
+			AffineTransform place = AffineTransform.getTranslateInstance(bounds.left(), bounds.top());
+			place.scale(bounds.width() / pixels.getWidth(), bounds.height() / pixels.getHeight());
+			graphics.drawImage(pixels, place, null);
+		} catch (IOException spoilt) {
+			throw new UncheckedIOException(spoilt);
+		}
 	}
 
 	@Override

@@ -1,7 +1,7 @@
 package padwright.drawing.scene;
 
 /** One thing of a scene; later ones cover earlier ones. */
-public sealed interface Element permits Drawn, Text, Group {
+public sealed interface Element permits Drawn, Text, Picture, Group {
 
 	void accept(ElementVisitor visitor);
 }

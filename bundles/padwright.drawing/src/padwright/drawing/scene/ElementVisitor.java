@@ -7,5 +7,7 @@ public interface ElementVisitor {
 
 	void visit(Text text);
 
+	void visit(Picture picture);
+
 	void visit(Group group);
 }

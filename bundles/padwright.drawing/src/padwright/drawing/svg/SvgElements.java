@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import padwright.drawing.font.DejaVu;
+import padwright.drawing.scene.Bounds;
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.ElementVisitor;
 import padwright.drawing.scene.Fill;
@@ -13,6 +14,7 @@ import padwright.drawing.scene.FontMetrics;
 import padwright.drawing.scene.Geometry;
 import padwright.drawing.scene.Group;
 import padwright.drawing.scene.Hatch;
+import padwright.drawing.scene.Picture;
 import padwright.drawing.scene.SolidFill;
 import padwright.drawing.scene.Stroke;
 import padwright.drawing.scene.Text;
@@ -82,6 +84,14 @@ final class SvgElements implements ElementVisitor {
 				"font-size", SvgNumber.of(text.size()),
 				"textLength", SvgNumber.of(width), "lengthAdjust", "spacingAndGlyphs",
 				"fill", text.ink().toHex(), "xml:space", "preserve");
+	}
+
+	@Override
+	public void visit(Picture picture) {
+		Bounds bounds = picture.bounds();
+		tags.empty("image", "x", SvgNumber.of(bounds.left()), "y", SvgNumber.of(bounds.top()),
+				"width", SvgNumber.of(bounds.width()), "height", SvgNumber.of(bounds.height()),
+				"href", "data:" + picture.data().mediaType() + ";base64," + picture.data().base64());
 	}
 
 	@Override

@@ -29,12 +29,13 @@ public final class BenchWork {
 
 	static final Length SEAT = Length.thou("0.5");
 	static final int MOST_ROUNDS = 8;
-	/** Further hours that are felt in a round, where the answer asks for them. */
+	/** Further hours that are felt in a round in which one slid, where the answer asks for them; else as long as it asks. */
 	private static final int MOST_ASKED = 4;
 	private static final List<FilmSupply> FILMS = Stream.of("0.5", "1", "1.5", "2", "2.5", "3", "4", "7.5")
 			.map(Length::thou).map(FilmSupply::unlimited).toList();
-	private static final List<Length> FULL_SHIM_STEPS = Stream.of("0.5", "1").map(Length::thou)
-			.flatMap(step -> Stream.of(step.negated(), step)).toList();
+	/** What a shop with half-thou film offers. */
+	private static final List<Length> FULL_SHIM_STEPS = Stream.of("0.5", "1", "1.5", "2").map(Length::thou)
+			.flatMap(step -> Stream.of(step, step.negated())).toList();
 	private static final Length FINE = Length.thou("0.05");
 
 	private final Instrument instrument;
@@ -116,7 +117,7 @@ public final class BenchWork {
 			List<FeltRound> all = new ArrayList<>(rounds);
 			all.add(roundOf(felt));
 			Advice advice = adviser.advise(all);
-			if (asked >= MOST_ASKED || advice.next().isEmpty()) {
+			if (advice.next().isEmpty() || asked >= MOST_ASKED && !allDrag(felt)) {
 				return advice;
 			}
 			felt.addAll(feel(List.of(advice.next().get())));

@@ -54,6 +54,23 @@ class PoolingTest {
 		}
 	}
 
+	/** A thousand players leave an interval as wide as the scatter of their counts says. */
+	@Test
+	void manyMembersLeaveANarrowIntervalAndNotASinglePoint() {
+		SplittableRandom random = new SplittableRandom(11);
+		List<Exposure> players = new ArrayList<>();
+		for (int player = 0; player < 1000; player++) {
+			double rate = 1.5 * 0.25 * IntStream.range(0, 4).mapToDouble(part -> -StrictMath.log(random.nextDouble())).sum();
+			players.add(new Exposure(poisson(rate * 3, random), 3));
+		}
+		Learned mean = new GammaPool(players).mean();
+		double events = players.stream().mapToInt(Exposure::count).sum();
+		// Poisson within a player (variance 4.5) and gamma among players (4.5 squared over 4), over a thousand of them
+		double error = StrictMath.sqrt((4.5 + 4.5 * 4.5 / 4) / 1000) / 3;
+		assertEquals(2 * 1.645 * error, mean.high() - mean.low(), 0.3 * error);
+		assertEquals(events / 3000, mean.middle(), 0.2 * error);
+	}
+
 	/** Players whose own rates are gamma about 1.5 a year; the interval of nine in ten holds the truth at least that often less chance. */
 	@Test
 	void theMeanRateOfSimulatedPlayersLiesInItsInterval() {

@@ -95,7 +95,7 @@ class ActionSearchTest {
 				clearance[station] = (common[station] + own[station]) * THOU;
 				weights[station] = 1 - reach * Math.cos(2 * Math.PI * station / 24);
 			}
-			return new RimNow(clearance, weights, random.nextInt(LikelyStiffness.NODES), 0.1 * THOU);
+			return new RimNow(clearance, weights, random.nextGaussian(), 0.1 * THOU);
 		}).toList());
 	}
 

@@ -24,6 +24,19 @@ public sealed interface Cover {
 	}
 
 	/**
+	 * Open, with the pad not as far up as it goes, or farther. Of a hole without a cup it is as open as ever.
+	 *
+	 * @param rise of the pad over the rim in m, more than 0
+	 */
+	record Risen(double rise) implements Cover {
+
+		/** @throws IllegalArgumentException if the rise is not above 0 */
+		public Risen {
+			Sizes.requirePositive("rise of a pad", rise);
+		}
+	}
+
+	/**
 	 * By a finger in part, where the pad, if there is one, is perforated and down.
 	 *
 	 * @param share of the area under the finger: 0 for a pad that is down with no finger on it, to 0.99

@@ -36,7 +36,9 @@ record HoleParts(SoundModel model, Variables variables) {
 		if (cover instanceof Cover.Shut) {
 			return isPerforated(hole) ? throughPad(hole, shut()) : shut();
 		}
-		Top free = hole.cup().isPresent() ? underPad(hole) : outside();
+		Top free = hole.cup().isEmpty() ? outside()
+				: underPad(hole, cover instanceof Cover.Risen pad ? variables.constant(pad.rise())
+						: variables.ofHole(hole, Measure.RISE));
 		return isPerforated(hole) ? both(free, throughPad(hole, outside())) : free;
 	}
 
@@ -52,9 +54,9 @@ record HoleParts(SoundModel model, Variables variables) {
 		return new Top(new Ending.Open(model.holeEnd()), List.of());
 	}
 
-	private Top underPad(Hole hole) {
+	private Top underPad(Hole hole, Gradient rise) {
 		Gradient length = Ending.UnderPad.lengthening(half(hole, Measure.DIAMETER),
-				variables.ofHole(hole, Measure.RISE), half(hole, Measure.CUP), variables.ofHole(hole, Measure.RIM));
+				rise, half(hole, Measure.CUP), variables.ofHole(hole, Measure.RIM));
 		return new Top(new Ending.UnderPad(model.holeEnd(), length.getValue()), List.of(length));
 	}
 

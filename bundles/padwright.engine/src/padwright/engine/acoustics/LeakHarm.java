@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-import org.hipparchus.complex.Complex;
-
 /**
  * What one leaking pad does to one note.
  *
@@ -15,9 +13,6 @@ import org.hipparchus.complex.Complex;
  * @param decibels by which it weakens that resonance; infinite if there is none left
  */
 public record LeakHarm(String hole, TargetNote note, double cents, double decibels) {
-
-	/** Share of the frequency over which slopes are taken. */
-	private static final double NEAR = 1e-5;
 
 	/**
 	 * Each leak by itself in each note that closes its hole, by one of Newton's steps from the resonance without it.
@@ -33,10 +28,15 @@ public record LeakHarm(String hole, TargetNote note, double cents, double decibe
 				Resonating column = new Resonating(instrument, sound.note(), tight);
 				instrument.layout().holes().stream().map(Hole::name)
 						.filter(hole -> leaks.containsKey(hole) && isClosed(hole, sound.note()))
-						.forEach(hole -> leaks.get(hole).forEach(leak -> harms.add(column.harm(hole, leak))));
+						.forEach(hole -> leaks.get(hole).forEach(leak -> harms.add(harm(column, hole, leak))));
 			});
 		}
 		return harms;
+	}
+
+	private static LeakHarm harm(Resonating column, String hole, Cover leak) {
+		return column.step(hole, leak).map(shift -> new LeakHarm(hole, column.note(), shift.cents(), -shift.decibels()))
+				.orElseGet(() -> new LeakHarm(hole, column.note(), 0, Double.POSITIVE_INFINITY));
 	}
 
 	private static boolean isClosed(String hole, TargetNote note) {
@@ -46,38 +46,5 @@ public record LeakHarm(String hole, TargetNote note, double cents, double decibe
 	/** The strength that is left, as pressure with the leak over pressure without it: 0 to 1. */
 	public double left() {
 		return StrictMath.pow(10, -decibels / 20);
-	}
-
-	/** An instrument about one resonance. */
-	private static final class Resonating {
-
-		private final Instrument instrument;
-		private final TargetNote note;
-		private final double hertz;
-		private final Column at;
-		private final Column above;
-		private final double resistance;
-
-		Resonating(Instrument instrument, TargetNote note, Resonance tight) {
-			this.instrument = instrument;
-			this.note = note;
-			hertz = tight.hertz();
-			at = instrument.column(hertz);
-			above = instrument.column(hertz * (1 + NEAR));
-			resistance = at.sounding(instrument.covered(note.fingering())).getReal();
-		}
-
-		LeakHarm harm(String hole, Cover.Leaking leak) {
-			List<Part> covered = instrument.covered(note.fingering().with(hole, leak));
-			Complex here = at.sounding(covered);
-			Complex slope = above.sounding(covered).subtract(here).divide(hertz * NEAR);
-			if (slope.getImaginary() <= 0) {
-				return new LeakHarm(hole, note, 0, Double.POSITIVE_INFINITY);
-			}
-			double step = -here.getImaginary() / slope.getImaginary();
-			double left = here.getReal() + step * slope.getReal();
-			return new LeakHarm(hole, note, 1200 * StrictMath.log(1 + step / hertz) / StrictMath.log(2),
-					20 * StrictMath.log10(left / resistance));
-		}
 	}
 }

@@ -34,8 +34,8 @@ public final class LikelyStiffness {
 		return Math.max(0, Math.min((deviations + FARTHEST) / (2 * FARTHEST) * STEPS, STEPS));
 	}
 
-	/** At all stations between the lifts of two nodes, into {@code lift}. */
-	static void between(double[][] lifts, double deviations, double[] lift) {
+	/** The lift at all stations for a stiffness that lies between two nodes, into {@code lift}. */
+	public static void between(double[][] lifts, double deviations, double[] lift) {
 		double place = place(deviations);
 		int node = Math.min((int) place, STEPS - 1);
 		double part = place - node;

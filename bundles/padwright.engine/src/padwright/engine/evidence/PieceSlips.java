@@ -10,7 +10,7 @@ import padwright.engine.rim.RimProfile;
 
 /**
  * What becomes of the lift of a piece that does not lie quite where it should: its change for one standard deviation of
- * the hand that places it, in nm, at the stations counted from the side of the hinge.
+ * the hand that places it earlier on the clock, in nm, at the stations counted from the side of the hinge.
  */
 final class PieceSlips {
 

@@ -8,6 +8,8 @@ public final class RandomStream {
 
 	private static final double UNIT = 0x1.0p-53;
 	private long state;
+	private double spare;
+	private boolean hasSpare;
 
 	public RandomStream(long seed) {
 		state = seed;
@@ -30,9 +32,23 @@ public final class RandomStream {
 		return (int) (uniform() * bound);
 	}
 
-	/** Standard normal (Box and Muller 1958). */
+	/** Standard normal, by twos (G. Marsaglia and T. Bray, A convenient method for generating normal variables, 1964). */
 	public double normal() {
-		double radius = Math.sqrt(-2 * StrictMath.log(1 - uniform()));
-		return radius * StrictMath.cos(2 * Math.PI * uniform());
+		if (hasSpare) {
+			hasSpare = false;
+			return spare;
+		}
+		double across;
+		double up;
+		double square;
+		do {
+			across = 2 * uniform() - 1;
+			up = 2 * uniform() - 1;
+			square = across * across + up * up;
+		} while (square >= 1 || square == 0);
+		double stretch = Math.sqrt(-2 * StrictMath.log(square) / square);
+		spare = up * stretch;
+		hasSpare = true;
+		return across * stretch;
 	}
 }

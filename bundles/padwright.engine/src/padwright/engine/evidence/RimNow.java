@@ -7,10 +7,15 @@ import padwright.engine.clock.ClockHour;
  *
  * @param clearance by station, in nm, at any one position of the key
  * @param weights by station, how far the face comes down there while its middle comes down by one
- * @param stiffnessNode which of the {@link LikelyStiffness}es is nearest to the pad's
+ * @param stiffness of the pad, in standard deviations of its logarithm from the likeliest
  * @param feel how the hand's limit scatters, in nm
  */
-public record RimNow(double[] clearance, double[] weights, int stiffnessNode, double feel) {
+public record RimNow(double[] clearance, double[] weights, double stiffness, double feel) {
+
+	/** Which of the {@link LikelyStiffness}es is nearest to the pad's. */
+	public int stiffnessNode() {
+		return (int) Math.rint(LikelyStiffness.place(stiffness));
+	}
 
 	/** The gap when lightly closed with so much more lift, in nm. */
 	public double[] gap(double[] lift) {

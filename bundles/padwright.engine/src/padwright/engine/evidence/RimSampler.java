@@ -3,59 +3,58 @@ package padwright.engine.evidence;
 /**
  * Draws rims from what is known before, and moves them step by step to what is known after the feeling: the readings
  * are let in little by little, the rims that go with them badly are replaced by ones that go well, and all are moved
- * about by differences of others, accepted as Metropolis does. (P. Del Moral, A. Doucet and A. Jasra, Sequential Monte
- * Carlo samplers, 2006; C. ter Braak, A Markov chain Monte Carlo version of the genetic algorithm differential
- * evolution, 2006; both from memory.) The same numbers on every machine. Changes; for one thread.
+ * about, each half by what the other half is like, which stands still meanwhile. (P. Del Moral, A. Doucet and A. Jasra,
+ * Sequential Monte Carlo samplers, 2006; from memory.) The same numbers on every machine. Changes; for one thread.
  */
 final class RimSampler {
 
-	private static final long SEED = 0x5EA7L;
 	/** Share of the rims that shall still count after a step. */
 	private static final double COUNTING = 0.5;
 	private static final int HALVINGS = 30;
-	/** How often each rim is moved after a step, and after the last. */
-	private static final int SWEEPS = 5;
-	private static final int LAST_SWEEPS = 12;
+	/** How often each rim is moved on ellipses after a step, and after the last: enough to forget its siblings. */
+	private static final int ELLIPSES = 2;
+	private static final int LAST_ELLIPSES = 4;
 
-	private final RimWeights weights;
-	private final RandomStream random = new RandomStream(SEED);
-	private final int count;
-	private double[][] states;
-	private double[] logs;
+	private final RandomStream random;
+	private final RimCrowd crowd;
+	private final DifferenceMove differences;
+	private final EllipseMove ellipses;
 	private double letIn;
 
-	RimSampler(RimWeights weights, int count) {
-		this.weights = weights;
-		this.count = count;
-		states = new double[count][];
-		logs = new double[count];
+	/** @param count even */
+	RimSampler(RimWeights weights, int count, long seed) {
+		random = new RandomStream(seed);
+		crowd = new RimCrowd(weights, count, random);
+		differences = new DifferenceMove(crowd, random);
+		ellipses = new EllipseMove(crowd, random);
 	}
 
 	double[][] sample() {
-		for (int rim = 0; rim < count; rim++) {
-			states[rim] = weights.layout().draw(random);
-			logs[rim] = weights.weigh(states[rim]);
-		}
 		while (letIn < 1) {
 			double step = step();
-			replace(step);
+			crowd.letIn(step, random);
 			letIn += step;
-			move(letIn < 1 ? SWEEPS : LAST_SWEEPS);
+			crowd.shuffle(random);
+			moveByDifferences();
+			for (int time = 0; time < (letIn < 1 ? ELLIPSES : LAST_ELLIPSES); time++) {
+				moveOnEllipses();
+			}
 		}
-		return states;
+		return crowd.states();
 	}
 
 	/** How much more can be let in at once. */
 	private double step() {
 		double most = 1 - letIn;
-		if (counting(most) >= COUNTING * count) {
+		double least = COUNTING * crowd.count();
+		if (crowd.worth(most) >= least) {
 			return most;
 		}
 		double low = 0;
 		double high = most;
 		for (int halving = 0; halving < HALVINGS; halving++) {
 			double middle = (low + high) / 2;
-			if (counting(middle) >= COUNTING * count) {
+			if (crowd.worth(middle) >= least) {
 				low = middle;
 			} else {
 				high = middle;
@@ -64,106 +63,20 @@ final class RimSampler {
 		return high;
 	}
 
-	/** How many equal rims unequal ones are worth: (Σw)² / Σw². */
-	private double counting(double step) {
-		double greatest = greatestLog();
-		double sum = 0;
-		double squares = 0;
-		for (double log : logs) {
-			double weight = StrictMath.exp(step * (log - greatest));
-			sum += weight;
-			squares += weight * weight;
+	private void moveByDifferences() {
+		int half = crowd.count() / 2;
+		for (int rim = 0; rim < crowd.count(); rim++) {
+			differences.move(rim, rim < half ? half : 0, half, letIn);
 		}
-		return sum * sum / squares;
 	}
 
-	private double greatestLog() {
-		double greatest = Double.NEGATIVE_INFINITY;
-		for (double log : logs) {
-			greatest = Math.max(greatest, log);
-		}
-		return greatest;
-	}
-
-	/** Each rim as often as its weight asks, by systematic resampling. */
-	private void replace(double step) {
-		double greatest = greatestLog();
-		double[] sums = new double[count];
-		double sum = 0;
-		for (int rim = 0; rim < count; rim++) {
-			sum += StrictMath.exp(step * (logs[rim] - greatest));
-			sums[rim] = sum;
-		}
-		double[][] chosen = new double[count][];
-		double[] chosenLogs = new double[count];
-		double start = random.uniform();
-		int from = 0;
-		for (int rim = 0; rim < count; rim++) {
-			double mark = (rim + start) * sum / count;
-			while (from < count - 1 && sums[from] < mark) {
-				from++;
+	private void moveOnEllipses() {
+		int half = crowd.count() / 2;
+		for (int rim = 0; rim < crowd.count(); rim++) {
+			if (rim % half == 0) {
+				ellipses.take(rim < half ? half : 0, half);
 			}
-			chosen[rim] = states[from].clone();
-			chosenLogs[rim] = logs[from];
-		}
-		states = chosen;
-		logs = chosenLogs;
-	}
-
-	/** In halves: each half moves by differences within the other, which stands still meanwhile. */
-	private void move(int times) {
-		shuffle();
-		int half = count / 2;
-		double[] proposal = new double[weights.layout().size()];
-		for (int sweep = 0; sweep < times; sweep++) {
-			for (int rim = 0; rim < count; rim++) {
-				proposal = move(rim, rim < half ? half : 0, rim < half ? count - half : half, proposal);
-			}
-		}
-	}
-
-	/** @return an array that is free again */
-	private double[] move(int rim, int others, int othersCount, double[] proposal) {
-		double[] state = states[rim];
-		double[] one = states[others + random.below(othersCount)];
-		double[] other = states[others + random.below(othersCount)];
-		double stride = stride();
-		double prior = 0;
-		for (int i = 0; i < proposal.length; i++) {
-			proposal[i] = state[i] + stride * (one[i] - other[i]);
-		}
-		for (int normal = 0; normal < weights.layout().normals(); normal++) {
-			prior += state[normal] * state[normal] - proposal[normal] * proposal[normal];
-		}
-		double log = weights.weigh(proposal);
-		double gain = prior / 2 + letIn * (log - logs[rim]);
-		if (gain >= 0 || random.uniform() < StrictMath.exp(gain)) {
-			states[rim] = proposal;
-			logs[rim] = log;
-			return state;
-		}
-		return proposal;
-	}
-
-	/** Near 2.38 / √(2 d), the best for a normal shape; now and then a whole difference, to change from peak to peak. */
-	private double stride() {
-		double mark = random.uniform();
-		if (mark < 0.1) {
-			return 1;
-		}
-		double best = 2.38 / Math.sqrt(2 * weights.layout().normals());
-		return best * (0.3 + mark);
-	}
-
-	private void shuffle() {
-		for (int rim = count - 1; rim > 0; rim--) {
-			int other = random.below(rim + 1);
-			double[] state = states[rim];
-			states[rim] = states[other];
-			states[other] = state;
-			double log = logs[rim];
-			logs[rim] = logs[other];
-			logs[other] = log;
+			ellipses.move(rim, letIn);
 		}
 	}
 }

@@ -56,11 +56,16 @@ final class RimState {
 		for (int normal = 0; normal < normals(); normal++) {
 			state[normal] = random.normal();
 		}
+		addClearance(state);
+		return state;
+	}
+
+	/** Adds to the clearance of a state what its amplitudes make of it. */
+	void addClearance(double[] state) {
 		for (int amplitude = 0; amplitude < AMPLITUDES; amplitude++) {
 			for (int station = 0; station < STATIONS; station++) {
 				state[normals() + station] += state[amplitude] * waves[amplitude][station];
 			}
 		}
-		return state;
 	}
 }

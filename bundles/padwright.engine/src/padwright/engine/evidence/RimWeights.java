@@ -39,10 +39,15 @@ final class RimWeights {
 
 	/** The logarithm of the probability of all that was felt under a rim. */
 	double weigh(double[] state) {
+		return weigh(state, Double.NEGATIVE_INFINITY);
+	}
+
+	/** The same, or something below {@code least} where it is below: most rims that are tried are soon seen not to do. */
+	double weigh(double[] state, double least) {
 		shape.take(state);
 		double sum = 0;
-		for (RoundEvidence round : rounds) {
-			sum += round.weigh(state, shape, scratch);
+		for (int round = rounds.size() - 1; round >= 0 && sum >= least; round--) {
+			sum += rounds.get(round).weigh(state, shape, scratch, least - sum);
 		}
 		return sum;
 	}
@@ -67,8 +72,7 @@ final class RimWeights {
 		shape.take(state);
 		double[] clearance = new double[RimState.STATIONS];
 		now.clearance(state, shape, clearance);
-		return new RimNow(clearance, shape.weights().clone(),
-				(int) Math.rint(LikelyStiffness.place(state[RimState.STIFFNESS])), shape.feel());
+		return new RimNow(clearance, shape.weights().clone(), state[RimState.STIFFNESS], shape.feel());
 	}
 
 	LikelyStiffness stiffness() {

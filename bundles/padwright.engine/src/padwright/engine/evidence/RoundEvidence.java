@@ -34,11 +34,14 @@ final class RoundEvidence {
 				.toArray();
 	}
 
-	/** The logarithm of the likelihood of the readings under a rim; {@code gap} is written over. */
-	double weigh(double[] state, RimShape shape, double[] gap) {
+	/**
+	 * The logarithm of the likelihood of the readings under a rim, or something below {@code least} where it is below;
+	 * {@code gap} is written over.
+	 */
+	double weigh(double[] state, RimShape shape, double[] gap, double least) {
 		close(state, shape, gap);
 		double sum = 0;
-		for (int reading = 0; reading < stations.length; reading++) {
+		for (int reading = 0; reading < stations.length && sum >= least; reading++) {
 			sum += weigh(reading, shape, gap);
 		}
 		return sum;

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 import padwright.engine.calibration.NormalCurve;
+import padwright.engine.learning.NarrowingGrid.Side;
 
 /**
  * How finely a hand feels, from the same hour felt twice with nothing changed between: a leaf of thickness t drags with
@@ -56,22 +57,12 @@ public final class FeelScatter {
 		}
 		Map<Pair, Long> alike = pairs.stream()
 				.collect(Collectors.groupingBy(Function.identity(), LinkedHashMap::new, Collectors.counting()));
-		double[] beliefs = new double[SCATTERS * MEANS];
-		for (int scatter = 0; scatter < SCATTERS; scatter++) {
-			double[][] readings = readings(scatter(scatter));
-			for (int mean = 0; mean < MEANS; mean++) {
-				beliefs[scatter * MEANS + mean] = belief(readings, mean(mean), alike);
-			}
-		}
-		return new WeightedGrid(beliefs).learned(point -> scatter(point / MEANS));
-	}
-
-	private double scatter(int step) {
-		return leaves[0] / 20 * StrictMath.pow(80, step / (SCATTERS - 1.0));
-	}
-
-	private double mean(int step) {
-		return leaves[0] / 10 * StrictMath.pow(100, step / (MEANS - 1.0));
+		double finest = StrictMath.log(leaves[0]);
+		return new NarrowingGrid(new Side(finest - StrictMath.log(20), finest + StrictMath.log(4), SCATTERS),
+				new Side(finest - StrictMath.log(10), finest + StrictMath.log(10), MEANS), scatter -> {
+					double[][] readings = readings(StrictMath.exp(scatter));
+					return mean -> belief(readings, StrictMath.exp(mean), alike);
+				}).learned((scatter, mean) -> StrictMath.exp(scatter));
 	}
 
 	/** Chance of each reading at each gap: leaves are tried from the finest up until one drags. */

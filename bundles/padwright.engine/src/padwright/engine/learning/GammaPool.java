@@ -8,6 +8,8 @@ import java.util.stream.Collectors;
 
 import org.hipparchus.special.Gamma;
 
+import padwright.engine.learning.NarrowingGrid.Side;
+
 /**
  * Rates of several members of a group, each with counts over years: a member's rate is gamma distributed with shape α and
  * rate β, its count Poisson, and α and β are believed as in the pump example of George, Makov and Smith (Scandinavian
@@ -32,37 +34,28 @@ public final class GammaPool {
 		}
 	}
 
-	private static final int HALVINGS = 40;
-	private static final double NEGLIGIBLE = 1e-7;
+	private static final int HALVINGS = 24;
 	private static final int STEPS = 90;
 	private static final double LEAST = StrictMath.log(0.01);
 	private static final double MOST = StrictMath.log(200);
 	private static final double BETA_SHAPE = 0.1;
-
-	private final double[] logs = new double[STEPS];
-	private final WeightedGrid grid;
+	private final Map<Exposure, Long> members;
+	/** Logarithms of the shape and of the mean. */
+	private final NarrowingGrid grid;
 
 	/** @throws IllegalArgumentException if there is no member */
-	public GammaPool(List<Exposure> members) {
-		if (members.isEmpty()) {
+	public GammaPool(List<Exposure> all) {
+		if (all.isEmpty()) {
 			throw new IllegalArgumentException("a pool without a member");
 		}
-		for (int step = 0; step < STEPS; step++) {
-			logs[step] = LEAST + (MOST - LEAST) * step / (STEPS - 1);
-		}
-		Map<Exposure, Long> alike = members.stream()
+		members = all.stream()
 				.collect(Collectors.groupingBy(Function.identity(), LinkedHashMap::new, Collectors.counting()));
-		double[] beliefs = new double[STEPS * STEPS];
-		for (int point = 0; point < beliefs.length; point++) {
-			beliefs[point] = belief(point, alike);
-		}
-		grid = new WeightedGrid(beliefs);
+		grid = new NarrowingGrid(new Side(LEAST, MOST, STEPS), new Side(LEAST - MOST, MOST - LEAST, STEPS),
+				shape -> mean -> belief(StrictMath.exp(shape), StrictMath.exp(shape - mean)));
 	}
 
-	/** With the share of the grid's cell, which is even in the logarithms. */
-	private double belief(int point, Map<Exposure, Long> members) {
-		double alpha = alpha(point);
-		double beta = beta(point);
+	/** With the share of the grid's cell, which is even in the logarithms of shape and mean, and so of shape and rate. */
+	private double belief(double alpha, double beta) {
 		double belief = StrictMath.log(alpha) - alpha + BETA_SHAPE * StrictMath.log(beta) - beta;
 		double own = alpha * StrictMath.log(beta) - Gamma.logGamma(alpha);
 		for (Map.Entry<Exposure, Long> member : members.entrySet()) {
@@ -73,27 +66,19 @@ public final class GammaPool {
 		return belief;
 	}
 
-	private double alpha(int point) {
-		return StrictMath.exp(logs[point / STEPS]);
-	}
-
-	private double beta(int point) {
-		return StrictMath.exp(logs[point % STEPS]);
-	}
-
 	/** Mean of α, the shape of the members' rates. */
 	public double shape() {
-		return grid.mean(this::alpha);
+		return grid.mean((shape, mean) -> StrictMath.exp(shape));
 	}
 
 	/** Mean of β, the years that the members' rates weigh as. */
 	public double years() {
-		return grid.mean(this::beta);
+		return grid.mean((shape, mean) -> StrictMath.exp(shape - mean));
 	}
 
 	/** The mean rate of all such members, events a year. */
 	public Learned mean() {
-		return grid.learned(point -> alpha(point) / beta(point));
+		return grid.learned((shape, mean) -> StrictMath.exp(mean));
 	}
 
 	/** The rate of one member, events a year. */
@@ -107,8 +92,8 @@ public final class GammaPool {
 		double high = 100 * (member.count() + 1) / member.years();
 		for (int halving = 0; halving < HALVINGS; halving++) {
 			double middle = (low + high) / 2;
-			double below = grid.mean(point -> grid.weight(point) < NEGLIGIBLE ? 0
-					: Gamma.regularizedGammaP(alpha(point) + member.count(), (beta(point) + member.years()) * middle));
+			double below = grid.mean((shape, mean) -> Gamma.regularizedGammaP(StrictMath.exp(shape) + member.count(),
+					(StrictMath.exp(shape - mean) + member.years()) * middle));
 			if (below < share) {
 				low = middle;
 			} else {
@@ -120,6 +105,7 @@ public final class GammaPool {
 
 	/** What is expected of one member, events a year. */
 	public double expected(Exposure member) {
-		return grid.mean(point -> (alpha(point) + member.count()) / (beta(point) + member.years()));
+		return grid.mean((shape, mean) -> (StrictMath.exp(shape) + member.count())
+				/ (StrictMath.exp(shape - mean) + member.years()));
 	}
 }

@@ -3,6 +3,7 @@ package padwright.engine.seating;
 import java.util.List;
 import java.util.stream.DoubleStream;
 
+import padwright.engine.evidence.LikelyStiffness;
 import padwright.engine.evidence.Posterior;
 import padwright.engine.evidence.RandomStream;
 import padwright.engine.evidence.RimNow;
@@ -31,10 +32,12 @@ final class Outcome {
 	double[][] gaps(int... ids) {
 		int placed = 0;
 		List<double[]> slips = actions.slips(posterior, ids);
+		double[][] lifts = actions.lifts(ids);
 		double[][] gaps = new double[rims.count()][];
 		for (int rim = 0; rim < gaps.length; rim++) {
 			RimNow now = rims.rim(rim);
-			double[] lift = actions.lift(ids, now.stiffnessNode());
+			double[] lift = new double[PossibleRims.STATIONS];
+			LikelyStiffness.between(lifts, now.stiffness(), lift);
 			for (double[] slip : slips) {
 				add(lift, slip, HAND[placed++ % HAND.length]);
 			}

@@ -62,7 +62,7 @@ final class SchemaOfModel {
 	private JsonObject schema() {
 		JsonObject schema = new JsonObject();
 		schema.addProperty("$schema", "https://json-schema.org/draft/2020-12/schema");
-		schema.addProperty("$id", "urn:padwright:exchange:1");
+		schema.addProperty("$id", "urn:padwright:exchange:2");
 		schema.addProperty("title", "A Padwright document");
 		schema.addProperty("description", "Key systems, stocks and service plans of flutes. Lengths and other decimals are"
 				+ " texts, so that they stay exact; a number without a unit takes the document's. Links are names.");

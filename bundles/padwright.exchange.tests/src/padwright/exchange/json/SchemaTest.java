@@ -30,8 +30,8 @@ import padwright.exchange.Format;
 /** Holds the published schema to the model, and documents to the schema, by a general-purpose validator. */
 class SchemaTest {
 
-	private static final String ID = "urn:padwright:exchange:1";
-	private static final String FORM = "{\"format\": \"padwright/1\", ";
+	private static final String ID = "urn:padwright:exchange:2";
+	private static final String FORM = "{\"format\": \"padwright/2\", ";
 	private static final String SYSTEM = FORM + "\"systems\": [{\"name\": \"S\", ";
 	private static final Path FRESH = Path.of("target", "fresh");
 
@@ -73,7 +73,7 @@ class SchemaTest {
 	@ParameterizedTest
 	@ValueSource(strings = {
 			"{}",
-			"{\"format\": \"padwright/2\"}",
+			"{\"format\": \"padwright/3\"}",
 			FORM + "\"colour\": \"red\"}",
 			FORM + "\"systems\": [{\"label\": \"without a name\"}]}",
 			SYSTEM + "\"keys\": [{\"name\": \"A\", \"position\": 12}]}]}",

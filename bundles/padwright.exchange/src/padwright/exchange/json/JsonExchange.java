@@ -13,8 +13,8 @@ public final class JsonExchange {
 
 	/** Says which form a file has. */
 	public static final String FORM = "format";
-	/** The form that is written, and the only one that is read. */
-	public static final String THIS_FORM = "padwright/1";
+	/** The form that is written. */
+	public static final String THIS_FORM = "padwright/2";
 	/** The schema, beside this class. */
 	public static final String SCHEMA = "exchange.schema.json";
 
@@ -30,7 +30,7 @@ public final class JsonExchange {
 	}
 
 	/**
-	 * The tree of a document.
+	 * The tree of a document, in today's names if it is of the form before.
 	 *
 	 * @throws ExchangeException if the text is not JSON or of another form
 	 */
@@ -39,10 +39,13 @@ public final class JsonExchange {
 			throw new ExchangeException(1, "a document is an object; begin with {");
 		}
 		Map<String, Tree> parts = new LinkedHashMap<>(document.parts());
-		if (!(parts.remove(FORM) instanceof Leaf form) || !form.text().equals(THIS_FORM)) {
-			throw new ExchangeException(document.line(),
-					"this is not of a form that is known; it should begin with \"" + FORM + "\": \"" + THIS_FORM + "\"");
-		}
-		return new Branch(parts, document.line());
+		String form = parts.remove(FORM) instanceof Leaf leaf ? leaf.text() : "";
+		Branch content = new Branch(parts, document.line());
+		return switch (form) {
+		case THIS_FORM -> content;
+		case FormerForm.NAME -> FormerForm.renewed(content);
+		default -> throw new ExchangeException(document.line(),
+				"this is not of a form that is known; it should begin with \"" + FORM + "\": \"" + THIS_FORM + "\"");
+		};
 	}
 }

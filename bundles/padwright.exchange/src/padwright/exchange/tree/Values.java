@@ -28,7 +28,7 @@ public final class Values {
 			KeySystemPackage.Literals.MEASURE, "length such as 14.3 mm",
 			KeySystemPackage.Literals.LENGTH_UNIT, "unit of length: " + String.join(", ", LengthUnit.symbols()),
 			KeySystemPackage.Literals.CLOCK_HOUR, "hour from 1 to 12.5 in half hours",
-			StockPackage.Literals.RANGE, "range such as 13..16", PlanPackage.Literals.DATE, "day such as 2026-03-02",
+			StockPackage.Literals.RANGE, "range such as 13..16", KeySystemPackage.Literals.DATE, "day such as 2026-03-02",
 			PlanPackage.Literals.FEELER_READING, "reading: a dot or a number");
 
 	private Values() {

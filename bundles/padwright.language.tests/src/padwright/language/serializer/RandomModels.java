@@ -53,6 +53,7 @@ final class RandomModels {
 			Map.entry(StockPackage.Literals.FEELER, Set.of("thickness")),
 			Map.entry(KeySystemPackage.Literals.EMBOUCHURE, Set.of("length", "width")),
 			Map.entry(PlanPackage.Literals.PIECE, Set.of("thickness")),
+			Map.entry(StockPackage.Literals.PAPER_WORDS, Set.of("paper", "lines")),
 			Map.entry(PlanPackage.Literals.TENON, Set.of("joint")),
 			Map.entry(PlanPackage.Literals.PLAY_TEST, Set.of("phase", "notes", "verdict")),
 			Map.entry(PlanPackage.Literals.TESTER_READING, Set.of("phase", "leak")),

@@ -111,7 +111,7 @@ final class Team {
 		}
 	}
 
-	private static void await(Thread thread) {
+	static void await(Thread thread) {
 		try {
 			thread.join();
 		} catch (InterruptedException stopped) {

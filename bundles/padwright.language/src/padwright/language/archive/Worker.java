@@ -9,8 +9,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.function.Function;
 
 import org.eclipse.emf.common.util.URI;
@@ -34,6 +36,9 @@ import padwright.workup.checks.IssueCodes;
  * one thread, with services of its own.
  */
 final class Worker {
+
+	/** Of a file that is only read. */
+	private static final FileResult NOTHING = new FileResult(List.of(), List.of(), List.of(), List.of(), false);
 
 	private final Injector language;
 	private final IResourceValidator validator;
@@ -75,6 +80,20 @@ final class Worker {
 	FileResult check(Path file, FileText text, CancelIndicator cancelled) {
 		return look(file, text,
 				resource -> result(resource, ResourceFindings.of(validator, file, resource, cancelled)));
+	}
+
+	/** Shows a file to whoever reads it; tells why that cannot be done, where it cannot. */
+	Optional<String> read(Path file, FileText text, Consumer<XtextResource> reader) {
+		if (!text.isReadable()) {
+			return Optional.of(text.unreadable());
+		}
+		boolean[] wasShown = new boolean[1];
+		look(file, text, resource -> {
+			reader.accept(resource);
+			wasShown[0] = true;
+			return NOTHING;
+		});
+		return wasShown[0] ? Optional.empty() : Optional.of(ResourceFindings.tooDeep());
 	}
 
 	private FileResult look(Path file, FileText text, Function<XtextResource, FileResult> use) {

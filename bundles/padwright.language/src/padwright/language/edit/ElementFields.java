@@ -1,6 +1,7 @@
 package padwright.language.edit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -10,6 +11,7 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.xtext.AbstractRule;
 import org.eclipse.xtext.Action;
+import org.eclipse.xtext.Assignment;
 import org.eclipse.xtext.GrammarUtil;
 import org.eclipse.xtext.RuleCall;
 import org.eclipse.xtext.nodemodel.ICompositeNode;
@@ -51,12 +53,26 @@ public final class ElementFields {
 	 * part, or else the part as one text.
 	 */
 	public static List<ElementField> of(EObject element) {
+		return of(element, false);
+	}
+
+	/** As {@link #of}, with what it is known by in its list, in the order of its grammar. */
+	static List<ElementField> ofPart(EObject part) {
+		List<String> order = rule(NodeModelUtils.findActualNodeFor(part)).stream()
+				.flatMap(rule -> GrammarUtil.containedAssignments(rule).stream()).map(Assignment::getFeature).toList();
+		List<ElementField> fields = new ArrayList<>(of(part, true));
+		fields.sort(Comparator.comparingInt(field -> order.indexOf(field.feature().getName())));
+		return fields;
+	}
+
+	private static List<ElementField> of(EObject element, boolean withIdentity) {
 		List<ElementField> fields = new ArrayList<>();
 		for (EAttribute attribute : element.eClass().getEAllAttributes()) {
 			field(element, attribute).ifPresent(fields::add);
 		}
 		for (EReference reference : element.eClass().getEAllReferences()) {
-			if (!reference.isContainment() && !reference.isContainer() && !isIdentity(element, reference)) {
+			if (!reference.isContainment() && !reference.isContainer()
+					&& (withIdentity || !isIdentity(element, reference))) {
 				field(element, reference).filter(ElementField::isEditable).ifPresent(fields::add);
 			}
 		}

@@ -34,7 +34,9 @@ import padwright.model.plan.JobEntry;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.Plan;
 import padwright.model.plan.Round;
+import padwright.model.stock.Letterhead;
 import padwright.model.stock.Pad;
+import padwright.model.stock.PaperWords;
 import padwright.model.stock.Process;
 import padwright.model.stock.Stock;
 
@@ -96,11 +98,21 @@ public class PadwrightFormatter extends AbstractJavaFormatter {
 				.forEach(item -> text.prepend(item, this::startsLine));
 		stock.getPads().forEach(text::format);
 		stock.getProcesses().forEach(text::format);
+		if (stock.getLetterhead() != null) {
+			text.format(stock.getLetterhead());
+		}
 	}
 
 	protected void format(Process process, IFormattableDocument text) {
 		block(process, text);
 		process.getStages().forEach(stage -> text.prepend(stage, this::startsLine));
+	}
+
+	protected void format(Letterhead letterhead, IFormattableDocument text) {
+		for (PaperWords words : letterhead.getWords()) {
+			text.surround(words, it -> it.indent());
+			text.prepend(words, it -> it.newLine());
+		}
 	}
 
 	protected void format(Pad pad, IFormattableDocument text) {

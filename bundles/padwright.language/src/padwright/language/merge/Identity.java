@@ -24,6 +24,8 @@ final class Identity {
 					KeySystemPackage.Literals.FINGERING__CENTS, KeySystemPackage.Literals.FINGERING__LABEL),
 			by(KeySystemPackage.Literals.NOTE_REMOVAL, KeySystemPackage.Literals.NOTE_REMOVAL__NOTE,
 					KeySystemPackage.Literals.NOTE_REMOVAL__CENTS, KeySystemPackage.Literals.NOTE_REMOVAL__LABEL),
+			by(KeySystemPackage.Literals.REVISION, KeySystemPackage.Literals.REVISION__DATE,
+					KeySystemPackage.Literals.REVISION__CHANGED),
 			by(StockPackage.Literals.LAYER, StockPackage.Literals.LAYER__ROLE),
 			by(StockPackage.Literals.RULE, StockPackage.Literals.RULE__TEXT),
 			by(StockPackage.Literals.PREFERENCE, StockPackage.Literals.PREFERENCE__TEXT),

@@ -8,6 +8,7 @@ import padwright.drawing.scene.Element;
 import padwright.drawing.scene.ElementVisitor;
 import padwright.drawing.scene.Geometry;
 import padwright.drawing.scene.Group;
+import padwright.drawing.scene.Picture;
 import padwright.drawing.scene.Scene;
 import padwright.drawing.scene.Text;
 import padwright.drawing.scene.Transform;
@@ -50,6 +51,11 @@ public final class PlacedShapes<T extends Geometry> implements ElementVisitor {
 
 	@Override
 	public void visit(Text text) {
+		// Not a shape.
+	}
+
+	@Override
+	public void visit(Picture picture) {
 		// Not a shape.
 	}
 

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,6 +16,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 import padwright.drawing.scene.Bounds;
 import padwright.drawing.scene.Circle;
+import padwright.drawing.scene.Geometry;
 import padwright.drawing.scene.Path;
 import padwright.drawing.scene.Rectangle;
 import padwright.drawing.scene.Scene;
@@ -48,12 +51,33 @@ class LayoutSheetPagesTest {
 	}
 
 	@Test
-	void halfAHoleIsHalfASquare() {
-		List<Placed<Rectangle>> marks = new LayoutSheetPages(DemoLayout.sheet(), PaperSize.A4).pages().stream()
-				.flatMap(page -> PlacedShapes.in(page, Rectangle.class).stream())
-				.filter(mark -> mark.shape().width() == 2.3).toList();
-		assertEquals(List.of(2.3, 1.15, 2.3, 1.15, 2.3),
-				marks.stream().map(mark -> mark.shape().height()).toList());
+	void halfAFingerIsHalfASquare() {
+		List<Placed<Rectangle>> marks = all(Rectangle.class).filter(mark -> mark.shape().width() == 2.3).toList();
+		assertEquals(List.of(2.3, 2.3, 1.15), marks.stream().map(mark -> mark.shape().height()).sorted(Comparator.reverseOrder()).toList());
+	}
+
+	/** Of the two holes D4 closes one and leaves half of the other open; E4 opens both. */
+	@Test
+	void holesAreDrawnOpenHalfAndClosed() {
+		List<Circle> holes = all(Circle.class).map(Placed::shape)
+				.filter(circle -> Math.abs(circle.radius() - 2.3 / 2) < 0.15).toList();
+		assertEquals(4, holes.size());
+		assertEquals(1, holes.stream().filter(circle -> circle.radius() > 2.3 / 2).count(), "closed");
+	}
+
+	@Test
+	void theHeadJointShowsItsEmbouchureAndHasItsLength() {
+		Scene page = new LayoutSheetPages(DemoLayout.sheet(), PaperSize.A4).pages().get(0);
+		assertEquals(1, PlacedShapes.in(page, Path.class).stream().map(Placed::shape).map(Path::bounds)
+				.filter(bounds -> Math.abs(bounds.height() - 6) < 1e-9 && Math.abs(bounds.width() - 5) < 1e-9).count(),
+				"12 by 10 mm at 1 : 2, from above");
+		assertEquals(1, PlacedShapes.in(page, Path.class).stream().map(Placed::shape).map(Path::bounds)
+				.filter(bounds -> Math.abs(bounds.height() - 100) < 1e-9).count(), "200 mm at 1 : 2");
+	}
+
+	private static <T extends Geometry> Stream<Placed<T>> all(Class<T> kind) {
+		return new LayoutSheetPages(DemoLayout.sheet(), PaperSize.A4).pages().stream()
+				.flatMap(page -> PlacedShapes.in(page, kind).stream());
 	}
 
 	/** The cup at 30 degrees hides a third of its width; those on top are seen edge on. */
@@ -89,13 +113,13 @@ class LayoutSheetPagesTest {
 		for (int page = 1; page <= new LayoutSheetPages(DemoLayout.sheet(), PaperSize.A4).pages().size(); page++) {
 			text += PdfText.ofPage(pdf, page).replaceAll("\\s+", " ");
 		}
-		for (String expected : List.of("revision C", "Drawing scale 1 : 2", "body joint", "1 key 1 K0 open R1 14 1 2.5 drawn "
-				+ "17.5 2.95 perforated 6 near 12 body joint 10", "Sections through the holes, 1 : 1",
-				"hole 14, rim 1, chimney 2.5, cup 17.5, deep 2.95, arm 12", "30°", "not said", "1 1 key 1 closes 2 key 2 screw UNM 1.00, ratio 1.5",
-				"holds", "body joint 350", "trill", "D4",
-				"LowC", "H1", "12 o'clock looks at: hinge", "50 mm")) {
+		for (String expected : List.of("revision C", "Drawing scale 1 : 2", "body joint", "1 key 1 K0 open R1 14 1 2.5 0.4 drawn "
+				+ "17.5 2.95 6 near 12 body joint 10", "Sections through the holes, 1 : 1",
+				"hole 14, rim 1, chimney 2.5, undercut 0.4, cup 17.5, deep 2.95, opening 6, arm 12", "hole 8, chimney 4, undercut 0.6", "head joint", "30°", "not said", "1 1 key 1 closes 2 key 2 screw UNM 1.00, ratio 1.5", "holds", "body joint 350", "trill", "D4",
+				"H1", "12 o'clock looks at: hinge", "50 mm")) {
 			assertTrue(text.contains(expected), expected + " in " + text);
 		}
+		assertTrue(text.replace(" ", "").contains("LowC"), "stands on end, so that its letters are read one by one");
 	}
 
 	@ParameterizedTest

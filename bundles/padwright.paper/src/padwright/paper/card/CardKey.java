@@ -2,6 +2,7 @@ package padwright.paper.card;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 import padwright.drawing.clock.RimReading;
 import padwright.engine.evidence.GapBand;
@@ -22,16 +23,26 @@ import padwright.engine.film.PartialShim;
  * @param level how likely the pad is level, if there are readings
  * @param notes what else the technician must know
  * @param closes labels of the keys that this key closes with it
+ * @param done what the plan says is done, and is ticked
  */
 public record CardKey(String name, String label, String fitText, String emptyText, Optional<CardHeight> height,
 		List<RimReading> readings, Optional<GapBand> gap, List<PartialShim> earlierPieces,
-		Optional<CardWork> work, Optional<CardLevel> level, List<CardNote> notes, List<String> closes) {
+		Optional<CardWork> work, Optional<CardLevel> level, List<CardNote> notes, List<String> closes,
+		Set<CardStep> done) {
 
 	public CardKey {
 		readings = List.copyOf(readings);
 		earlierPieces = List.copyOf(earlierPieces);
 		notes = List.copyOf(notes);
 		closes = List.copyOf(closes);
+		done = Set.copyOf(done);
+	}
+
+	/** A key at which nothing is said as done. */
+	public CardKey(String name, String label, String fitText, String emptyText, Optional<CardHeight> height,
+			List<RimReading> readings, Optional<GapBand> gap, List<PartialShim> earlierPieces, Optional<CardWork> work,
+			Optional<CardLevel> level, List<CardNote> notes, List<String> closes) {
+		this(name, label, fitText, emptyText, height, readings, gap, earlierPieces, work, level, notes, closes, Set.of());
 	}
 
 	/** Partial shims to place now. */

@@ -1,7 +1,10 @@
 package padwright.paper.card;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 import padwright.drawing.clock.FilmHatch;
 import padwright.drawing.clock.DialWords;
@@ -27,7 +30,6 @@ import padwright.paper.page.Typesetter;
 /** Lays out the cell of one key: what to do on the left, the clock on the right, boxes to tick below. */
 final class KeyCell {
 
-	private static final List<String> STEPS = List.of("height", "level", "regulate");
 	private static final int MOST_NOTES = 4;
 	/** How much room above and below the clock together keeps it beside the head of its cell. */
 	private static final double MOST_LOWERED = 8;
@@ -66,10 +68,16 @@ final class KeyCell {
 		return Math.max(text, style.padding() + style.clock() + writingHeight());
 	}
 
+	private Map<String, Boolean> steps() {
+		Map<String, Boolean> steps = new LinkedHashMap<>();
+		Arrays.stream(CardStep.values()).forEach(step -> steps.put(step.word(), key.done().contains(step)));
+		return steps;
+	}
+
 	/** The cell, with its boxes to tick at the foot of {@code height}. */
 	List<Element> draw(double height) {
 		List<Element> elements = new ArrayList<>(column.elements());
-		elements.addAll(TickBoxes.row(typesetter.metrics(), STEPS, style.padding(),
+		elements.addAll(TickBoxes.row(typesetter.metrics(), steps(), style.padding(),
 				height - style.tick() - style.padding(), style.tick(), style.small()));
 		double clockLeft = style.cellWidth() - style.padding() - style.clock();
 		double spare = Math.min(MOST_LOWERED, height - style.padding() - style.clock() - writingHeight());

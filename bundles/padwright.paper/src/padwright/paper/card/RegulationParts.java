@@ -62,7 +62,7 @@ final class RegulationParts {
 		String words = regulation.remedy().isEmpty() ? regulation.found()
 				: regulation.found() + ": " + regulation.remedy();
 		List<Element> elements = new ArrayList<>();
-		elements.add(TickBoxes.box(left + 0.2, top, BOX));
+		elements.addAll(TickBoxes.box(left + 0.2, top, BOX, regulation.done()));
 		elements.add(typesetter.line(pair(regulation), pairLeft, baseline, Face.CONDENSED_BOLD, SIZE, pairWidth));
 		if (!words.isBlank()) {
 			elements.add(typesetter.line(words, wordsLeft, baseline, Face.CONDENSED, SIZE,

@@ -6,13 +6,12 @@ import java.util.List;
 import padwright.drawing.font.DejaVuMetrics;
 import padwright.drawing.scene.Face;
 import padwright.drawing.scene.Scene;
-import padwright.drawing.scene.Text;
 import padwright.paper.page.Column;
-import padwright.paper.page.FixedPart;
 import padwright.paper.page.FootRule;
 import padwright.paper.page.PageHead;
 import padwright.paper.page.PageSeries;
 import padwright.paper.page.PaperSize;
+import padwright.paper.page.Paragraphs;
 import padwright.paper.page.Part;
 import padwright.paper.page.Typesetter;
 
@@ -21,8 +20,6 @@ public final class HandBackPages {
 
 	private static final double HEADING = 4.8;
 	private static final double TEXT = 3.7;
-	private static final double INDENT = 4;
-	private static final double BETWEEN = 1;
 
 	private final HandBack handBack;
 	private final PaperSize paper;
@@ -39,25 +36,9 @@ public final class HandBackPages {
 	public List<Scene> pages() {
 		PageSeries series = new PageSeries(paper, new PageHead(handBack.head(), typesetter, width), this::foot);
 		List<Part> parts = new ArrayList<>();
-		handBack.sections().forEach(section -> parts.addAll(parts(section)));
+		Paragraphs paragraphs = new Paragraphs(typesetter, width, HEADING, TEXT);
+		handBack.sections().forEach(section -> parts.addAll(paragraphs.parts(section.heading(), section.paragraphs())));
 		return series.pages(handBack.title(), parts, false);
-	}
-
-	/** The heading stays with the first paragraph. */
-	private List<Part> parts(HandBack.Section section) {
-		List<Part> parts = new ArrayList<>();
-		for (int paragraph = 0; paragraph < section.paragraphs().size(); paragraph++) {
-			Column column = new Column(typesetter, 0, 0, width);
-			if (paragraph == 0) {
-				column.space(HEADING * 0.6);
-				column.line(section.heading(), Face.BOLD, HEADING, 0);
-				column.space(BETWEEN);
-			}
-			column.add(Text.of("•", 0.5, column.baseline(TEXT), Face.REGULAR, TEXT));
-			column.paragraph(section.paragraphs().get(paragraph), Face.REGULAR, TEXT, INDENT, Integer.MAX_VALUE);
-			parts.add(new FixedPart(column.y() + BETWEEN, column.elements()));
-		}
-		return parts;
 	}
 
 	private Part foot(int page, int pages) {

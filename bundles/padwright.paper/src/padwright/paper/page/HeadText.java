@@ -11,11 +11,22 @@ import java.util.Optional;
  * @param right beside it at the right edge; empty for nothing
  * @param subline below it
  * @param facts below that on the first page; empty for none
+ * @param letterhead above all of it on the first page
  */
-public record HeadText(String heading, String right, String subline, List<PageFact> facts) {
+public record HeadText(String heading, String right, String subline, List<PageFact> facts, Letterhead letterhead) {
 
 	public HeadText {
 		facts = List.copyOf(facts);
+	}
+
+	/** A head without a letterhead. */
+	public HeadText(String heading, String right, String subline, List<PageFact> facts) {
+		this(heading, right, subline, facts, Letterhead.NONE);
+	}
+
+	/** This head below a letterhead. */
+	public HeadText under(Letterhead shop) {
+		return new HeadText(heading, right, subline, facts, shop);
 	}
 
 	/** The head of a document of one plan. */

@@ -7,6 +7,7 @@ import padwright.drawing.scene.Anchor;
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
 import padwright.drawing.scene.Face;
+import padwright.drawing.scene.Group;
 import padwright.drawing.scene.Ink;
 import padwright.drawing.scene.Line;
 import padwright.drawing.scene.Style;
@@ -32,12 +33,15 @@ public final class PageHead {
 	}
 
 	public Part first() {
+		Part letterhead = LetterheadPart.of(text.letterhead(), typesetter, width);
 		List<Element> elements = new ArrayList<>(title());
 		double top = titleHeight() + 1.5;
 		for (int first = 0; first < text.facts().size(); first += FACT_COLUMNS) {
 			top += facts(elements, first, top);
 		}
-		return new FixedPart(top + 1.5, elements);
+		return letterhead.height() == 0 ? new FixedPart(top + 1.5, elements)
+				: new FixedPart(letterhead.height() + top + 1.5, List.of(Group.of(letterhead.draw(letterhead.height())),
+						Group.of(elements).at(0, letterhead.height())));
 	}
 
 	public Part following() {

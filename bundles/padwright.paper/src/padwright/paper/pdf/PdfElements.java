@@ -2,9 +2,12 @@ package padwright.paper.pdf;
 
 import java.io.IOException;
 
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.util.Matrix;
 
+import padwright.drawing.scene.Bounds;
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.ElementVisitor;
 import padwright.drawing.scene.Fill;
@@ -13,6 +16,7 @@ import padwright.drawing.scene.Group;
 import padwright.drawing.scene.Hatch;
 import padwright.drawing.scene.Ink;
 import padwright.drawing.scene.Line;
+import padwright.drawing.scene.Picture;
 import padwright.drawing.scene.SolidFill;
 import padwright.drawing.scene.Stroke;
 import padwright.drawing.scene.Text;
@@ -23,11 +27,13 @@ final class PdfElements implements ElementVisitor {
 
 	private static final int ROUND_JOIN = 1;
 
+	private final PDDocument document;
 	private final PDPageContentStream content;
 	private final PdfFonts fonts;
 	private final PdfMarks marks;
 
-	PdfElements(PDPageContentStream content, PdfFonts fonts, PdfTags tags) {
+	PdfElements(PDDocument document, PDPageContentStream content, PdfFonts fonts, PdfTags tags) {
+		this.document = document;
 		this.content = content;
 		this.fonts = fonts;
 		this.marks = new PdfMarks(content, tags);
@@ -109,6 +115,19 @@ final class PdfElements implements ElementVisitor {
 		content.setTextMatrix(new Matrix(1, 0, 0, -1, (float) left, (float) text.baseline()));
 		content.showText(fonts.drawable(text.text(), text.face()));
 		content.endText();
+	}
+
+	@Override
+	public void visit(Picture picture) {
+		PdfStep.run(() -> marks.artifact(() -> draw(picture)));
+	}
+
+	/** The page's y goes down and an image's up. */
+	private void draw(Picture picture) throws IOException {
+		Bounds bounds = picture.bounds();
+		PDImageXObject image = PDImageXObject.createFromByteArray(document, picture.data().file(), "");
+		content.drawImage(image, new Matrix((float) bounds.width(), 0, 0, (float) -bounds.height(),
+				(float) bounds.left(), (float) bounds.bottom()));
 	}
 
 	@Override

@@ -69,7 +69,7 @@ public final class PdfWriter {
 		tags.begin(page);
 		try (PDPageContentStream content = new PDPageContentStream(document, page)) {
 			content.transform(new Matrix(POINTS_PER_MILLIMETRE, 0, 0, -POINTS_PER_MILLIMETRE, 0, height));
-			PdfElements elements = new PdfElements(content, fonts, tags);
+			PdfElements elements = new PdfElements(document, content, fonts, tags);
 			scene.elements().forEach(element -> element.accept(elements));
 		} catch (UncheckedIOException e) {
 			throw e.getCause();

@@ -6,17 +6,21 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
+import padwright.engine.coupling.Coupling;
 import padwright.engine.coupling.CouplingGraph;
 import padwright.engine.coupling.Regulation;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
 import padwright.model.plan.Plan;
+import padwright.model.plan.StageReached;
 import padwright.model.systems.EffectiveKey;
 import padwright.paper.card.BenchCard;
 import padwright.paper.page.PageFact;
 import padwright.paper.card.CardKey;
 import padwright.paper.card.CardRegulation;
 import padwright.workup.cautions.Cautions;
+import padwright.workup.job.JobRecord;
+import padwright.workup.job.WaitWords;
 import padwright.workup.parts.Labels;
 import padwright.workup.regulate.FoundLight;
 import padwright.workup.regulate.PlanCouplings;
@@ -50,7 +54,7 @@ public final class PlanBenchCard {
 	}
 
 	private BenchCard card() {
-		Plan source = plan.plan();
+		Plan source = source();
 		return new BenchCard(TITLE, PlanHead.instrument(plan),
 				PlanHead.serial(plan), Labels.of(source),
 				Optional.ofNullable(source.getDate()),
@@ -64,7 +68,22 @@ public final class PlanBenchCard {
 		Optional.ofNullable(plan.plan().getFitting())
 				.ifPresent(fitting -> facts.add(new PageFact("Fit", FitText.of(fitting))));
 		plan.stock().ifPresent(stock -> facts.add(new PageFact("Stock", Labels.of(stock))));
+		addJob(JobRecord.of(source()), facts);
 		return facts;
+	}
+
+	private Plan source() {
+		return plan.plan();
+	}
+
+	/** What whoever takes the job over asks first: how far it is and by when it is promised. */
+	private static void addJob(JobRecord record, List<PageFact> facts) {
+		record.last(StageReached.class).ifPresent(stage -> facts.add(new PageFact("Done up to", stage.getName()
+				+ Optional.ofNullable(stage.getDate()).map(day -> ", " + day).orElse("")
+				+ Optional.ofNullable(stage.getHand()).map(hand -> ", by " + hand).orElse(""))));
+		record.waiting().forEach(waiting -> facts.add(new PageFact("Waits", WaitWords.of(waiting))));
+		record.delivered().ifPresentOrElse(day -> facts.add(new PageFact("Handed over", day.toString())),
+				() -> record.due().ifPresent(day -> facts.add(new PageFact("Promised", day.toString()))));
 	}
 
 	private List<CardKey> keys() {
@@ -75,17 +94,26 @@ public final class PlanBenchCard {
 	}
 
 	private CardKey key(KeySolution key) {
-		List<String> closes = couplings.couplingsOf(key.job().name()).stream().map(coupling -> label(coupling.driven()))
-				.toList();
-		return SolvedKey.of(key, closes);
+		List<Coupling> driven = couplings.couplingsOf(key.job().name());
+		return SolvedKey.of(key, driven.stream().map(coupling -> label(coupling.driven())).toList(), !driven.isEmpty()
+				&& driven.stream().allMatch(coupling -> FoundLight.left(plan, coupling).isPresent()));
 	}
 
 	private List<CardRegulation> regulations() {
 		return couplings.couplingsInOrderOfWork().stream()
-				.map(coupling -> new CardRegulation(label(coupling.driver()), label(coupling.driven()),
-						FoundLight.at(plan, coupling).map(PlanBenchCard::found).orElse(""),
-						FoundLight.at(plan, coupling).map(light -> light.adjustment().inWords()).orElse("")))
+				.map(coupling -> FoundLight.left(plan, coupling).map(left -> set(coupling, left)).orElseGet(() -> open(coupling)))
 				.toList();
+	}
+
+	private CardRegulation set(Coupling coupling, Length left) {
+		return new CardRegulation(label(coupling.driver()), label(coupling.driven()),
+				FoundLight.at(plan, coupling).map(PlanBenchCard::found).orElse("") + ", " + left + " left", "", true);
+	}
+
+	private CardRegulation open(Coupling coupling) {
+		return new CardRegulation(label(coupling.driver()), label(coupling.driven()),
+				FoundLight.at(plan, coupling).map(PlanBenchCard::found).orElse(""),
+				FoundLight.at(plan, coupling).map(light -> light.adjustment().inWords()).orElse(""));
 	}
 
 	private static String found(Regulation light) {

@@ -1,26 +1,33 @@
 package padwright.paper.plan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
+import padwright.model.Lengths;
 import padwright.model.Present;
 import padwright.model.keysystem.Key;
 import padwright.model.plan.BumperNote;
 import padwright.model.plan.HeadCorkNote;
 import padwright.model.plan.JobEntry;
 import padwright.model.plan.MechanismNote;
-import padwright.model.plan.PadState;
+import padwright.model.plan.Phase;
+import padwright.model.plan.PlayTest;
+import padwright.model.plan.PlayVerdict;
+import padwright.model.plan.Regulation;
 import padwright.model.plan.SpringNote;
 import padwright.model.plan.TenonNote;
 import padwright.model.plan.TenonWork;
 import padwright.model.plan.WarrantyVisit;
 import padwright.model.stock.ProcessStage;
 import padwright.workup.job.DoneAtKey;
+import padwright.workup.job.EarlierService;
 import padwright.workup.job.JobRecord;
 import padwright.workup.parts.Labels;
 import padwright.workup.parts.Take;
@@ -52,27 +59,14 @@ final class PlanDone {
 		add(labels(DoneAtKey::isPadIn).size(), "One pad was replaced.", "%d pads were replaced.");
 		add(labels(job -> job.key().isPresent() && Take.keepsPad(job)).size(), "1 pad was sound and stayed.",
 				"%d pads were sound and stayed.");
-		addFound(PadState.TORN, "torn");
-		addFound(PadState.TACKY, "sticky");
-		addFound(PadState.HARD, "hard");
-		addFound(PadState.LOOSE, "loose");
-		addFound(PadState.NOISY, "noisy");
+		done.addAll(PlanFound.pads(plan));
 		add(labels(DoneAtKey::isFeltAsDelivered).size(),
 				"One pad was checked all around as it left, so that it closes under a light touch.",
 				"%d pads were checked all around as they left, so that they close under a light touch.");
 	}
 
-	private void addFound(PadState state, String word) {
-		List<String> keys = labels(job -> job.key().isPresent() && job.service().isSetFound()
-				&& job.service().getFound() == state);
-		if (!keys.isEmpty()) {
-			done.add("We found " + keys.size() + " " + word + (keys.size() == 1 ? " pad: " : " pads: ")
-					+ String.join(", ", keys) + ".");
-		}
-	}
-
 	private void addDiary() {
-		record.last(WarrantyVisit.class).ifPresent(visit -> done.add("This visit makes good an earlier service."));
+		record.last(WarrantyVisit.class).ifPresent(visit -> done.add(warranty(visit)));
 		said().forEach(done::add);
 		add(keys(SpringNote.class, SpringNote::isReplaced, SpringNote::getKeys), "One spring was replaced.",
 				"%d springs were replaced.");
@@ -85,6 +79,28 @@ final class PlanDone {
 		if (record.all(HeadCorkNote.class).stream().anyMatch(HeadCorkNote::isReplaced)) {
 			done.add("The cork in the head joint was replaced.");
 		}
+		addPlayed();
+	}
+
+	/** Each note as it was played last: what does not answer is said too. */
+	private void addPlayed() {
+		Map<String, PlayVerdict> last = new LinkedHashMap<>();
+		record.all(PlayTest.class).stream().filter(test -> test.getPhase() == Phase.AFTER)
+				.forEach(test -> test.getNotes().forEach(note -> last.put(note, test.getVerdict())));
+		addPlayed(last, PlayVerdict.GOOD, "Played as it left, and answering well: ");
+		addPlayed(last, PlayVerdict.WEAK, "Played as it left, and still weak: ");
+		addPlayed(last, PlayVerdict.SILENT, "Played as it left, and still not answering: ");
+	}
+
+	private void addPlayed(Map<String, PlayVerdict> last, PlayVerdict verdict, String words) {
+		List<String> notes = last.keySet().stream().filter(note -> last.get(note) == verdict).toList();
+		if (!notes.isEmpty()) {
+			done.add(words + String.join(", ", notes) + ".");
+		}
+	}
+
+	private static String warranty(WarrantyVisit visit) {
+		return "This visit makes good our earlier work" + EarlierService.day(visit).map(day -> " of " + day).orElse("") + ".";
 	}
 
 	/** What the shop's process says of the stages that are done, in its order. */
@@ -102,8 +118,12 @@ final class PlanDone {
 	}
 
 	private void addCouplings() {
-		if (plan.plan().getRegulations().stream().anyMatch(note -> note.getLeft() != null)) {
-			done.add("Keys that move together were adjusted to close at the same moment.");
+		List<Regulation> set = plan.plan().getRegulations().stream().filter(note -> note.getLeft() != null).toList();
+		if (!set.isEmpty()) {
+			boolean isTogether = set.stream().allMatch(note -> Lengths.of(note.getLeft(), note)
+					.filter(left -> !left.isLongerThan(plan.tolerance())).isPresent());
+			done.add(isTogether ? "Keys that move together were adjusted to close at the same moment."
+					: "Keys that move together were adjusted; some still close one after the other.");
 		}
 	}
 
@@ -119,6 +139,6 @@ final class PlanDone {
 	}
 
 	private List<String> labels(Predicate<KeyJob> chosen) {
-		return plan.jobs().stream().filter(chosen).map(job -> job.key().map(key -> key.label()).orElse(job.name())).toList();
+		return PlanFound.labels(plan, chosen);
 	}
 }

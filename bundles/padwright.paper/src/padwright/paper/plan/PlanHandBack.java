@@ -7,16 +7,23 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 import padwright.model.Present;
+import padwright.model.plan.Phase;
+import padwright.model.plan.PlayTest;
+import padwright.model.plan.PlayVerdict;
 import padwright.model.plan.Player;
 import padwright.model.plan.Saliva;
+import padwright.model.plan.SecondLook;
 import padwright.model.stock.Material;
 import padwright.model.stock.Pad;
+import padwright.model.stock.PaperName;
 import padwright.paper.handback.HandBack;
 import padwright.paper.handback.HandBack.Section;
 import padwright.workup.cautions.Cautions;
 import padwright.workup.choose.PadChoice;
 import padwright.workup.choose.Reason;
 import padwright.workup.job.DoneAtKey;
+import padwright.workup.job.JobRecord;
+import padwright.workup.job.Letterheads;
 import padwright.workup.job.OpenWork;
 import padwright.workup.parts.Labels;
 import padwright.workup.parts.RowWork;
@@ -32,11 +39,13 @@ public final class PlanHandBack {
 	private static final String TITLE = "Your instrument is back";
 
 	private final ServicePlan plan;
+	private final JobRecord record;
 	private final List<RowWork> rows;
 	private final Set<Pad> newPads = new LinkedHashSet<>();
 
 	private PlanHandBack(PlanSolution solution) {
 		this.plan = solution.plan();
+		this.record = JobRecord.of(plan.plan());
 		this.rows = RowWork.of(solution).stream().filter(row -> row.job().key().isPresent()).toList();
 		rows.stream().map(RowWork::job).filter(DoneAtKey::isPadIn).flatMap(job -> job.fitting().pad().stream())
 				.forEach(newPads::add);
@@ -53,10 +62,11 @@ public final class PlanHandBack {
 			throw new UndoneWorkException(open);
 		}
 		PlanHandBack page = new PlanHandBack(solution);
-		return new HandBack(PlanHead.of(TITLE, page.plan, List.of()), PlanHead.title(TITLE, page.plan),
+		return new HandBack(PlanHead.letter(TITLE, page.plan, page.record.delivered()), PlanHead.title(TITLE, page.plan),
 				List.of(new Section("What was done", PlanDone.of(page.plan)), new Section("What is in it now", page.materials()),
 						new Section("Care", page.care()), new Section("What to expect", page.expect()),
-						new Section("When to come back", page.back())));
+						new Section("When to come back", page.back()),
+						new Section("", Letterheads.words(page.plan, PaperName.HANDBACK))));
 	}
 
 	private List<String> materials() {
@@ -122,16 +132,31 @@ public final class PlanHandBack {
 
 	private List<String> expect() {
 		List<String> words = new ArrayList<>();
-		words.add("It is right as it leaves us; it needs no playing in, and does not get better by waiting.");
+		if (isRightAsItLeft()) {
+			words.add("It is right as it leaves us; it needs no playing in, and does not get better by waiting.");
+		}
 		words.add("Weather moves pads. If your home is much damper, drier, warmer or colder than our shop, a note may "
 				+ "answer less easily at first: let us know if it stays so.");
 		words.add("Wipe what touches your lips before you play: it was handled at the bench.");
 		return words;
 	}
 
+	/** Said only where the plan says that all new pads were felt as they left, and that no note was left weak. */
+	private boolean isRightAsItLeft() {
+		List<PlayTest> after = record.all(PlayTest.class).stream().filter(test -> test.getPhase() == Phase.AFTER).toList();
+		List<RowWork> newPads = rows.stream().filter(row -> DoneAtKey.isPadIn(row.job())).toList();
+		boolean isChecked = !after.isEmpty() || !newPads.isEmpty();
+		return isChecked && after.stream().allMatch(test -> test.getVerdict() == PlayVerdict.GOOD)
+				&& newPads.stream().allMatch(row -> DoneAtKey.isFeltAsDelivered(row.job()));
+	}
+
 	private List<String> back() {
-		return List.of("In a year, for cleaning, oil and adjustment, even if all seems well: oil dries.",
+		List<String> words = new ArrayList<>();
+		record.last(SecondLook.class).filter(look -> look.getDate() == null).map(SecondLook::getDue)
+				.ifPresent(day -> words.add("Around " + day + ", for a second look that costs nothing."));
+		words.addAll(List.of("In a year, for cleaning, oil and adjustment, even if all seems well: oil dries.",
 				"Sooner, if a note needs more pressure than it did, a key clicks, a pad sticks, or you see a tear in one.",
-				"At once after a fall: do not play it until it was looked at.");
+				"At once after a fall: do not play it until it was looked at."));
+		return words;
 	}
 }

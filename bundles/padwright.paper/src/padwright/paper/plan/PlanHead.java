@@ -1,13 +1,16 @@
 package padwright.paper.plan;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 import padwright.model.Present;
 import padwright.model.plan.Plan;
+import padwright.model.plan.Player;
 import padwright.paper.page.HeadText;
 import padwright.paper.page.PageFact;
+import padwright.workup.job.JobRecord;
 import padwright.workup.parts.Labels;
 import padwright.workup.service.ServicePlan;
 
@@ -30,6 +33,17 @@ final class PlanHead {
 		Plan source = plan.plan();
 		return HeadText.ofPlan(title, instrument(plan), serial(plan), Labels.of(source),
 				Optional.ofNullable(source.getDate()), facts);
+	}
+
+	/** The head of a letter to the player, under the shop's own: who it is for and when, without a name of the plan. */
+	static HeadText letter(String title, ServicePlan plan, Optional<LocalDate> date) {
+		List<PageFact> facts = new ArrayList<>();
+		Optional.ofNullable(plan.plan().getPlayer()).map(Player::getName).ifPresent(name -> facts.add(new PageFact("For", name)));
+		JobRecord.of(plan.plan()).came().ifPresent(day -> facts.add(new PageFact("Came to us", day.toString())));
+		JobRecord.of(plan.plan()).delivered().ifPresent(day -> facts.add(new PageFact("Handed over", day.toString())));
+		String serial = serial(plan).isEmpty() ? "" : " · serial " + serial(plan);
+		return new HeadText(title, date.map(LocalDate::toString).orElse(""), instrument(plan) + serial, facts,
+				PlanLetterhead.of(plan));
 	}
 
 	/** The document's title, as in {@code Film cutting sheet, Boehm flute A-1042}. */

@@ -1,8 +1,10 @@
 package padwright.paper.plan;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 import padwright.engine.clock.ClockHour;
@@ -13,8 +15,10 @@ import padwright.paper.card.CardHeight;
 import padwright.paper.card.CardKey;
 import padwright.paper.card.CardLevel;
 import padwright.paper.card.CardNote;
+import padwright.paper.card.CardStep;
 import padwright.paper.card.CardWork;
 import padwright.workup.inspection.RecommendedWork;
+import padwright.workup.job.DoneAtKey;
 import padwright.workup.parts.RowWork;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.HeightWork;
@@ -39,15 +43,30 @@ final class SolvedKey {
 		this.work = RowWork.of(solution);
 	}
 
-	static CardKey of(KeySolution solution, List<String> closes) {
-		return new SolvedKey(solution).card(closes);
+	/** @param isRegulated whether the plan says what light was left at all that it closes */
+	static CardKey of(KeySolution solution, List<String> closes, boolean isRegulated) {
+		return new SolvedKey(solution).card(closes, isRegulated);
 	}
 
-	private CardKey card(List<String> closes) {
+	private CardKey card(List<String> closes, boolean isRegulated) {
 		return new CardKey(job.name(), job.key().map(EffectiveKey::label).orElse(job.name()),
 				FitText.of(Optional.ofNullable(job.service().getFitting())), emptyText(),
 				height(), RowReadings.of(job), effect().map(felt -> felt.felt().band()), work.earlierPieces(), cardWork(),
-				level(), notes(), closes);
+				level(), notes(), closes, done(isRegulated));
+	}
+
+	private Set<CardStep> done(boolean isRegulated) {
+		Set<CardStep> done = EnumSet.noneOf(CardStep.class);
+		if (work.stackNoted()) {
+			done.add(CardStep.HEIGHT);
+		}
+		if (DoneAtKey.isFeltAsDelivered(job)) {
+			done.add(CardStep.LEVEL);
+		}
+		if (isRegulated) {
+			done.add(CardStep.REGULATE);
+		}
+		return done;
 	}
 
 	private String emptyText() {

@@ -32,12 +32,14 @@ final class JointMap {
 
 	private static final double RULE_WIDTH = 13;
 	private static final double LANE = 3.4;
-	private static final double HEADING = 4;
+	static final double HEADING = 4;
 	static final double TOP = 8;
 	private static final double GAP = 2.5;
 	private static final double TICKS_EVERY = 50;
 	private static final double ROD = 0.5;
 	private static final double POST = 1.6;
+	/** In a hole that is smaller no number can be read; it stands beside the cup alone. Mm on paper. */
+	private static final double LEAST_FOR_NUMBER = 3.2;
 	private static final Length USUAL_FINGER_HOLE = Length.millimetres("7");
 	/** The bore of a flute, where none is said (common practice, no source). */
 	private static final Length USUAL_BORE = Length.millimetres("19");
@@ -78,7 +80,7 @@ final class JointMap {
 	double height() {
 		double lowest = Math.max(keys.stream().mapToDouble(key -> y(key) + diameter(key) / 2).max().orElse(TOP),
 				fingerHoles().mapToDouble(hole -> y(hole) + GAP).max().orElse(TOP));
-		return Math.max(lowest, Callout.end(callouts())) + GAP;
+		return Math.max(Math.max(lowest, end()), Callout.end(callouts())) + GAP;
 	}
 
 	double width() {
@@ -115,7 +117,11 @@ final class JointMap {
 	}
 
 	private double y(int key) {
-		return TOP + scale.onPaper(Millimetres.value(sheet.keys().get(key).position().orElseThrow()));
+		return y(sheet.keys().get(key).position().orElseThrow());
+	}
+
+	private double y(Length place) {
+		return TOP + scale.onPaper(Millimetres.value(place));
 	}
 
 	/** A key whose cup is not known is drawn as wide as its hole, or as a dot. */
@@ -159,7 +165,7 @@ final class JointMap {
 	}
 
 	private double y(SheetFingerHole hole) {
-		return TOP + scale.onPaper(Millimetres.value(hole.position()));
+		return y(hole.position());
 	}
 
 	private Stream<SheetRod> rods() {
@@ -169,8 +175,8 @@ final class JointMap {
 	/** From post to post. */
 	private List<Element> rod(SheetRod rod) {
 		double x = nearX() + arc(rod.around());
-		double from = TOP + scale.onPaper(Millimetres.value(rod.from()));
-		double to = TOP + scale.onPaper(Millimetres.value(rod.to()));
+		double from = y(rod.from());
+		double to = y(rod.to());
 		return List.of(new Drawn(new Line(x, from, x, to), Style.stroked(Ink.grey(90), ROD)), post(x, from), post(x, to));
 	}
 
@@ -178,10 +184,15 @@ final class JointMap {
 		return new Drawn(new Rectangle(x - POST / 2, y - POST / 2, POST, POST), Style.filled(Ink.grey(90)));
 	}
 
+	/** The lower end or, where the length is not said, the last hole. */
+	private double end() {
+		return joint.length().map(this::y).orElseGet(() -> Math.max(keys.stream().mapToDouble(this::y).max().orElse(TOP),
+				fingerHoles().mapToDouble(this::y).max().orElse(TOP)));
+	}
+
 	/** Distances from the upper end. */
 	private List<Element> rule() {
-		double end = Math.max(keys.stream().mapToDouble(this::y).max().orElse(TOP),
-				fingerHoles().mapToDouble(this::y).max().orElse(TOP));
+		double end = end();
 		List<Element> elements = new ArrayList<>();
 		elements.add(line(RULE_WIDTH - 3, TOP, RULE_WIDTH - 3, end, 0.2));
 		for (double mm = 0; TOP + scale.onPaper(mm) <= end; mm += TICKS_EVERY) {
@@ -222,8 +233,10 @@ final class JointMap {
 		drawn.hole().ifPresent(hole -> elements.add(new Drawn(
 				new Circle(x(key), y(key), scale.onPaper(Millimetres.value(hole)) / 2),
 				Style.stroked(Stroke.of(Ink.BLACK, 0.12).dashed(0.5, 0.4)))));
-		elements.add(Text.centred(String.valueOf(key + 1), x(key), y(key), Face.CONDENSED_BOLD,
-				Math.min(2.8, radius * 1.1)));
+		if (drawn.hole().map(Millimetres::value).map(scale::onPaper).orElse(2 * radius) >= LEAST_FOR_NUMBER) {
+			elements.add(Text.centred(String.valueOf(key + 1), x(key), y(key), Face.CONDENSED_BOLD,
+					Math.min(2.8, radius * 1.1)));
+		}
 		return elements;
 	}
 

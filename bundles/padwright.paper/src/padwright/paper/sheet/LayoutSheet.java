@@ -1,6 +1,7 @@
 package padwright.paper.sheet;
 
 import java.util.List;
+import java.util.Optional;
 
 import padwright.paper.page.HeadText;
 
@@ -37,5 +38,11 @@ public record LayoutSheet(HeadText head, String title, String twelveLooksAt, Lis
 		if (keys.isEmpty()) {
 			throw new IllegalArgumentException("a layout without keys says nothing");
 		}
+	}
+
+	/** Those of the system; without any, all keys are on one tube. */
+	List<SheetJoint> drawnJoints() {
+		return joints.isEmpty()
+				? List.of(new SheetJoint("", Optional.empty(), Optional.empty(), List.of(), Optional.empty())) : joints;
 	}
 }

@@ -1,8 +1,8 @@
 package padwright.paper.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -51,9 +51,7 @@ public final class LayoutSheetPages {
 		parts.addAll(keys());
 		parts.addAll(couplings());
 		parts.addAll(new HoleSections(typesetter, sheet, width).parts());
-		sheet.tables().stream().filter(table -> !table.rows().isEmpty())
-				.forEach(table -> parts.addAll(new SheetTable(typesetter, table.heads(), table.widths())
-						.parts(table.title(), table.rows())));
+		sheet.tables().forEach(list -> parts.addAll(table(list)));
 		parts.addAll(new FingeringChart(typesetter, sheet, width).parts());
 		return series(scale).pages(sheet.title(), parts, false);
 	}
@@ -66,20 +64,23 @@ public final class LayoutSheetPages {
 	}
 
 	private DrawingScale scale() {
-		double longest = Stream.concat(sheet.keys().stream().flatMap(key -> key.position().stream()),
-				sheet.fingerHoles().stream().map(SheetFingerHole::position)).mapToDouble(Millimetres::value).max().orElse(1);
+		double longest = Stream.of(sheet.keys().stream().flatMap(key -> key.position().stream()),
+				sheet.fingerHoles().stream().map(SheetFingerHole::position),
+				sheet.joints().stream().flatMap(joint -> joint.length().stream())).flatMap(places -> places)
+				.mapToDouble(Millimetres::value).max().orElse(1);
 		return DrawingScale.fitting(longest, series(new DrawingScale(1)).firstBodyHeight() - AROUND_MAP);
 	}
 
 	/** The joints side by side, or below one another where they are too wide for that. */
 	private List<Part> maps(DrawingScale scale) {
-		List<JointDrawing> joints = joints().stream().map(joint -> new JointDrawing(typesetter, sheet, joint, scale))
+		List<JointDrawing> inOrder = sheet.drawnJoints().stream()
+				.map(joint -> new JointDrawing(typesetter, sheet, joint, scale))
 				.filter(joint -> !joint.isEmpty()).toList();
-		List<Bounds> sizes = joints.stream().map(JointDrawing::size)
-				.map(size -> new Bounds(0, 0, Math.min(width, size.width()), size.height())).toList();
+		List<JointDrawing> bareLast = inOrder.stream().sorted(Comparator.comparing(JointDrawing::isBare)).toList();
+		List<JointDrawing> joints = shelves(bareLast).size() < shelves(inOrder).size() ? bareLast : inOrder;
 		List<Part> parts = new ArrayList<>();
 		int next = 0;
-		for (List<Bounds> shelf : Shelves.of(sizes, width, GAP)) {
+		for (List<Bounds> shelf : shelves(joints)) {
 			List<Element> elements = new ArrayList<>();
 			for (Bounds place : shelf) {
 				elements.addAll(joints.get(next++).draw(place.left()));
@@ -89,38 +90,45 @@ public final class LayoutSheetPages {
 		return parts;
 	}
 
-	/** Those of the system; without any, all keys are on one tube. */
-	private List<SheetJoint> joints() {
-		return sheet.joints().isEmpty() ? List.of(new SheetJoint("", Optional.empty(), Optional.empty(), List.of())) : sheet.joints();
+	private List<List<Bounds>> shelves(List<JointDrawing> joints) {
+		return Shelves.of(joints.stream().map(JointDrawing::size)
+				.map(size -> new Bounds(0, 0, Math.min(width, size.width()), size.height())).toList(), width, GAP);
 	}
 
 	private List<Part> keys() {
-		SheetTable table = new SheetTable(typesetter,
-				List.of("no.", "key", "name", "at rest", "touch", "hole", "rim", "chim.", "made", "cup", "deep", "style", "hinge",
-						"arm", "joint", "position", "around"),
-				List.of(7.0, 22.0, 16.0, 10.0, 16.0, 9.0, 7.0, 9.0, 12.0, 9.0, 9.0, 14.0, 9.0, 8.0, 12.0, 12.0, 9.0));
-		return table.parts("Keys, tone holes and cups, in mm",
-				IntStream.range(0, sheet.keys().size()).mapToObj(this::row).toList());
+		return table(new SheetList("Keys, tone holes and cups, in mm",
+				List.of("no.", "key", "name", "at rest", "touch", "hole", "rim", "chimney", "undercut", "made", "cup", "deep",
+						"opening", "hinge", "arm", "joint", "position", "around"),
+				IntStream.range(0, sheet.keys().size()).mapToObj(this::row).toList()));
+	}
+
+	private List<Part> table(SheetList list) {
+		return new SheetTable(typesetter, list, width).parts();
 	}
 
 	private List<String> row(int index) {
 		SheetKey key = sheet.keys().get(index);
 		return List.of(String.valueOf(index + 1), key.label(), key.name(), key.closedAtRest() ? "closed" : "open",
 				key.touch(), Millimetres.of(key.hole()), Millimetres.of(key.rim()), Millimetres.of(key.chimney()),
-				key.make(), Millimetres.of(key.cup()), Millimetres.of(key.depth()), key.cupStyle(), key.hinge(),
-				Millimetres.of(key.arm()), key.joint(), key.position().map((Length place) -> Millimetres.of(place)).orElse("not said"),
+				Millimetres.of(key.undercut()), key.make(), Millimetres.of(key.cup()),
+				Millimetres.of(key.depth()), opening(key), key.hinge(), Millimetres.of(key.arm()), key.joint(),
+				key.position().map((Length place) -> Millimetres.of(place)).orElse("not said"),
 				key.around() == 0 ? "" : Math.round(key.around()) + "°");
 	}
 
+	private static String opening(SheetKey key) {
+		return key.perforated() ? key.opening().map((Length wide) -> Millimetres.of(wide)).orElse("yes") : "";
+	}
+
 	private List<Part> couplings() {
-		SheetTable table = new SheetTable(typesetter, List.of("no.", "key", "", "key", "through"),
-				List.of(8.0, 40.0, 14.0, 40.0, 80.0));
-		return table.parts("Couplings", IntStream.range(0, sheet.couplings().size()).mapToObj(index -> {
-			SheetCoupling coupling = sheet.couplings().get(index);
-			return List.of(String.valueOf(index + 1), named(coupling.driver()), coupling.effect(),
-					named(coupling.driven()),
-					coupling.adjuster());
-		}).toList());
+		return table(new SheetList("Couplings", List.of("no.", "key", "does", "to key", "through"),
+				IntStream.range(0, sheet.couplings().size()).mapToObj(this::couplingRow).toList()));
+	}
+
+	private List<String> couplingRow(int index) {
+		SheetCoupling coupling = sheet.couplings().get(index);
+		return List.of(String.valueOf(index + 1), named(coupling.driver()), coupling.effect(), named(coupling.driven()),
+				coupling.adjuster());
 	}
 
 	private String named(int key) {
@@ -131,9 +139,9 @@ public final class LayoutSheetPages {
 		double left = Ruler.LENGTH + 12;
 		Column column = new Column(typesetter, left, 1.2, width - left);
 		column.paragraph("Positions are those of the hole's centre from the upper end of its joint. Each joint is drawn from the "
-				+ "side, with the distances from hole to hole, and unrolled: positions, angles around the bore, cups, dashed holes "
-				+ "and rods between their posts are to scale. Thick: closed at rest. An arrow runs from a key to "
-				+ "one that it moves, with the number of the coupling. 12 o'clock looks at: " + sheet.twelveLooksAt()
+				+ "side, with the distances from hole to hole, and unrolled: positions, angles around the bore, cups, dashed holes and rods "
+				+ "between their posts are to scale. Opening: of a perforated cup. Thick: closed at rest. An arrow runs from a key to one that it moves, with the number of the "
+				+ "coupling. 12 o'clock looks at: " + sheet.twelveLooksAt()
 				+ ". Print at 100 %: the scale on the left must be 50 mm long.", Face.CONDENSED, NOTE);
 		List<Element> elements = new ArrayList<>(column.elements());
 		elements.addAll(Ruler.draw(1, 3));

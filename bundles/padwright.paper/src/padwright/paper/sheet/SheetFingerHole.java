@@ -12,6 +12,10 @@ import padwright.engine.length.Length;
  * @param position of its middle from the upper end of the joint
  * @param around degrees around the tube, clockwise seen from the upper end, 0 on top
  * @param diameter inside; empty if not said
+ * @param rim width of its rim; empty if not said
+ * @param chimney how high the rim stands off the bore; empty if not said
+ * @param undercut how much wider it is at the bore, in diameter; empty if not said
  */
-public record SheetFingerHole(String label, String joint, Length position, double around, Optional<Length> diameter) {
+public record SheetFingerHole(String label, String joint, Length position, double around, Optional<Length> diameter,
+		Optional<Length> rim, Optional<Length> chimney, Optional<Length> undercut) {
 }

@@ -12,8 +12,10 @@ import padwright.engine.length.Length;
  * @param length of its bore; empty if not said
  * @param width of its bore at its lower end, by which its surface is unrolled; empty if not said
  * @param bore where its diameter is said, from the upper end down; empty for a cylinder
+ * @param embouchure the hole that is blown across, where its place is said
  */
-public record SheetJoint(String name, Optional<Length> length, Optional<Length> width, List<SheetBore> bore) {
+public record SheetJoint(String name, Optional<Length> length, Optional<Length> width, List<SheetBore> bore,
+		Optional<SheetEmbouchure> embouchure) {
 
 	/** The bore of a flute, where none is said (common practice, no source). */
 	private static final Length USUAL_BORE = Length.millimetres("19");

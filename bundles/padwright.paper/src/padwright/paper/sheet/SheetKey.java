@@ -14,10 +14,12 @@ import padwright.engine.length.Length;
  * @param hole diameter of the tone hole
  * @param rim width of the hole's rim
  * @param chimney how high the rim stands off the bore
+ * @param undercut how much wider the hole is at the bore, in diameter
  * @param make how the hole was made; empty if not said
  * @param cup inside diameter
  * @param depth of the cup
- * @param cupStyle empty if not said
+ * @param perforated whether the cup has an opening that the finger closes
+ * @param opening diameter of that opening; empty if not said
  * @param hinge near or far side; empty if not said
  * @param arm from the middle of the cup to the axis it turns on
  * @param joint it sits on
@@ -25,8 +27,8 @@ import padwright.engine.length.Length;
  * @param around degrees around the tube, clockwise seen from the upper end, 0 on top
  */
 public record SheetKey(String name, String label, boolean closedAtRest, String touch, Optional<Length> hole,
-		Optional<Length> rim, Optional<Length> chimney, String make, Optional<Length> cup, Optional<Length> depth, String cupStyle, String hinge,
-		Optional<Length> arm, String joint, Optional<Length> position, double around) {
+		Optional<Length> rim, Optional<Length> chimney, Optional<Length> undercut, String make, Optional<Length> cup,
+		Optional<Length> depth, boolean perforated, Optional<Length> opening, String hinge, Optional<Length> arm, String joint, Optional<Length> position, double around) {
 
 	/** Whether it hinges on the side away from the player's fingers, and nothing tells how far around the tube it lies. */
 	boolean isFar() {

@@ -6,17 +6,15 @@ import java.util.List;
  * A table of a layout sheet.
  *
  * @param heads of the columns
- * @param widths of the columns, mm
  */
-public record SheetList(String title, List<String> heads, List<Double> widths, List<List<String>> rows) {
+public record SheetList(String title, List<String> heads, List<List<String>> rows) {
 
 	/** @throws IllegalArgumentException if a row has more or fewer cells than there are columns */
 	public SheetList {
 		heads = List.copyOf(heads);
-		widths = List.copyOf(widths);
 		rows = rows.stream().map(List::copyOf).toList();
 		int columns = heads.size();
-		if (widths.size() != columns || rows.stream().anyMatch(row -> row.size() != columns)) {
+		if (rows.stream().anyMatch(row -> row.size() != columns)) {
 			throw new IllegalArgumentException("a table of " + columns + " columns has rows of another number");
 		}
 	}

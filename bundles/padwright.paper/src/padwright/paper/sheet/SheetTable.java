@@ -2,6 +2,7 @@ package padwright.paper.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
@@ -15,12 +16,11 @@ import padwright.paper.page.Part;
 import padwright.paper.page.Typesetter;
 
 /**
- * A table that may run over pages.
+ * A table that may run over pages. Columns in which nothing stands are left out.
  *
- * @param heads of the columns
- * @param widths of the columns, mm
+ * @param width of the page between its margins, mm
  */
-record SheetTable(Typesetter typesetter, List<String> heads, List<Double> widths) {
+record SheetTable(Typesetter typesetter, SheetList list, double width) {
 
 	private static final int ROWS_IN_A_BLOCK = 35;
 	private static final double ROW = 4.3;
@@ -29,28 +29,37 @@ record SheetTable(Typesetter typesetter, List<String> heads, List<Double> widths
 	private static final double PADDING = 1.2;
 
 	/** The rows in blocks that fit on a page, each under the heads; the title above the first. */
-	List<Part> parts(String title, List<List<String>> rows) {
+	List<Part> parts() {
+		List<Integer> columns = IntStream.range(0, list.heads().size())
+				.filter(column -> list.rows().stream().anyMatch(row -> !row.get(column).isEmpty())).boxed().toList();
+		List<String> heads = chosen(list.heads(), columns);
+		List<List<String>> rows = list.rows().stream().map(row -> chosen(row, columns)).toList();
+		List<Double> widths = new ColumnWidths(typesetter, SIZE, PADDING).of(heads, rows, width);
 		List<Part> parts = new ArrayList<>();
 		for (int first = 0; first < rows.size(); first += ROWS_IN_A_BLOCK) {
-			parts.add(block(first == 0 ? title : title + ", continued",
-					rows.subList(first, Math.min(first + ROWS_IN_A_BLOCK, rows.size()))));
+			parts.add(block(first == 0 ? list.title() : list.title() + ", continued", heads,
+					rows.subList(first, Math.min(first + ROWS_IN_A_BLOCK, rows.size())), widths));
 		}
 		return parts;
 	}
 
-	private Part block(String title, List<List<String>> rows) {
+	private static List<String> chosen(List<String> cells, List<Integer> columns) {
+		return columns.stream().map(cells::get).toList();
+	}
+
+	private Part block(String title, List<String> heads, List<List<String>> rows, List<Double> widths) {
 		double top = TITLE * 1.9;
 		List<Element> elements = new ArrayList<>();
 		elements.add(Text.of(title, 0, TITLE * 1.4, Face.BOLD, TITLE));
-		elements.addAll(row(heads, top, Face.CONDENSED_BOLD));
+		elements.addAll(row(heads, top, Face.CONDENSED_BOLD, widths));
 		for (List<String> cells : rows) {
 			top += ROW;
-			elements.addAll(row(cells, top, Face.CONDENSED));
+			elements.addAll(row(cells, top, Face.CONDENSED, widths));
 		}
 		return new FixedPart(top + ROW + TITLE, elements);
 	}
 
-	private List<Element> row(List<String> cells, double top, Face face) {
+	private List<Element> row(List<String> cells, double top, Face face, List<Double> widths) {
 		List<Element> elements = new ArrayList<>();
 		double left = 0;
 		for (int column = 0; column < cells.size(); column++) {

@@ -31,8 +31,6 @@ final class SideView {
 	private static final double GAP = 3;
 	/** A cup whose depth is not said. */
 	private static final Length USUAL_DEPTH = Length.millimetres("3");
-	/** Where a quarter of an ellipse is drawn as one curve, the length of its handles. */
-	private static final double HANDLE = 0.5523;
 	private static final Ink FAR = Ink.grey(150);
 
 	private final SheetJoint joint;
@@ -48,12 +46,18 @@ final class SideView {
 		this.fingerHoles = sheet.fingerHoles().stream().filter(hole -> hole.joint().equals(joint.name())).toList();
 	}
 
+	/** Whether there is nothing on the joint, and nothing is known of the joint. */
 	boolean isEmpty() {
-		return places().isEmpty();
+		return places().isEmpty() && joint.length().isEmpty();
 	}
 
 	double width() {
-		return CHAIN + 2 * reach() + GAP;
+		return CHAIN + 2 * reach() + GAP + fromAbove();
+	}
+
+	/** Room for the embouchure hole as it is seen from above, mm on paper. */
+	private double fromAbove() {
+		return joint.embouchure().map(hole -> scale.onPaper(Millimetres.value(hole.width())) + GAP).orElse(0.0);
 	}
 
 	/** What reaches furthest down, mm on paper. */
@@ -74,7 +78,8 @@ final class SideView {
 	private double reach() {
 		double cups = keys.stream().mapToDouble(key -> radius(key.position().orElseThrow()) + chimney(key) + depth(key)
 				+ diameter(key) / 2 * Math.abs(Math.sin(Math.toRadians(key.around())))).max().orElse(0);
-		return Math.max(cups, stations().stream().mapToDouble(this::radius).max().orElse(0)) + GAP;
+		double lip = joint.embouchure().map(hole -> radius(hole.position()) + plate(hole)).orElse(0.0);
+		return Math.max(Math.max(cups, lip), stations().stream().mapToDouble(this::radius).max().orElse(0)) + GAP;
 	}
 
 	private double middle() {
@@ -87,6 +92,10 @@ final class SideView {
 
 	private double radius(Length place) {
 		return scale.onPaper(joint.across(place)) / 2;
+	}
+
+	private double plate(SheetEmbouchure hole) {
+		return scale.onPaper(hole.chimney().map(Millimetres::value).orElse(0.0));
 	}
 
 	private double diameter(SheetKey key) {
@@ -107,7 +116,24 @@ final class SideView {
 				.forEach(key -> elements.addAll(key(key)));
 		fingerHoles.forEach(hole -> elements.add(drum(hole.around(), y(hole.position()), radius(hole.position()), 0,
 				scale.onPaper(hole.diameter().map(Millimetres::value).orElse(7.0)), 0.25)));
+		joint.embouchure().ifPresent(hole -> elements.addAll(embouchure(hole)));
 		elements.addAll(chain());
+		return elements;
+	}
+
+	/** The hole from the side and beside it from above, and the face of the cork. */
+	private List<Element> embouchure(SheetEmbouchure hole) {
+		List<Element> elements = new ArrayList<>();
+		elements.add(drum(0, y(hole.position()), radius(hole.position()), Math.max(0.3, plate(hole)),
+				scale.onPaper(Millimetres.value(hole.length())), 0.25));
+		double across = scale.onPaper(Millimetres.value(hole.width())) / 2;
+		elements.add(new Drawn(Ellipse.about(middle() + reach() + across, y(hole.position()), across,
+				scale.onPaper(Millimetres.value(hole.length())) / 2), Style.stroked(Ink.BLACK, 0.25)));
+		hole.cork().filter(cork -> cork.compareTo(hole.position()) <= 0).ifPresent(cork -> {
+			Length face = hole.position().minus(cork);
+			elements.add(new Drawn(new Line(middle() - radius(face), y(face), middle() + radius(face), y(face)),
+					Style.stroked(Ink.BLACK, 0.6)));
+		});
 		return elements;
 	}
 
@@ -136,13 +162,7 @@ final class SideView {
 	/** The upper end, and the lower one or, where the length is not said, the last hole. */
 	private List<Length> ends() {
 		List<Length> places = places();
-		Length last = places.get(places.size() - 1);
-		return List.of(Length.ZERO, joint.length().filter(length -> length.compareTo(last) > 0 && isShort(length)).orElse(last));
-	}
-
-	/** Whether the tube ends not far below what is on it: a long bell is cut off. */
-	private boolean isShort(Length length) {
-		return y(length) < lowest() + widest() + 2 * GAP;
+		return List.of(Length.ZERO, places.isEmpty() ? Length.ZERO : places.get(places.size() - 1));
 	}
 
 	private static boolean isNear(double around) {
@@ -171,20 +191,22 @@ final class SideView {
 		Path.Recorder shape = new Path.Recorder();
 		shape.moveTo(from, y - half);
 		shape.lineTo(to, y - half);
-		shape.curveTo(to + aside * HANDLE, y - half, to + aside, y - half * HANDLE, to + aside, y);
-		shape.curveTo(to + aside, y + half * HANDLE, to + aside * HANDLE, y + half, to, y + half);
+		shape.curveTo(to + aside * Ellipse.HANDLE, y - half, to + aside, y - half * Ellipse.HANDLE, to + aside, y);
+		shape.curveTo(to + aside, y + half * Ellipse.HANDLE, to + aside * Ellipse.HANDLE, y + half, to, y + half);
 		shape.lineTo(from, y + half);
-		shape.curveTo(from - aside * HANDLE, y + half, from - aside, y + half * HANDLE, from - aside, y);
-		shape.curveTo(from - aside, y - half * HANDLE, from - aside * HANDLE, y - half, from, y - half);
+		shape.curveTo(from - aside * Ellipse.HANDLE, y + half, from - aside, y + half * Ellipse.HANDLE, from - aside, y);
+		shape.curveTo(from - aside, y - half * Ellipse.HANDLE, from - aside * Ellipse.HANDLE, y - half, from, y - half);
 		shape.close();
 		return new Drawn(shape.path(),
 				Style.of(new SolidFill(Ink.WHITE), Stroke.of(isNear(around) ? Ink.BLACK : FAR, stroke)));
 	}
 
-	/** Places of all holes, from the upper end down, each once. */
+	/** Places of all holes and, where it is said, of the lower end, from the upper end down, each once. */
 	private List<Length> places() {
-		return Stream.concat(keys.stream().flatMap(key -> key.position().stream()),
-				fingerHoles.stream().map(SheetFingerHole::position)).distinct().sorted().toList();
+		return Stream.of(keys.stream().flatMap(key -> key.position().stream()),
+				fingerHoles.stream().map(SheetFingerHole::position),
+				joint.embouchure().stream().map(SheetEmbouchure::position), joint.length().stream())
+				.flatMap(places -> places).distinct().sorted().toList();
 	}
 
 	private List<Double> labelPlaces() {
@@ -193,7 +215,7 @@ final class SideView {
 				+ y(index == 0 ? Length.ZERO : places.get(index - 1))) / 2).toList(), DIGIT * 1.15);
 	}
 
-	/** From the upper end to the first hole and from each to the next. */
+	/** From the upper end to the first hole, from each to the next, and to the lower end. */
 	private List<Element> chain() {
 		List<Element> elements = new ArrayList<>();
 		List<Length> places = places();

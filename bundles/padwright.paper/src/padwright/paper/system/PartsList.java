@@ -15,6 +15,7 @@ import padwright.model.systems.EffectiveKey;
 import padwright.model.systems.EffectiveRod;
 import padwright.model.systems.EffectiveSystem;
 import padwright.paper.sheet.SheetList;
+import padwright.workup.parts.CouplingWords;
 
 /** What a maker needs of each kind for one instrument: cups and pads by size, adjusters, rods, posts, springs. */
 final class PartsList {
@@ -32,8 +33,7 @@ final class PartsList {
 		list.adjusters();
 		list.rods();
 		list.springs();
-		return new SheetList("Parts for one instrument", List.of("count", "part", "size in mm", "for"),
-				List.of(12.0, 40.0, 50.0, 86.0), list.rows);
+		return new SheetList("Parts for one instrument", List.of("count", "part", "size in mm", "for"), list.rows);
 	}
 
 	private void cups() {

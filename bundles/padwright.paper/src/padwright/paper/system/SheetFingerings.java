@@ -1,5 +1,6 @@
 package padwright.paper.system;
 
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -42,11 +43,17 @@ final class SheetFingerings {
 				keys.contains(name) ? String.valueOf(keys.indexOf(name) + 1) : name)).toList();
 	}
 
-	/** Each name once. */
+	/** Each name once: by purpose, the usual ones first, and for each from the lowest note up. */
 	List<SheetNote> notes() {
 		Map<String, SheetNote> notes = new LinkedHashMap<>();
-		mechanism.fingerings().forEach(fingering -> notes.putIfAbsent(fingering.name(), note(fingering)));
+		mechanism.fingerings().stream().sorted(Comparator.comparing(SheetFingerings::purpose)
+				.thenComparing(fingering -> fingering.pitch().orElse(0)))
+				.forEach(fingering -> notes.putIfAbsent(fingering.name(), note(fingering)));
 		return List.copyOf(notes.values());
+	}
+
+	private static Purpose purpose(SystemFingering fingering) {
+		return fingering.fingering().isSetPurpose() ? fingering.fingering().getPurpose() : Purpose.USUAL;
 	}
 
 	private SheetNote note(SystemFingering fingering) {
@@ -60,12 +67,11 @@ final class SheetFingerings {
 				}
 			});
 		}
-		Purpose purpose = fingering.fingering().getPurpose();
+		Purpose purpose = purpose(fingering);
 		Map<String, Opening> holes = new LinkedHashMap<>();
 		mechanism.state(fingering).holes().forEach((hole, state) -> holes.put(hole, opening(state)));
 		return new SheetNote(fingering.name(),
-				fingering.fingering().isSetPurpose() && purpose != Purpose.USUAL ? purpose.getLiteral() : "", touches, half,
-				holes);
+				purpose == Purpose.USUAL ? "" : purpose.getLiteral(), touches, half, holes);
 	}
 
 	private static Opening opening(HoleState state) {

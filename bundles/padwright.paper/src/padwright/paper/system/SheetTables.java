@@ -20,6 +20,7 @@ import padwright.model.systems.EffectiveRod;
 import padwright.model.systems.EffectiveSystem;
 import padwright.model.systems.EffectiveTouch;
 import padwright.paper.sheet.SheetBore;
+import padwright.paper.sheet.SheetEmbouchure;
 import padwright.paper.sheet.SheetFingerHole;
 import padwright.paper.sheet.SheetJoint;
 import padwright.paper.sheet.SheetList;
@@ -29,14 +30,27 @@ import padwright.paper.sheet.SheetRod;
 final class SheetTables {
 
 	private final EffectiveSystem system;
+	private final SheetList revisions;
 
-	SheetTables(EffectiveSystem system) {
+	SheetTables(EffectiveSystem system, SheetList revisions) {
 		this.system = system;
+		this.revisions = revisions;
 	}
 
 	List<SheetJoint> joints() {
 		return system.joints().stream().map(joint -> new SheetJoint(joint.label(), joint.length(),
-				joint.bore().stream().map(EffectiveJoint.Width::diameter).reduce((upper, lower) -> lower), bore(joint))).toList();
+				joint.bore().stream().map(EffectiveJoint.Width::diameter).reduce((upper, lower) -> lower), bore(joint),
+				joint.embouchure().flatMap(hole -> embouchure(hole, joint.cork())))).toList();
+	}
+
+	private static Optional<SheetEmbouchure> embouchure(Embouchure hole, Optional<Length> cork) {
+		return length(hole, hole.getPosition()).flatMap(at -> length(hole, hole.getLength())
+				.flatMap(along -> length(hole, hole.getWidth())
+						.map(across -> new SheetEmbouchure(at, along, across, length(hole, hole.getChimney()), cork))));
+	}
+
+	private static Optional<Length> length(Embouchure hole, Measure measure) {
+		return Optional.ofNullable(measure).flatMap(said -> Lengths.of(said, hole));
 	}
 
 	private static List<SheetBore> bore(EffectiveJoint joint) {
@@ -56,16 +70,17 @@ final class SheetTables {
 		return system.holes().stream().filter(hole -> system.keys().stream().flatMap(key -> key.over().stream())
 				.noneMatch(covered -> covered.definition() == hole.definition()))
 				.flatMap(hole -> hole.position().map(at -> new SheetFingerHole(hole.label(), joint(hole.joint()), at,
-						hole.around().doubleValue(), hole.diameter())).stream()).toList();
+						hole.around().doubleValue(), hole.diameter(), hole.rimWidth(), hole.chimney(),
+						hole.undercut())).stream()).toList();
 	}
 
 	List<SheetList> all() {
-		return List.of(jointTable(), holeTable(), touchTable(), rodTable(), PartsList.of(system));
+		return List.of(jointTable(), holeTable(), touchTable(), rodTable(), PartsList.of(system), revisions);
 	}
 
 	private SheetList jointTable() {
 		return new SheetList("Joints and bores", List.of("joint", "long", "bore, at", "embouchure hole, at", "cork"),
-				List.of(34.0, 16.0, 70.0, 50.0, 16.0), system.joints().stream().map(joint -> List.of(joint.label(),
+				system.joints().stream().map(joint -> List.of(joint.label(),
 						millimetres(joint.length()), joint.bore().stream().map(SheetTables::width)
 								.collect(Collectors.joining(", ")),
 						joint.embouchure().map(SheetTables::embouchure).orElse(""), millimetres(joint.cork()))).toList());
@@ -85,7 +100,7 @@ final class SheetTables {
 	private SheetList holeTable() {
 		return new SheetList("Holes by themselves",
 				List.of("hole", "diameter", "rim", "chimney", "undercut", "finger", "joint", "position", "around"),
-				List.of(34.0, 16.0, 14.0, 16.0, 18.0, 30.0, 24.0, 18.0, 16.0), system.holes().stream().map(this::hole).toList());
+				system.holes().stream().map(this::hole).toList());
 	}
 
 	private List<String> hole(EffectiveHole hole) {
@@ -95,14 +110,13 @@ final class SheetTables {
 	}
 
 	private SheetList touchTable() {
-		return new SheetList("Touches", List.of("no.", "touch", "called", "finger", "presses", "covers"),
-				List.of(8.0, 24.0, 38.0, 22.0, 60.0, 34.0), system.touches().stream().map(this::touch).toList());
+		return new SheetList("Touches", List.of("touch", "called", "finger", "presses", "covers"),
+				system.touches().stream().map(this::touch).toList());
 	}
 
 	private List<String> touch(EffectiveTouch touch) {
 		Touch definition = touch.definition();
-		String number = String.valueOf(List.copyOf(system.touches()).indexOf(touch) + 1);
-		return List.of(number, touch.name(), touch.label().equals(touch.name()) ? "" : touch.label(), touch.finger(),
+		return List.of(touch.name(), touch.label().equals(touch.name()) ? "" : touch.label(), touch.finger(),
 				system.keys().stream().filter(key -> key.touches().contains(definition)).map(EffectiveKey::label)
 						.collect(Collectors.joining(", ")),
 				system.holes().stream().filter(hole -> hole.touches().contains(definition)).map(EffectiveHole::label)
@@ -111,7 +125,7 @@ final class SheetTables {
 
 	private SheetList rodTable() {
 		return new SheetList("Rods", List.of("rod", "joint", "from", "to", "around", "carries"),
-				List.of(34.0, 26.0, 16.0, 16.0, 16.0, 78.0), system.rods().stream().map(SheetTables::rod).toList());
+				system.rods().stream().map(SheetTables::rod).toList());
 	}
 
 	private static List<String> rod(EffectiveRod rod) {

@@ -8,9 +8,9 @@ import java.util.stream.IntStream;
 
 import org.eclipse.emf.common.util.Enumerator;
 
-import padwright.engine.length.LengthUnit;
 import padwright.model.Present;
 import padwright.model.keysystem.Coupling;
+import padwright.model.keysystem.CupStyle;
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.Posture;
@@ -24,6 +24,7 @@ import padwright.paper.page.PageFact;
 import padwright.paper.sheet.LayoutSheet;
 import padwright.paper.sheet.SheetCoupling;
 import padwright.paper.sheet.SheetKey;
+import padwright.workup.parts.CouplingWords;
 import padwright.workup.parts.Labels;
 import padwright.workup.regulate.PlanCouplings;
 import padwright.workup.service.ServicePlan;
@@ -49,8 +50,8 @@ public final class SystemSheet {
 	/**
 	 * The sheet.
 	 *
-	 * @param revision what tells this sheet from others of the system, if anything
-	 * @param date as it is to be printed, if at all
+	 * @param revision what tells this sheet from others of the system; the last one that the system tells of if not said
+	 * @param date as it is to be printed; the day of that revision if not said
 	 * @throws IllegalArgumentException if the system has no key, or keys close each other in a circle
 	 */
 	public static LayoutSheet of(KeySystem system, Optional<String> revision, Optional<String> date) {
@@ -59,11 +60,12 @@ public final class SystemSheet {
 
 	private LayoutSheet sheet(Optional<String> revision, Optional<String> date) {
 		PlanCouplings.graph(plan);
-		String subline = TITLE + " · " + system.getName() + date.map(day -> " · " + day).orElse("");
-		String right = revision.map(text -> "revision " + text).orElse("");
+		String subline = TITLE + " · " + system.getName()
+				+ date.or(() -> SheetRevisions.day(system)).map(day -> " · " + day).orElse("");
+		String right = revision.or(() -> SheetRevisions.last(system)).map(text -> "revision " + text).orElse("");
 		HeadText head = new HeadText(Labels.of(system), right, subline, facts());
 		SheetFingerings fingerings = new SheetFingerings(plan.system());
-		SheetTables tables = new SheetTables(plan.system());
+		SheetTables tables = new SheetTables(plan.system(), SheetRevisions.table(system));
 		return new LayoutSheet(head, TITLE + ", " + Labels.of(system), ClockWords.twelveLooksAt(system),
 				keys.stream().map(SystemSheet::key).toList(), couplings(), tables.joints(), tables.rods(), tables.fingerHoles(),
 				tables.all(),
@@ -81,14 +83,10 @@ public final class SystemSheet {
 
 	private static SheetKey key(EffectiveKey key) {
 		return new SheetKey(key.name(), key.label(), key.posture() == Posture.CLOSED, touches(key),
-				key.holeDiameter(), key.rimWidth(), key.chimney(), word(key.holeMake()), key.cupDiameter(), key.cupDepth(),
-				style(key), word(key.hinge()), key.arm(), key.joint().map(EffectiveJoint::label).orElse(""), key.position(),
+				key.holeDiameter(), key.rimWidth(), key.chimney(), key.undercut(), word(key.holeMake()), key.cupDiameter(),
+				key.cupDepth(), key.cupStyle().filter(CupStyle.PERFORATED::equals).isPresent(), key.perforation(),
+				word(key.hinge()), key.arm(), key.joint().map(EffectiveJoint::label).orElse(""), key.position(),
 				key.around().doubleValue());
-	}
-
-	private static String style(EffectiveKey key) {
-		return word(key.cupStyle()) + key.perforation()
-				.map(opening -> " " + opening.in(LengthUnit.MILLIMETRE, 2).toPlainString()).orElse("");
 	}
 
 	private static String touches(EffectiveKey key) {

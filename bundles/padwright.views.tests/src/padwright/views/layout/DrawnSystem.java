@@ -22,7 +22,7 @@ import padwright.model.plan.Document;
 import padwright.language.edit.TextEdit;
 
 /** A system in a layout without a window: what is done to it changes its text, which is read anew. */
-final class DrawnSystem implements LayoutListener {
+public final class DrawnSystem implements LayoutListener {
 
 	/** A system with a tube of 300 mm, a key, a hole and two touches. */
 	static final String FLUTE = """
@@ -46,7 +46,7 @@ final class DrawnSystem implements LayoutListener {
 	private final List<LayoutLink.Kind> asked = new ArrayList<>();
 	private String text;
 
-	DrawnSystem(String text) {
+	public DrawnSystem(String text) {
 		this.text = text;
 		read();
 	}
@@ -64,8 +64,13 @@ final class DrawnSystem implements LayoutListener {
 		editing.show(Layout.of(systems.get(systems.size() - 1)));
 	}
 
-	String text() {
+	public String text() {
 		return text;
+	}
+
+	/** As the text was read last. */
+	public Layout layout() {
+		return editing.layout();
 	}
 
 	List<LayoutLink.Kind> asked() {

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -13,9 +15,11 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 import padwright.drawing.java2d.Hits;
+import padwright.drawing.scene.Element;
 import padwright.drawing.scene.Group;
 import padwright.drawing.scene.Scene;
 import padwright.views.Palette;
+import padwright.views.scenes.Target;
 import padwright.views.scenes.Targets;
 
 /** What is done in a layout, told by what it makes of the text. */
@@ -67,6 +71,22 @@ class LayoutEditingTest {
 	}
 
 	@Test
+	void whatIsSeenFromTheSideIsDraggedAlongTheTube() {
+		LayoutGeometry geometry = LayoutGeometry.of(flute.editing.layout());
+		double top = geometry.sideMiddle() - 19 / 2.0 - 2;
+		assertTrue(flute.editing.click(geometry.x(100), top, false));
+		assertEquals(Set.of("key:A"), flute.editing.selected());
+		assertTrue(flute.editing.click(geometry.x(140), top, true));
+		assertEquals(Set.of("key:A", "key:B"), flute.editing.selected());
+		assertFalse(flute.editing.click(geometry.x(200), top, false));
+		flute.editing.select(Set.of());
+		flute.editing.grab(Optional.empty(), geometry.x(100), top, false);
+		flute.editing.drag(geometry.x(107.37), top - 5, 1);
+		flute.editing.drop(Optional.empty());
+		assertEquals(withLine("cup 16 at 100 //", "cup 16 at 107.4 //"), flute.text());
+	}
+
+	@Test
 	void severalAreDraggedTogether() {
 		chosen("key:A", "key:B").drag("key:A", 10.04, 0);
 		assertEquals(withLine("at 100 //", "at 110 //").replace("at 140", "at 150"), flute.text());
@@ -93,7 +113,7 @@ class LayoutEditingTest {
 	@Test
 	void toolsPlaceThings() {
 		flute.editing.take(LayoutTool.HOLE);
-		assertTrue(flute.editing.click(LayoutGeometry.of(flute.editing.layout()).x(80.02), flute.y("key:A")));
+		assertTrue(flute.editing.click(LayoutGeometry.of(flute.editing.layout()).x(80.02), flute.y("key:A"), false));
 		assertEquals(withLine("at 60\n", "at 60\n\thole H1 7 at 80\n"), flute.text());
 		assertEquals(Set.of("hole:H1"), flute.editing.selected());
 		assertEquals(LayoutTool.CHOOSE, flute.editing.tool());
@@ -177,6 +197,24 @@ class LayoutEditingTest {
 			assertEquals(Optional.of(item.id()), Hits.at(scene, flute.x(item.id()), flute.y(item.id()), 0.5)
 					.flatMap(Group::id));
 		}
+	}
+
+	/** So that only that is painted anew while it is dragged. */
+	@Test
+	void whatIsDraggedAndWhatStaysAreTheWholeDrawing() {
+		flute.editing.link(new LayoutLink("key:A", "key:B", LayoutLink.Kind.CLOSES));
+		chosen("key:A").editing.grab(Optional.of("key:A"), flute.x("key:A"), flute.y("key:A"), false);
+		flute.editing.drag(flute.x("key:A") + 12, flute.y("key:A"), 0);
+		Scene still = LayoutScene.still(flute.editing.picture(), Palette.light());
+		Scene moving = LayoutScene.moving(flute.editing.picture(), Palette.light());
+		Scene all = LayoutScene.draw(flute.editing.picture(), Palette.light());
+		assertEquals(List.of("key:A"), Targets.of(moving).all().stream().map(Target::id).toList());
+		assertEquals(Targets.of(all).all().size() - 1, Targets.of(still).all().size());
+		List<Element> together = new ArrayList<>(still.elements());
+		together.addAll(moving.elements());
+		assertEquals(all.elements().size(), together.size());
+		assertEquals(new HashSet<>(all.elements()), new HashSet<>(together));
+		assertEquals(all.width(), moving.width());
 	}
 
 	@Test

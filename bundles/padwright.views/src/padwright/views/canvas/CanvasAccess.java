@@ -88,8 +88,10 @@ final class CanvasAccess {
 
 		@Override
 		public void getState(AccessibleControlEvent event) {
-			event.detail = ACC.STATE_FOCUSABLE
-					| (event.childID == focused() && canvas.isFocusControl() ? ACC.STATE_FOCUSED : 0);
+			boolean isFocused = event.childID == focused() && canvas.isFocusControl();
+			event.detail = ACC.STATE_FOCUSABLE | (isFocused ? ACC.STATE_FOCUSED : 0)
+					| child(event.childID).map(target -> ACC.STATE_SELECTABLE
+							| (canvas.isChosen(target.id()) ? ACC.STATE_SELECTED : 0)).orElse(0);
 		}
 
 		@Override

@@ -35,7 +35,7 @@ final class CanvasKeys {
 			event.doit = event.detail == SWT.TRAVERSE_PAGE_NEXT || event.detail == SWT.TRAVERSE_PAGE_PREVIOUS;
 			return;
 		}
-		Optional<Target> next = canvas.targets().next(canvas.focus(), step);
+		Optional<Target> next = canvas.isOneStop() ? Optional.empty() : canvas.targets().next(canvas.focus(), step);
 		event.doit = next.isEmpty();
 		next.ifPresent(canvas::focusOn);
 	}

@@ -94,15 +94,16 @@ final class CanvasMouse {
 			canvas.listener().released(canvas.at(event.x, event.y));
 		} else if (dragging) {
 			pressed.filter(canvas.listener()::canDrag).ifPresent(canvas.listener()::dropped);
-		} else if (event.button == 1
-				&& !canvas.listener().clicked(canvas.view().sceneX(event.x), canvas.view().sceneY(event.y))) {
-			click((event.stateMask & (SWT.MOD1 | SWT.MOD2)) != 0);
+		} else if (event.button == 1) {
+			click(event, (event.stateMask & (SWT.MOD1 | SWT.MOD2)) != 0);
 		}
 	}
 
-	private void click(boolean adding) {
-		canvas.setFocusOn(pressed);
-		pressed.ifPresentOrElse(id -> canvas.listener().touched(id, adding), canvas.listener()::cleared);
+	private void click(Event event, boolean adding) {
+		if (!canvas.listener().clicked(canvas.view().sceneX(event.x), canvas.view().sceneY(event.y), adding)) {
+			canvas.setFocusOn(pressed);
+			pressed.ifPresentOrElse(id -> canvas.listener().touched(id, adding), canvas.listener()::cleared);
+		}
 	}
 
 	private void wheel(Event event) {

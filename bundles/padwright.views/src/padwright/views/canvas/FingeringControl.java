@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
@@ -18,6 +19,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 
+import padwright.engine.mechanism.Pressing;
 import padwright.language.edit.TextEdit;
 import padwright.model.keysystem.Purpose;
 import padwright.model.systems.EffectiveTouch;
@@ -48,6 +50,8 @@ public final class FingeringControl extends Composite {
 	private Palette palette;
 	private Consumer<List<TextEdit>> onEdit = edits -> {
 	};
+	private BiConsumer<Optional<String>, Pressing> onPress = (note, touches) -> {
+	};
 
 	public FingeringControl(Composite parent, Palette palette) {
 		super(parent, SWT.NONE);
@@ -71,6 +75,7 @@ public final class FingeringControl extends Composite {
 		row.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
 		canvas = new SceneCanvas(this, palette, new Touches());
 		canvas.setName(Messages.of("fingering.name"));
+		canvas.setChosen(id -> id.startsWith(TOUCH) && session.isPressed(id.substring(TOUCH.length())));
 		Bar.fill(canvas);
 		status = new Label(this, SWT.WRAP);
 		GridData line = new GridData(SWT.FILL, SWT.BOTTOM, true, false);
@@ -104,7 +109,12 @@ public final class FingeringControl extends Composite {
 
 	private void press(String touch, Event event) {
 		session.press(touch, (event.stateMask & SWT.MOD2) != 0);
+		pressed();
+	}
+
+	private void pressed() {
 		redrawn();
+		onPress.accept(session.note(), session.pressing());
 	}
 
 	/** What is pressed. */
@@ -112,9 +122,19 @@ public final class FingeringControl extends Composite {
 		return session;
 	}
 
+	/** The drawing of what moves. */
+	public SceneCanvas canvas() {
+		return canvas;
+	}
+
 	/** Told what is written into the text, as one step. */
 	public void onEdit(Consumer<List<TextEdit>> listener) {
 		onEdit = listener;
+	}
+
+	/** Told what is pressed, and the note that it was pressed by. */
+	public void onPress(BiConsumer<Optional<String>, Pressing> listener) {
+		onPress = listener;
 	}
 
 	public void setPalette(Palette other) {
@@ -140,7 +160,7 @@ public final class FingeringControl extends Composite {
 					note.setText(shown.note());
 					purpose.setText(shown.fingering().getPurpose().getLiteral());
 				});
-		redrawn();
+		pressed();
 	}
 
 	private void write() {
@@ -185,7 +205,7 @@ public final class FingeringControl extends Composite {
 		public void touched(String id, boolean adding) {
 			if (id.startsWith(TOUCH)) {
 				session.press(id.substring(TOUCH.length()), adding);
-				redrawn();
+				pressed();
 			}
 		}
 	}

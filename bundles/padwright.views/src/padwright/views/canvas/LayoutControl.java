@@ -16,7 +16,6 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Menu;
-import org.eclipse.swt.widgets.MenuItem;
 
 import padwright.drawing.scene.Scene;
 import padwright.language.edit.TextEdit;
@@ -57,8 +56,6 @@ public final class LayoutControl extends Composite {
 	};
 	private Consumer<LayoutItem> onOpen = item -> {
 	};
-	private Consumer<Layout> onShown = layout -> {
-	};
 	private BiConsumer<LayoutItem, String> onRename = (item, name) -> {
 	};
 
@@ -71,8 +68,9 @@ public final class LayoutControl extends Composite {
 		}
 		canvas = new SceneCanvas(this, palette, new Touches());
 		canvas.setName(Messages.of("layout.name"));
+		canvas.setChosen(editing.selected()::contains);
 		Bar.fill(canvas);
-		status = new Label(this, SWT.NONE);
+		status = new Label(this, SWT.WRAP);
 		GridData line = new GridData(SWT.FILL, SWT.BOTTOM, true, false);
 		line.horizontalIndent = 8;
 		status.setLayoutData(line);
@@ -134,11 +132,6 @@ public final class LayoutControl extends Composite {
 		onOpen = listener;
 	}
 
-	/** Told what is seen, also while something is being dragged. */
-	public void onShown(Consumer<Layout> listener) {
-		onShown = listener;
-	}
-
 	/** Told of something and the name that it is to have. */
 	public void onRename(BiConsumer<LayoutItem, String> listener) {
 		onRename = listener;
@@ -174,20 +167,37 @@ public final class LayoutControl extends Composite {
 						name -> onRename.accept(item, name))));
 	}
 
-	/** What is chosen alone has the focus of the keyboard, so that the arrows go on from there. */
+	/** While something is dragged, only that is drawn anew, over a picture of all else. */
 	private void redrawn() {
-		canvas.setSource(aspect -> scene(palette));
+		LayoutPicture picture = editing.picture();
+		if (editing.isDragging()) {
+			canvas.setMoving(() -> LayoutScene.still(picture, palette), LayoutScene.moving(picture, palette));
+			tell(words());
+			return;
+		}
+		canvas.setSource(aspect -> LayoutScene.draw(picture, palette));
+		focusOnChoice();
+		tools.forEach((tool, button) -> {
+			button.setSelection(tool == editing.tool());
+			button.setForeground(Colours.of(tool == editing.tool() ? palette.accent() : palette.ink()));
+		});
+		tell(words());
+	}
+
+	/** What is chosen alone has the focus of the keyboard, so that the arrows go on from there. */
+	private void focusOnChoice() {
 		Set<String> chosen = Set.copyOf(editing.selected());
 		if (!chosen.equals(lastChosen) && chosen.size() == 1) {
 			canvas.setFocusOn(chosen.stream().findFirst());
 		}
 		lastChosen = chosen;
-		tools.forEach((tool, button) -> {
-			button.setSelection(tool == editing.tool());
-			button.setForeground(Colours.of(tool == editing.tool() ? palette.accent() : palette.ink()));
-		});
-		status.setText(words());
-		status.requestLayout();
+	}
+
+	private void tell(String words) {
+		if (!words.equals(status.getText())) {
+			status.setText(words);
+			status.requestLayout();
+		}
 	}
 
 	private String words() {
@@ -216,7 +226,6 @@ public final class LayoutControl extends Composite {
 		@Override
 		public void changed() {
 			redrawn();
-			onShown.accept(editing.shown());
 		}
 
 		@Override
@@ -226,25 +235,8 @@ public final class LayoutControl extends Composite {
 
 		@Override
 		public void choose(String from, String to, List<LayoutLink.Kind> kinds) {
-			Menu menu = new Menu(canvas);
-			for (LayoutLink.Kind kind : kinds) {
-				MenuItem item = new MenuItem(menu, SWT.PUSH);
-				item.setText(word(kind));
-				item.addListener(SWT.Selection, event -> editing.link(new LayoutLink(from, to, kind)));
-			}
 			choice.ifPresent(Menu::dispose);
-			choice = Optional.of(menu);
-			menu.addListener(SWT.Hide, event -> getDisplay().asyncExec(menu::dispose));
-			menu.setVisible(true);
-		}
-
-		private String word(LayoutLink.Kind kind) {
-			return switch (kind) {
-			case CLOSES -> Messages.of("layout.link.closes");
-			case OPENS -> Messages.of("layout.link.opens");
-			case HOLDS -> Messages.of("layout.link.holds");
-			case PRESSES -> Messages.of("layout.link.presses");
-			};
+			choice = Optional.of(LinkMenu.open(canvas, kinds, kind -> editing.link(new LayoutLink(from, to, kind))));
 		}
 	}
 
@@ -274,8 +266,13 @@ public final class LayoutControl extends Composite {
 		}
 
 		@Override
-		public boolean clicked(double x, double y) {
-			return editing.click(x, y);
+		public boolean clicked(double x, double y, boolean adding) {
+			boolean isChoice = editing.tool() == LayoutTool.CHOOSE;
+			boolean isUsed = editing.click(x, y, adding);
+			if (isUsed && isChoice) {
+				onSelect.accept(editing.chosen());
+			}
+			return isUsed;
 		}
 
 		@Override

@@ -2,6 +2,8 @@ package padwright.views.canvas;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 
 import org.eclipse.swt.SWT;
@@ -38,11 +40,14 @@ public final class SceneCanvas extends Canvas {
 	private Scene scene = source.draw(1);
 	private Targets targets = Targets.of(scene);
 	private Viewport view = new Viewport(1, 0, 0);
+	private Optional<Moving> moving = Optional.empty();
 	private boolean whole = true;
 	private boolean fixed;
+	private boolean isOneStop;
 	private Optional<String> focus = Optional.empty();
 	private String name = "";
 	private UnaryOperator<String> meaning = text -> text;
+	private Predicate<String> isChosen = id -> false;
 
 	/**
 	 * An empty canvas.
@@ -54,6 +59,7 @@ public final class SceneCanvas extends Canvas {
 		this.listener = listener;
 		this.palette = palette;
 		addListener(SWT.Paint, event -> paint(event.gc));
+		addListener(SWT.Dispose, event -> stopMoving());
 		addListener(SWT.Resize, event -> redrawn());
 		addListener(SWT.FocusIn, event -> redraw());
 		addListener(SWT.FocusOut, event -> redraw());
@@ -66,7 +72,24 @@ public final class SceneCanvas extends Canvas {
 	public void setSource(SceneSource source) {
 		checkWidget();
 		this.source = source;
+		stopMoving();
 		redrawn();
+	}
+
+	/**
+	 * Shows something on its way over a picture of all else, which is painted but once, so that a drag stays smooth. What is
+	 * hit stays as it was, until there is another source.
+	 *
+	 * @param still all else, as large as the drawing; only asked for where nothing moves yet
+	 */
+	void setMoving(Supplier<Scene> still, Scene moved) {
+		moving = Optional.of(moving.map(before -> before.to(moved)).orElseGet(() -> new Moving(still.get(), moved)));
+		redraw();
+	}
+
+	private void stopMoving() {
+		moving.ifPresent(Moving::dispose);
+		moving = Optional.empty();
 	}
 
 	public void setPalette(Palette palette) {
@@ -83,6 +106,20 @@ public final class SceneCanvas extends Canvas {
 	/** Shown over a target instead of its own words; given its id. */
 	public void setTooltips(UnaryOperator<String> tooltips) {
 		meaning = tooltips;
+	}
+
+	/** Which targets are chosen, pressed or otherwise on, for a screen reader; given their ids. */
+	public void setChosen(Predicate<String> targets) {
+		isChosen = targets;
+	}
+
+	boolean isChosen(String id) {
+		return isChosen.test(id);
+	}
+
+	/** What a screen reader says of a target. */
+	public String spoken(String id) {
+		return meaning(id);
 	}
 
 	/** Moves the focus inside the drawing to a target, or away from all. */
@@ -106,6 +143,15 @@ public final class SceneCanvas extends Canvas {
 	/** From now on it cannot be zoomed or moved: a finger that trembles still touches. */
 	public void fix() {
 		fixed = true;
+	}
+
+	/** From now on Tab goes to the next control at once: for a drawing that is one field among others. */
+	public void leaveWithTab() {
+		isOneStop = true;
+	}
+
+	boolean isOneStop() {
+		return isOneStop;
 	}
 
 	boolean isFixed() {
@@ -147,9 +193,13 @@ public final class SceneCanvas extends Canvas {
 	}
 
 	private void paint(GC gc) {
-		gc.setBackground(Colours.of(palette.ground()));
-		gc.fillRectangle(getClientArea());
-		ScenePainter.paint(gc, scene, palette, view);
+		if (moving.isPresent()) {
+			moving.get().paint(gc, palette, view, getClientArea());
+		} else {
+			gc.setBackground(Colours.of(palette.ground()));
+			gc.fillRectangle(getClientArea());
+			ScenePainter.paint(gc, scene, palette, view);
+		}
 		if (isFocusControl()) {
 			focus.flatMap(targets::named).ifPresent(target -> ring(gc, target));
 		}
@@ -190,7 +240,8 @@ public final class SceneCanvas extends Canvas {
 		return listener;
 	}
 
-	String name() {
+	/** What a screen reader calls the whole drawing. */
+	public String name() {
 		return name;
 	}
 

@@ -62,8 +62,8 @@ public interface SceneListener {
 	default void released(Optional<String> over) {
 	}
 
-	/** A click at a point of the drawing, in mm; true if it was used and is no touch. */
-	default boolean clicked(double x, double y) {
+	/** A click at a point of the drawing, in mm, with Ctrl or Shift adding; true if it was used and is no touch. */
+	default boolean clicked(double x, double y, boolean adding) {
 		return false;
 	}
 }

@@ -1,13 +1,16 @@
 package padwright.views.canvas;
 
+import java.io.ByteArrayInputStream;
 import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.LineAttributes;
 import org.eclipse.swt.graphics.Path;
 
 import padwright.drawing.font.DejaVuOutlines;
+import padwright.drawing.scene.Bounds;
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.ElementVisitor;
 import padwright.drawing.scene.Fill;
@@ -17,6 +20,7 @@ import padwright.drawing.scene.Hatch;
 import padwright.drawing.scene.Ink;
 import padwright.drawing.scene.Line;
 import padwright.drawing.scene.PathSink;
+import padwright.drawing.scene.Picture;
 import padwright.drawing.scene.Scene;
 import padwright.drawing.scene.SolidFill;
 import padwright.drawing.scene.Stroke;
@@ -108,6 +112,23 @@ public final class ScenePainter implements ElementVisitor {
 			gc.setBackground(Colours.of(palette.shown(text.ink())));
 			gc.fillPath(path);
 		});
+	}
+
+	/** Upright, as all pictures are. */
+	@Override
+	public void visit(Picture picture) {
+		Bounds bounds = picture.bounds();
+		int left = (int) Math.round(map.xOf(bounds.left(), bounds.top()));
+		int top = (int) Math.round(map.yOf(bounds.left(), bounds.top()));
+		int width = (int) Math.round(map.xOf(bounds.right(), bounds.bottom())) - left;
+		int height = (int) Math.round(map.yOf(bounds.right(), bounds.bottom())) - top;
+		Image image = new Image(gc.getDevice(), new ByteArrayInputStream(picture.data().file()));
+		try {
+			gc.drawImage(image, 0, 0, picture.data().width(), picture.data().height(), left, top, Math.max(1, width),
+					Math.max(1, height));
+		} finally {
+			image.dispose();
+		}
 	}
 
 	@Override

@@ -102,9 +102,14 @@ public final class FingeringSession {
 	}
 
 	private Optional<MechanismState> state() {
+		return mechanism.map(all -> all.mechanism().state(pressing()));
+	}
+
+	/** What is pressed of what the mechanism has. */
+	public Pressing pressing() {
 		Set<String> known = mechanism.map(all -> all.mechanism().touches().stream().map(touch -> touch.name())
 				.collect(Collectors.toSet())).orElse(Set.of());
-		return mechanism.map(all -> all.mechanism().state(new Pressing(kept(pressed, known), kept(half, known), Set.of())));
+		return new Pressing(kept(pressed, known), kept(half, known), Set.of());
 	}
 
 	private static Set<String> kept(Set<String> some, Set<String> known) {

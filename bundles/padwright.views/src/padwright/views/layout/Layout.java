@@ -64,7 +64,7 @@ public record Layout(Optional<KeySystem> system, List<LayoutJoint> joints, List<
 	}
 
 	/** The joint at a place: the last that begins there or above, the first for what lies above all. */
-	LayoutJoint jointAt(Length along) {
+	public LayoutJoint jointAt(Length along) {
 		return joints.stream().filter(joint -> !joint.start().isLongerThan(along)).reduce((upper, lower) -> lower)
 				.orElse(joints.get(0));
 	}

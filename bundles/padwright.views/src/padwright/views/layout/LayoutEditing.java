@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
-import padwright.drawing.scene.Bounds;
 import padwright.engine.length.Length;
 import padwright.language.edit.TextEdit;
 import padwright.model.keysystem.Titled;
@@ -105,8 +105,18 @@ public final class LayoutEditing {
 		listener.changed();
 	}
 
-	/** A click of the tool at a point; false if the tool only chooses. */
-	public boolean click(double x, double y) {
+	/** A click at a point: of the tool, or on what is seen from the side; false if it is for what else is there. */
+	public boolean click(double x, double y, boolean adding) {
+		Optional<LayoutItem> seen = tool == LayoutTool.CHOOSE ? fromTheSide(x, y) : Optional.empty();
+		seen.ifPresent(item -> touch(item.id(), adding));
+		return seen.isPresent() || place(x, y);
+	}
+
+	private Optional<LayoutItem> fromTheSide(double x, double y) {
+		return new SideGeometry(layout, LayoutGeometry.of(layout)).at(x, y);
+	}
+
+	private boolean place(double x, double y) {
 		Optional<LayoutKind> kind = tool.places().filter(placed -> layout.isEditable());
 		LayoutGeometry geometry = LayoutGeometry.of(layout);
 		kind.ifPresent(placed -> {
@@ -142,7 +152,7 @@ public final class LayoutEditing {
 	 * @param linking whether it draws to another thing instead of dragging, whatever the tool is
 	 */
 	public void grab(Optional<String> id, double x, double y, boolean linking) {
-		Optional<LayoutItem> item = id.flatMap(layout::item);
+		Optional<LayoutItem> item = id.flatMap(layout::item).or(() -> fromTheSide(x, y));
 		if (item.isEmpty() || linking || tool == LayoutTool.LINK) {
 			stretch = Optional.of(new LayoutStretch(item.map(LayoutItem::id), x, y, x, y));
 		} else if (layout.isEditable()) {
@@ -171,7 +181,7 @@ public final class LayoutEditing {
 		stretch = Optional.empty();
 		went.ifPresent(there -> write(texts -> texts.moved(there.items())));
 		stretched.ifPresent(from -> from.from().ifPresentOrElse(id -> over.ifPresent(to -> link(id, to)),
-				() -> select(new LinkedHashSet<>(inside(from.bounds())))));
+				() -> select(LayoutGeometry.of(layout).inside(layout, from.bounds()))));
 		listener.changed();
 	}
 
@@ -186,15 +196,6 @@ public final class LayoutEditing {
 
 	public boolean isDragging() {
 		return drag.isPresent() || stretch.isPresent();
-	}
-
-	private List<String> inside(Bounds band) {
-		LayoutGeometry geometry = LayoutGeometry.of(layout);
-		return layout.items().stream().filter(item -> item.along().isPresent()).filter(item -> {
-			double x = geometry.x(item.along().orElseThrow());
-			double y = geometry.y(item.around().doubleValue());
-			return x >= band.left() && x <= band.right() && y >= band.top() && y <= band.bottom();
-		}).map(LayoutItem::id).toList();
 	}
 
 	/** Draws from one thing to another; where that can mean several things, the listener is asked. */
@@ -279,9 +280,13 @@ public final class LayoutEditing {
 		return way.map(there -> LayoutWords.place(layout, there.anchor()) + LayoutWords.reason(there));
 	}
 
+	private Set<String> moving() {
+		return drag.map(dragged -> dragged.all().stream().map(LayoutItem::id).collect(Collectors.toSet())).orElse(Set.of());
+	}
+
 	/** All that there is to draw. */
 	public LayoutPicture picture() {
 		return new LayoutPicture(shown(), LayoutGeometry.of(layout), new LinkedHashSet<>(selected),
-				way.map(LayoutDrag.Way::anchor), figure(), stretch, LayoutMotion.REST);
+				way.map(LayoutDrag.Way::anchor), figure(), moving(), stretch, LayoutMotion.REST);
 	}
 }

@@ -1,5 +1,10 @@
 package padwright.views.layout;
 
+import java.util.LinkedHashSet;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+import padwright.drawing.scene.Bounds;
 import padwright.engine.length.Length;
 import padwright.views.Figures;
 
@@ -73,8 +78,21 @@ record LayoutGeometry(double length, double bore, boolean unplaced) {
 		return sideBottom() + TRAY / 2;
 	}
 
+	boolean isSide(double y) {
+		return y >= sideMiddle() - bore / 2 - OUTSIDE && y <= sideBottom();
+	}
+
 	boolean isUnrolled(double y) {
 		return y >= TOP - OUTSIDE / 2 && y <= bottom() + OUTSIDE / 2;
+	}
+
+	/** What has its middle in a rectangle of the unrolled view. */
+	Set<String> inside(Layout layout, Bounds band) {
+		return layout.items().stream().filter(item -> item.along().isPresent()).filter(item -> {
+			double x = x(item.along().orElseThrow());
+			double y = y(item.around().doubleValue());
+			return x >= band.left() && x <= band.right() && y >= band.top() && y <= band.bottom();
+		}).map(LayoutItem::id).collect(Collectors.toCollection(LinkedHashSet::new));
 	}
 
 	/** The place along the tube under a point, mm. */

@@ -53,6 +53,19 @@ public record LayoutJoint(Optional<Joint> joint, String label, Length start, Len
 		return start.plus(length);
 	}
 
+	/** The inside width at a place of the instrument, mm: between two points as on a straight line. */
+	public double widthAt(double along) {
+		Width from = bore.get(0);
+		for (Width to : bore) {
+			if (to.along() >= along && to.along() > from.along()) {
+				return from.diameter() + (to.diameter() - from.diameter()) * (along - from.along())
+						/ (to.along() - from.along());
+			}
+			from = to;
+		}
+		return from.diameter();
+	}
+
 	double widest() {
 		return bore.stream().mapToDouble(Width::diameter).max().orElse(USUAL_BORE);
 	}

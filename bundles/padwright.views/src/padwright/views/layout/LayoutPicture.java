@@ -10,15 +10,16 @@ import java.util.Set;
  * @param selected ids
  * @param anchor what is taken hold of, where it would go
  * @param figure of its place, in words
+ * @param moving ids of what is being dragged
  * @param stretch what the mouse draws out
  */
 public record LayoutPicture(Layout layout, LayoutGeometry geometry, Set<String> selected, Optional<LayoutItem> anchor,
-		Optional<String> figure, Optional<LayoutStretch> stretch, LayoutMotion motion) {
+		Optional<String> figure, Set<String> moving, Optional<LayoutStretch> stretch, LayoutMotion motion) {
 
 	/** A layout while fingers press. */
 	public static LayoutPicture of(Layout layout, LayoutMotion motion) {
 		return new LayoutPicture(layout, LayoutGeometry.of(layout), Set.of(), Optional.empty(), Optional.empty(),
-				Optional.empty(), motion);
+				Set.of(), Optional.empty(), motion);
 	}
 
 	/** The x of a place along the tube, mm of the drawing. */

@@ -98,8 +98,7 @@ final class LayoutReading {
 	}
 
 	private LayoutOrigin origin(Merged<?, ?> part) {
-		return part.definition().eContainer() == system ? LayoutOrigin.OWN
-				: part.features().get(0).eContainer() == system ? LayoutOrigin.CHANGED : LayoutOrigin.INHERITED;
+		return LayoutOrigin.of(part, system);
 	}
 
 	private void add(EffectiveHole hole) {

@@ -25,17 +25,45 @@ public final class LayoutScene {
 
 	private static final double ACCENT = 0.5;
 
+	/** Of the drawing: what stays while something is dragged, or what is on its way. */
+	private enum Part {
+		ALL, STILL, MOVING
+	}
+
 	private final LayoutPicture picture;
 	private final Palette palette;
+	private final Part part;
 
-	private LayoutScene(LayoutPicture picture, Palette palette) {
+	private LayoutScene(LayoutPicture picture, Palette palette, Part part) {
 		this.picture = picture;
-		this.palette = picture.layout().fault().isPresent() ? greyed(palette) : palette;
+		this.part = part;
+		this.palette = picture.layout().fault().isPresent() ? palette.greyed() : palette;
 	}
 
 	/** The drawing, or a word where there is nothing to draw. */
 	public static Scene draw(LayoutPicture picture, Palette palette) {
-		return picture.layout().system().isEmpty() ? nothing(palette) : new LayoutScene(picture, palette).scene();
+		return picture.layout().system().isEmpty() ? nothing(palette)
+				: new LayoutScene(picture, palette, Part.ALL).scene();
+	}
+
+	/** Without what is being dragged, and as large. */
+	public static Scene still(LayoutPicture picture, Palette palette) {
+		return new LayoutScene(picture, palette, Part.STILL).scene();
+	}
+
+	/** Only what is being dragged, as large as the whole. */
+	public static Scene moving(LayoutPicture picture, Palette palette) {
+		return new LayoutScene(picture, palette, Part.MOVING).scene();
+	}
+
+	private boolean isOfPart(String id) {
+		return part == Part.ALL || picture.moving().contains(id) == (part == Part.MOVING);
+	}
+
+	/** With something that is dragged its couplings go. */
+	private boolean isOfPart(LayoutLink link) {
+		boolean isMoving = picture.moving().contains(link.from()) || picture.moving().contains(link.to());
+		return part == Part.ALL || isMoving == (part == Part.MOVING);
 	}
 
 	private static Scene nothing(Palette palette) {
@@ -43,23 +71,22 @@ public final class LayoutScene {
 				Text.centred(Messages.of("layout.empty"), 80, 30, Face.REGULAR, 4).in(palette.quiet())));
 	}
 
-	/** While the text cannot be read, the last good drawing is shown without colours. */
-	private static Palette greyed(Palette palette) {
-		var grey = palette.tint(palette.quiet(), 0.6);
-		return new Palette(palette.ground(), grey, grey, grey, grey, grey, grey, grey, grey, grey, grey);
-	}
-
 	private Scene scene() {
 		LayoutGeometry geometry = picture.geometry();
 		Layout layout = picture.layout();
-		List<Element> elements = new ArrayList<>(new LayoutGround(layout, geometry, palette).draw());
-		elements.addAll(new SideView(picture, palette).draw());
-		elements.addAll(new LinkLines(picture, palette).draw());
+		List<Element> elements = new ArrayList<>();
+		if (part != Part.MOVING) {
+			elements.addAll(new LayoutGround(layout, geometry, palette).draw());
+		}
+		elements.addAll(new SideView(picture, palette).draw(part != Part.MOVING, item -> isOfPart(item.id())));
+		elements.addAll(new LinkLines(picture, palette).draw(this::isOfPart));
 		for (LayoutItem item : inDrawingOrder()) {
 			elements.add(new ItemDrawing(picture, item, palette).draw());
 		}
-		elements.addAll(new LayoutDimensions(picture, palette).draw());
-		picture.stretch().ifPresent(stretch -> elements.add(stretched(stretch)));
+		if (part != Part.STILL) {
+			elements.addAll(new LayoutDimensions(picture, palette).draw());
+			picture.stretch().ifPresent(stretch -> elements.add(stretched(stretch)));
+		}
 		return new Scene(layout.system().orElseThrow().getName() == null ? Messages.of("layout.name")
 				: layout.system().orElseThrow().getName(), geometry.width(), geometry.height(), elements);
 	}
@@ -67,6 +94,7 @@ public final class LayoutScene {
 	/** Rods lie under cups, touches over them; what is chosen lies on top. */
 	private List<LayoutItem> inDrawingOrder() {
 		List<LayoutItem> order = new ArrayList<>(picture.layout().items());
+		order.removeIf(item -> !isOfPart(item.id()));
 		Set<String> chosen = picture.selected();
 		order.sort((one, other) -> Integer.compare(layer(one, chosen), layer(other, chosen)));
 		return order;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 import padwright.drawing.scene.Circle;
 import padwright.drawing.scene.Drawn;
@@ -22,7 +23,7 @@ record LinkLines(LayoutPicture picture, Palette palette) {
 
 	private static final double WIDTH = 0.4;
 
-	List<Element> draw() {
+	List<Element> draw(Predicate<LayoutLink> some) {
 		Map<String, LayoutItem> items = new HashMap<>();
 		picture.layout().items().forEach(item -> items.put(item.id(), item));
 		List<Element> elements = new ArrayList<>();
@@ -31,7 +32,7 @@ record LinkLines(LayoutPicture picture, Palette palette) {
 			LayoutItem driven = items.get(link.to());
 			boolean isQuiet = link.kind() == LayoutLink.Kind.PRESSES || driver.along().isEmpty()
 					|| driven.along().isEmpty();
-			if (!isQuiet || isChosen(link)) {
+			if (some.test(link) && (!isQuiet || isChosen(link))) {
 				elements.addAll(bow(link, driver, driven));
 			}
 		}

@@ -2,6 +2,7 @@ package padwright.views.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
@@ -16,28 +17,22 @@ import padwright.views.Palette;
 /** The instrument seen by the player: the bore, and what stands on it as far round as it lies. */
 record SideView(LayoutPicture picture, Palette palette) {
 
-	private static final double CUP = 3;
-	/** From the middle of the rod to the tube (a flute's, invented). */
-	private static final double ROD = 5;
-
-	List<Element> draw() {
+	/** The tube, if that is asked for, and some of what stands on it. */
+	List<Element> draw(boolean withTube, Predicate<LayoutItem> some) {
 		List<Element> elements = new ArrayList<>();
 		List<Element> behind = new ArrayList<>();
 		List<Element> before = new ArrayList<>();
 		for (LayoutItem item : picture.layout().items()) {
-			if (item.along().isPresent()) {
+			if (item.along().isPresent() && some.test(item)) {
 				(faces(item) < 0 ? behind : before).addAll(item(item));
 			}
 		}
 		elements.addAll(behind);
-		picture.layout().joints().forEach(joint -> elements.add(tube(joint)));
+		if (withTube) {
+			picture.layout().joints().forEach(joint -> elements.add(tube(joint)));
+		}
 		elements.addAll(before);
 		return elements;
-	}
-
-	/** How much something looks at the player: 1 at the near side, −1 at the far one. */
-	private static double faces(LayoutItem item) {
-		return Math.sin(Math.toRadians(item.around().doubleValue()));
 	}
 
 	private Element tube(LayoutJoint joint) {
@@ -55,45 +50,34 @@ record SideView(LayoutPicture picture, Palette palette) {
 				Stroke.of(palette.tint(palette.quiet(), 0.7), 0.3)));
 	}
 
+	private SideGeometry geometry() {
+		return new SideGeometry(picture.layout(), picture.geometry());
+	}
+
+	private static double faces(LayoutItem item) {
+		return SideGeometry.faces(item);
+	}
+
 	private List<Element> item(LayoutItem item) {
 		double x = picture.geometry().x(item.along().orElseThrow());
-		double bore = bore(item) / 2;
 		boolean chosen = picture.selected().contains(item.id());
 		Stroke stroke = Stroke.of(chosen ? palette.accent() : faces(item) < -0.1 ? palette.tint(palette.quiet(), 0.6)
 				: palette.quiet(), chosen ? 0.7 : 0.35);
-		double foot = up(item, bore);
+		double foot = geometry().above(item, 0);
 		if (item.kind() == LayoutKind.ROD) {
-			double y = up(item, bore + ROD);
+			double y = geometry().above(item, SideGeometry.ROD);
 			return List.of(new Drawn(new Line(x - item.radius(), y, x + item.radius(), y), Style.stroked(stroke)),
 					new Drawn(new Line(x - item.radius(), foot, x - item.radius(), y), Style.stroked(stroke)),
 					new Drawn(new Line(x + item.radius(), foot, x + item.radius(), y), Style.stroked(stroke)));
 		}
-		double rim = up(item, bore + Figures.mm(item.chimney()));
+		double rim = geometry().above(item, Figures.mm(item.chimney()));
 		double radius = item.hole().map(hole -> Figures.mm(hole) / 2).orElse(item.radius());
 		List<Element> elements = new ArrayList<>();
 		elements.addAll(drum(x, foot, rim, radius, item, stroke));
 		if (item.kind() == LayoutKind.KEY || item.kind() == LayoutKind.CUP) {
-			elements.addAll(drum(x, rim, up(item, bore + Figures.mm(item.chimney()) + CUP), item.radius(), item, stroke));
+			elements.addAll(drum(x, rim, geometry().above(item, SideGeometry.high(item)), item.radius(), item, stroke));
 		}
 		return elements;
-	}
-
-	private double up(LayoutItem item, double radius) {
-		return picture.geometry().sideMiddle() - radius * Math.cos(Math.toRadians(item.around().doubleValue()));
-	}
-
-	private double bore(LayoutItem item) {
-		double along = Figures.mm(item.along().orElseThrow());
-		List<LayoutJoint.Width> bore = picture.layout().jointAt(item.along().orElseThrow()).bore();
-		LayoutJoint.Width from = bore.get(0);
-		for (LayoutJoint.Width to : bore) {
-			if (to.along() >= along && to.along() > from.along()) {
-				return from.diameter() + (to.diameter() - from.diameter()) * (along - from.along())
-						/ (to.along() - from.along());
-			}
-			from = to;
-		}
-		return from.diameter();
 	}
 
 	/** A round thing between two heights: as an ellipse where it looks at the player, with straight sides else. */

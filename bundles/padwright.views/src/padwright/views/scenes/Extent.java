@@ -10,6 +10,7 @@ import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
 import padwright.drawing.scene.ElementVisitor;
 import padwright.drawing.scene.Group;
+import padwright.drawing.scene.Picture;
 import padwright.drawing.scene.Text;
 import padwright.drawing.scene.Transform;
 
@@ -44,6 +45,11 @@ public final class Extent implements ElementVisitor {
 		double width = metrics.width(text);
 		add(new Bounds(text.x() - text.anchor().fraction() * width, text.baseline() - text.size(), width,
 				text.size() * 1.2));
+	}
+
+	@Override
+	public void visit(Picture picture) {
+		add(picture.bounds());
 	}
 
 	@Override

@@ -19,6 +19,7 @@ import org.eclipse.ui.texteditor.ITextEditor;
 
 import padwright.language.edit.TextEdit;
 import padwright.model.keysystem.Key;
+import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.Titled;
 import padwright.workbench.Messages;
 import padwright.workbench.editor.PlanEditor;
@@ -38,6 +39,7 @@ public final class Bench {
 	private final Set<PlanEditor> followed = Collections.newSetFromMap(new WeakHashMap<>());
 	private final List<Consumer<OnBench>> listeners = new ArrayList<>();
 	private final Consumer<Set<String>> onBuild = this::built;
+	private final Hands hands = new Hands();
 	private final Display display;
 	private final Reading reading = new Reading(this::read);
 	private Optional<PlanEditor> editor = Optional.empty();
@@ -72,6 +74,11 @@ public final class Bench {
 
 	public void unfollow(Consumer<OnBench> listener) {
 		listeners.remove(listener);
+	}
+
+	/** What is being dragged and pressed in its drawings. */
+	public Hands hands() {
+		return hands;
 	}
 
 	/** What is on the bench now. */
@@ -177,9 +184,25 @@ public final class Bench {
 				Optional.of(part)));
 	}
 
-	/** The text of what is on the bench, while it is as it is shown. */
-	public Optional<IDocument> currentText() {
-		return shown.work().filter(this::isCurrent).flatMap(work -> document());
+	/**
+	 * The text of the system that is shown, while it is as it is shown. That of a plan is elsewhere: its editor is opened,
+	 * and is on the bench from then on.
+	 */
+	public Optional<IDocument> systemText() {
+		Optional<KeySystem> elsewhere = shown.plan().flatMap(Workpiece::keySystem)
+				.filter(system -> !SystemText.uri(system).equals(shown.plan().get().uri()));
+		Optional<IDocument> text = elsewhere.isPresent() ? elsewhere.flatMap(SystemText::open)
+				: shown.work().filter(this::isCurrent).flatMap(work -> document());
+		if (text.isEmpty()) {
+			StatusLine.tell(Messages.get("bench.changedMeanwhile"), true);
+			refresh();
+		}
+		return text;
+	}
+
+	/** As {@link #write}, into the text of the system that is shown. */
+	public void writeSystem(List<TextEdit> edits) {
+		systemText().ifPresent(text -> TextEdits.applyOwn(edits, text));
 	}
 
 	/** The editor whose text is on the bench. */

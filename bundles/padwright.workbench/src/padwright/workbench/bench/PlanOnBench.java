@@ -11,6 +11,7 @@ import padwright.model.Present;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.plan.Document;
 import padwright.model.plan.Plan;
+import padwright.views.layout.Layout;
 import padwright.views.map.KeyMapState;
 import padwright.views.rows.KeyRows;
 import padwright.workup.checks.Finding;
@@ -24,9 +25,10 @@ import padwright.workup.service.ServicePlan;
  * @param findings of all checks on the plan
  * @param map of its keys
  * @param rows of its keys, for a table
+ * @param layout of its system; without anything where that is not known
  */
 public record PlanOnBench(String uri, String text, ServicePlan service, List<Finding> findings, KeyMapState map,
-		KeyRows rows) implements Workpiece {
+		KeyRows rows, Layout layout) implements Workpiece {
 
 	public PlanOnBench {
 		findings = List.copyOf(findings);
@@ -41,7 +43,8 @@ public record PlanOnBench(String uri, String text, ServicePlan service, List<Fin
 			ServicePlan service = new ServicePlan(plan);
 			List<Finding> findings = ModelChecks.check(plan);
 			return new PlanOnBench(uri, document.getParseResult().getRootNode().getText(), service, findings,
-					KeyMapState.of(service, findings), KeyRows.of(service, findings));
+					KeyMapState.of(service, findings), KeyRows.of(service, findings),
+					Present.of(plan.getSystem()).map(SystemOnBench::layout).orElseGet(Layout::empty));
 		});
 	}
 

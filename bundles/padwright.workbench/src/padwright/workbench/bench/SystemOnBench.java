@@ -33,12 +33,12 @@ public record SystemOnBench(String uri, String text, KeySystem system, KeyMapSta
 		return systems.stream().filter(system -> Workpiece.spans(system, offset)).findFirst()
 				.or(() -> systems.stream().findFirst())
 				.map(system -> new SystemOnBench(uri, document.getParseResult().getRootNode().getText(), system,
-						KeyMapState.of(system, ModelChecks.check(system)), layout(document, system)));
+						KeyMapState.of(system, ModelChecks.check(system)), layout(system)));
 	}
 
-	private static Layout layout(XtextResource document, KeySystem system) {
+	static Layout layout(KeySystem system) {
 		Layout layout = Layout.of(system);
-		for (INode fault : document.getParseResult().getSyntaxErrors()) {
+		for (INode fault : ((XtextResource) system.eResource()).getParseResult().getSyntaxErrors()) {
 			if (fault.getSyntaxErrorMessage() != null) {
 				return layout.with(Messages.get("bench.faultInLine", fault.getStartLine(),
 						fault.getSyntaxErrorMessage().getMessage()));

@@ -8,6 +8,7 @@ import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 import org.eclipse.xtext.resource.XtextResource;
 
 import padwright.model.keysystem.KeySystem;
+import padwright.views.layout.Layout;
 import padwright.views.map.KeyMapState;
 
 /** What a text is about: a plan, or a key system. As the text was at one moment; nothing changes it later. */
@@ -20,6 +21,9 @@ public sealed interface Workpiece permits PlanOnBench, SystemOnBench {
 	String text();
 
 	KeyMapState map();
+
+	/** All parts of its system; without anything where that is not known. */
+	Layout layout();
 
 	/** The key system, if it is known. */
 	Optional<KeySystem> keySystem();

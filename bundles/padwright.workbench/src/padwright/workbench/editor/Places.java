@@ -30,9 +30,18 @@ public final class Places {
 
 	/** The editor of a file, opened if it is not; nothing if it cannot be. */
 	public static Optional<ITextEditor> editor(IFile file) {
+		return editor(file, true);
+	}
+
+	/** As {@link #editor}, but whatever is worked in stays so. */
+	public static Optional<ITextEditor> show(IFile file) {
+		return editor(file, false);
+	}
+
+	private static Optional<ITextEditor> editor(IFile file, boolean activate) {
 		IWorkbenchPage page = PlatformUI.getWorkbench().getActiveWorkbenchWindow().getActivePage();
 		try {
-			IEditorPart editor = IDE.openEditor(page, file);
+			IEditorPart editor = IDE.openEditor(page, file, activate);
 			return editor instanceof ITextEditor text ? Optional.of(text) : Optional.empty();
 		} catch (PartInitException unopened) {
 			ILog.of(Places.class).log(unopened.getStatus());

@@ -13,12 +13,13 @@ import org.eclipse.xtext.resource.XtextResource;
 
 import padwright.language.edit.ElementField;
 import padwright.language.edit.ElementFields;
+import padwright.language.edit.ListRows;
 import padwright.language.edit.SystemEdits;
+import padwright.language.edit.TextEdit;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.Titled;
 import padwright.workbench.Messages;
 import padwright.workbench.commands.RenameHandler;
-import padwright.workbench.session.Positions;
 import padwright.workbench.session.StatusLine;
 import padwright.workbench.session.TextEdits;
 
@@ -35,6 +36,11 @@ record ElementHere(EObject element, XtextResource model, IDocument text, Optiona
 		return heir.isPresent() ? ElementFields.clauses(element) : ElementFields.of(element);
 	}
 
+	/** What the form about it shows. */
+	List<FormLine> lines() {
+		return FormLines.of(this);
+	}
+
 	/** The file and line that say the element, as in {@code boehm.keys, line 31}. */
 	String owner() {
 		String file = URI.decode(element.eResource().getURI().lastSegment());
@@ -48,21 +54,47 @@ record ElementHere(EObject element, XtextResource model, IDocument text, Optiona
 		return text == other.text && element.eClass() == other.element.eClass()
 				&& heir.isPresent() == other.heir.isPresent()
 				&& EcoreUtil.getURI(element).equals(EcoreUtil.getURI(other.element))
-				&& kinds(fields()).equals(kinds(other.fields()));
+				&& shapes(lines()).equals(shapes(other.lines()));
 	}
 
-	private static List<Object> kinds(List<ElementField> fields) {
-		return fields.stream().<Object>map(field -> List.of(field.feature(), field.isEditable(),
-				field.element().eClass())).toList();
+	private static List<Object> shapes(List<FormLine> lines) {
+		return lines.stream().<Object>map(FormLine::shape).toList();
 	}
 
-	/** Writes a value of a field into the text, as one step of undo. */
-	void write(ElementField field, String value) {
-		if (text.get().equals(model.getParseResult().getRootNode().getText())) {
-			change(field, value);
-		} else {
+	/** Writes a value of a control into the text, as one step of undo. */
+	void write(FormCell cell, String value) {
+		ElementField field = cell.field();
+		Optional<ListRows> list = list(field);
+		if (heir.isPresent() && list.isPresent()) {
+			write(list.get(), field.edit(cell.whole(value)));
+		} else if (isCurrent()) {
+			change(field, cell.whole(value));
+		}
+	}
+
+	/** The list of the element that a field is in a row of. */
+	private Optional<ListRows> list(ElementField field) {
+		return fields().stream().flatMap(each -> ListRows.of(each).stream())
+				.filter(rows -> EcoreUtil.isAncestor(rows.element(), field.element()) && rows.element() != field.element())
+				.filter(rows -> ((List<?>) rows.element().eGet(rows.list())).contains(field.element())).findFirst();
+	}
+
+	/** Writes a list with other rows into the text, as one step of undo. */
+	void write(ListRows rows, List<TextEdit> edits) {
+		if (isCurrent() && heir.isPresent()) {
+			fields().stream().filter(field -> field.feature() == rows.list()).findFirst()
+					.ifPresent(field -> change(field, rows.after(edits)));
+		} else if (isCurrent()) {
+			TextEdits.applyOwn(edits, text);
+		}
+	}
+
+	private boolean isCurrent() {
+		boolean isCurrent = text.get().equals(model.getParseResult().getRootNode().getText());
+		if (!isCurrent) {
 			StatusLine.tell(Messages.get("bench.changedMeanwhile"), true);
 		}
+		return isCurrent;
 	}
 
 	/** A name is changed wherever it is used. */
@@ -71,8 +103,7 @@ record ElementHere(EObject element, XtextResource model, IDocument text, Optiona
 			TextEdits.applyOwn(new SystemEdits(heir.get()).put((Titled) element,
 					Map.of(field.feature().getName(), field.inWords(value))), text);
 		} else if (field.isName()) {
-			int place = NodeModelUtils.findNodesForFeature(field.element(), field.feature()).get(0).getOffset();
-			RenameHandler.rename(text, Positions.position(text, place), ((Titled) field.element()).getName(), value.strip());
+			RenameHandler.rename((Titled) field.element(), value.strip());
 		} else {
 			TextEdits.applyOwn(field.edit(value), text);
 		}

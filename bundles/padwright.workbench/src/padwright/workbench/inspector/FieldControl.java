@@ -14,47 +14,51 @@ import org.eclipse.swt.events.SelectionListener;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 
-import padwright.language.edit.ElementField;
 import padwright.workbench.Messages;
 import padwright.workbench.controls.Named;
 
-/** One field of a form: its name, its value, and its unit. What is typed is looked at once; Enter or leaving writes it. */
+/** One control of a form. What is typed is looked at once; Enter or leaving writes it. */
 final class FieldControl {
 
-	private static final int DECORATION = 8;
+	/** Room on the left for the mark of a fault. */
+	static final int DECORATION = 8;
 
-	private final BiConsumer<ElementField, String> onChange;
+	private final BiConsumer<FormCell, String> onChange;
 	private final Control control;
-	private final Label unit;
 	private final ControlDecoration fault;
-	private ElementField field;
+	private FormCell cell;
 	private boolean showing;
 
-	/** @param onChange told of a field and its new value, which has no fault */
-	FieldControl(Composite form, ElementField field, BiConsumer<ElementField, String> onChange) {
+	/**
+	 * @param isInARow whether others stand beside it, so that it has to be small
+	 * @param onChange told of a cell and its new value, which has no fault
+	 */
+	FieldControl(Composite form, FormCell cell, boolean isInARow, BiConsumer<FormCell, String> onChange) {
 		this.onChange = onChange;
-		this.field = field;
-		String name = FieldWords.name(field);
-		Label label = new Label(form, SWT.NONE);
-		label.setText(name);
-		control = field.isEditable() && !field.choices().isEmpty() ? choice(form) : text(form);
-		Named.as(name, control);
+		this.cell = cell;
+		List<String> choices = cell.choices(isInARow);
+		control = cell.field().isEditable() && !choices.isEmpty() ? choice(form, choices) : text(form);
+		Named.as(cell.name(), control);
+		control.setToolTipText(isInARow ? cell.name() : control.getToolTipText());
 		GridDataFactory.fillDefaults().grab(true, false).indent(DECORATION, 0).applyTo(control);
-		unit = new Label(form, SWT.NONE);
 		fault = new ControlDecoration(control, SWT.LEFT | SWT.TOP);
 		fault.setImage(FieldDecorationRegistry.getDefault().getFieldDecoration(FieldDecorationRegistry.DEC_ERROR)
 				.getImage());
 		fault.hide();
-		show(field);
+		show();
 	}
 
-	private Combo choice(Composite form) {
+	/** Makes it as wide as all others of its column. */
+	void narrow(int width) {
+		GridDataFactory.fillDefaults().hint(width, SWT.DEFAULT).indent(DECORATION, 0).applyTo(control);
+	}
+
+	private Combo choice(Composite form, List<String> choices) {
 		Combo combo = new Combo(form, SWT.READ_ONLY);
 		List<String> items = new ArrayList<>(List.of(""));
-		items.addAll(field.choices());
+		items.addAll(choices);
 		combo.setItems(items.toArray(String[]::new));
 		combo.addSelectionListener(SelectionListener.widgetSelectedAdapter(chosen -> {
 			look();
@@ -64,7 +68,7 @@ final class FieldControl {
 	}
 
 	private Text text(Composite form) {
-		boolean editable = field.isEditable();
+		boolean editable = cell.field().isEditable();
 		Text text = new Text(form, SWT.SINGLE | (editable ? SWT.BORDER : SWT.READ_ONLY));
 		if (!editable) {
 			text.setMessage(Messages.get("inspector.readOnly"));
@@ -81,7 +85,7 @@ final class FieldControl {
 		text.addListener(SWT.Traverse, pressed -> {
 			if (pressed.detail == SWT.TRAVERSE_ESCAPE) {
 				pressed.doit = false;
-				show(field);
+				show();
 			}
 		});
 		return text;
@@ -92,11 +96,11 @@ final class FieldControl {
 	}
 
 	private boolean isChanged() {
-		return !typed().equals(field.text());
+		return !typed().equals(cell.text());
 	}
 
 	private Optional<String> look() {
-		Optional<String> wrong = isChanged() ? field.fault(typed()) : Optional.empty();
+		Optional<String> wrong = isChanged() ? cell.fault(typed()) : Optional.empty();
 		if (wrong.isPresent()) {
 			fault.setDescriptionText(wrong.get());
 			fault.show();
@@ -107,30 +111,28 @@ final class FieldControl {
 	}
 
 	private void write() {
-		if (field.isEditable() && isChanged() && look().isEmpty()) {
-			onChange.accept(field, typed());
+		if (cell.field().isEditable() && isChanged() && look().isEmpty()) {
+			onChange.accept(cell, typed());
 		}
 	}
 
 	/** Shows the same field as it was read anew; what is being typed in it stays. */
-	void refresh(ElementField anew) {
+	void refresh(FormCell anew) {
 		boolean isBeingTyped = control.isFocusControl() && isChanged() && !typed().equals(anew.text());
-		field = anew;
+		cell = anew;
 		if (!isBeingTyped) {
-			show(anew);
+			show();
 		}
 	}
 
-	private void show(ElementField shown) {
+	private void show() {
 		showing = true;
 		if (control instanceof Text text) {
-			text.setText(shown.text());
+			text.setText(cell.text());
 		} else {
-			((Combo) control).setText(shown.text());
+			((Combo) control).setText(cell.text());
 		}
 		showing = false;
-		unit.setText(FieldWords.unit(shown));
-		unit.requestLayout();
 		look();
 	}
 

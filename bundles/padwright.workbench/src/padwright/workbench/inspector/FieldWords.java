@@ -19,10 +19,21 @@ final class FieldWords {
 
 	/** As in "Cup: depth". */
 	static String name(ElementField field) {
-		String attribute = Messages.find(FIELD + field.feature().getName())
-				.or(() -> Messages.find("part." + field.feature().getName())).orElse(field.feature().getName());
+		String attribute = attribute(field);
 		return Messages.find("part." + field.element().eContainingFeature().getName())
 				.map(part -> Messages.get("inspector.part", part, attribute)).orElse(attribute);
+	}
+
+	/** As in "Depth". */
+	static String attribute(ElementField field) {
+		return Messages.find(FIELD + field.feature().getName())
+				.or(() -> Messages.find("part." + field.feature().getName())).orElse(field.feature().getName());
+	}
+
+	/** What a field is of, as in "Empty cup". */
+	static String part(ElementField field) {
+		String part = field.element().eContainingFeature().getName();
+		return Messages.find("part." + part).orElse(part);
 	}
 
 	/** As in "Pad". */

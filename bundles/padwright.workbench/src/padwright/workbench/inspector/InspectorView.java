@@ -10,23 +10,28 @@ import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.part.ViewPart;
 
-import padwright.language.edit.ElementField;
+import padwright.language.edit.ListRows;
+import padwright.language.edit.TextEdit;
 import padwright.model.keysystem.Titled;
 import padwright.model.plan.KeyService;
 import padwright.workbench.Messages;
+import padwright.workbench.controls.Named;
+import padwright.workbench.themes.Themes;
 
 /** The element at the caret as a form. */
-public final class InspectorView extends ViewPart {
+public final class InspectorView extends ViewPart implements FormListener {
 
 	public static final String ID = "padwright.workbench.inspector";
 
-	private final List<FieldControl> fields = new ArrayList<>();
+	private final List<LineControl> lines = new ArrayList<>();
 	private ScrolledComposite scrolled;
 	private Composite form;
 	private CaretFollower follower;
+	private Themes themes;
 	private Optional<ElementHere> shown = Optional.empty();
 
 	@Override
@@ -35,7 +40,9 @@ public final class InspectorView extends ViewPart {
 		scrolled.setExpandHorizontal(true);
 		scrolled.setExpandVertical(true);
 		scrolled.setShowFocusedControl(true);
+		themes = new Themes(palette -> fill());
 		fill();
+		themes.follow();
 		follower = new CaretFollower(getSite().getWorkbenchWindow(), this::show);
 		follower.start();
 	}
@@ -48,20 +55,23 @@ public final class InspectorView extends ViewPart {
 		shown = next;
 		if (isLike) {
 			((Label) form.getChildren()[1]).setText(next.get().owner());
-			List<ElementField> anew = next.get().fields();
-			for (int index = 0; index < fields.size(); index++) {
-				fields.get(index).refresh(anew.get(index));
+			List<FormLine> anew = next.get().lines();
+			for (int index = 0; index < lines.size(); index++) {
+				lines.get(index).refresh(anew.get(index));
 			}
 		} else {
 			fill();
 		}
 	}
 
+	/** Makes the form anew; what had the focus has it again, if there still is such a control. */
 	private void fill() {
+		Control focus = scrolled.getDisplay().getFocusControl();
+		String focused = focus != null && form != null && isIn(form, focus) ? Named.of(focus) : "";
 		if (form != null) {
 			form.dispose();
 		}
-		fields.clear();
+		lines.clear();
 		form = new Composite(scrolled, SWT.NONE);
 		GridLayoutFactory.swtDefaults().numColumns(3).applyTo(form);
 		Label title = new Label(form, SWT.NONE);
@@ -73,10 +83,27 @@ public final class InspectorView extends ViewPart {
 			owner.setText(here.owner());
 			GridDataFactory.fillDefaults().span(3, 1).applyTo(owner);
 		});
-		shown.ifPresent(here -> here.fields()
-				.forEach(field -> fields.add(new FieldControl(form, field, this::write))));
+		shown.ifPresent(here -> here.lines()
+				.forEach(line -> lines.add(new LineControl(form, line, this, themes.palette()))));
 		scrolled.setContent(form);
 		scrolled.setMinSize(form.computeSize(SWT.DEFAULT, SWT.DEFAULT));
+		if (!focused.isEmpty()) {
+			focus(form, focused);
+		}
+	}
+
+	private static boolean isIn(Composite around, Control control) {
+		return control == around || control.getParent() != null && isIn(around, control.getParent());
+	}
+
+	private static void focus(Composite within, String name) {
+		for (Control child : within.getChildren()) {
+			if (Named.of(child).equals(name)) {
+				child.setFocus();
+			} else if (child instanceof Composite inner) {
+				focus(inner, name);
+			}
+		}
 	}
 
 	private static String title(ElementHere here) {
@@ -85,8 +112,19 @@ public final class InspectorView extends ViewPart {
 		return (FieldWords.kind(here.element()) + " " + (name == null ? "" : name)).strip();
 	}
 
-	private void write(ElementField field, String value) {
-		shown.ifPresent(here -> here.write(field, value));
+	@Override
+	public void changed(FormCell cell, String value) {
+		shown.ifPresent(here -> here.write(cell, value));
+	}
+
+	@Override
+	public void edited(ListRows rows, List<TextEdit> edits) {
+		shown.ifPresent(here -> here.write(rows, edits));
+	}
+
+	@Override
+	public boolean canRemove(ListRows rows) {
+		return rows.canRemove(shown.filter(here -> here.heir().isPresent()).isPresent());
 	}
 
 	/** What the form is about, for tests. */
@@ -101,7 +139,7 @@ public final class InspectorView extends ViewPart {
 
 	/** What is wrong with what is typed, for tests. */
 	public List<String> faults() {
-		return fields.stream().flatMap(field -> field.faultShown().stream()).toList();
+		return lines.stream().flatMap(LineControl::faults).toList();
 	}
 
 	@Override
@@ -115,6 +153,7 @@ public final class InspectorView extends ViewPart {
 	public void dispose() {
 		if (follower != null) {
 			follower.stop();
+			themes.unfollow();
 		}
 		super.dispose();
 	}

@@ -6,15 +6,21 @@ import padwright.paper.film.FilmSheet;
 import padwright.paper.film.FilmSheetPages;
 import padwright.paper.handback.HandBack;
 import padwright.paper.handback.HandBackPages;
+import padwright.paper.money.MoneyPages;
+import padwright.paper.money.MoneySheet;
+import padwright.paper.page.HeadText;
 import padwright.paper.page.PaperSize;
 import padwright.paper.plan.PlanBenchCard;
+import padwright.paper.plan.PlanEstimateSheet;
 import padwright.paper.plan.PlanFilmSheet;
 import padwright.paper.plan.PlanHandBack;
+import padwright.paper.plan.PlanInvoiceSheet;
 import padwright.paper.plan.PlanQuoteSheet;
 import padwright.paper.quote.QuotePages;
 import padwright.paper.quote.QuoteSheet;
 import padwright.workbench.Messages;
 import padwright.workbench.reports.QuoteTerms;
+import padwright.workbench.session.StatusLine;
 import padwright.workup.parts.PlanQuote;
 import padwright.workup.solve.PlanSolution;
 
@@ -39,6 +45,7 @@ enum PaperKind {
 		@Override
 		Pages draw(PlanSolution solution, PaperSize size, String name, QuoteTerms terms) {
 			HandBack page = PlanHandBack.of(solution);
+			tell(page.head());
 			return new Pages(name, page.title(), new HandBackPages(page, size).pages());
 		}
 	},
@@ -49,12 +56,34 @@ enum PaperKind {
 					PlanQuote.of(solution, terms.labour(), terms.taxPercent()));
 			return new Pages(name, sheet.title(), new QuotePages(sheet, size).pages());
 		}
+	},
+	ESTIMATE("estimate") {
+		@Override
+		Pages draw(PlanSolution solution, PaperSize size, String name, QuoteTerms terms) {
+			return money(PlanEstimateSheet.of(solution.plan()), size, name);
+		}
+	},
+	INVOICE("invoice") {
+		@Override
+		Pages draw(PlanSolution solution, PaperSize size, String name, QuoteTerms terms) {
+			return money(PlanInvoiceSheet.of(solution.plan()), size, name);
+		}
 	};
 
 	private final String fileEnd;
 
 	PaperKind(String fileEnd) {
 		this.fileEnd = fileEnd;
+	}
+
+	private static Pages money(MoneySheet sheet, PaperSize size, String name) {
+		tell(sheet.head());
+		return new Pages(name, sheet.title(), new MoneyPages(sheet, size).pages());
+	}
+
+	/** Tells of a logo that was left out. */
+	private static void tell(HeadText head) {
+		head.letterhead().trouble().ifPresent(words -> StatusLine.tell(words, true));
 	}
 
 	/** Draws the paper, for a quote with what it charges besides parts; throws what the drawing of its kind throws where the plan cannot be drawn. */

@@ -31,11 +31,13 @@ import padwright.workup.compare.PlanComparison;
 import padwright.workup.diagnosis.PlanDiagnosis;
 import padwright.workup.drift.PlanDrift;
 import padwright.workup.inspection.RecommendedWork;
+import padwright.workup.harm.PlanHarm;
 import padwright.workup.leak.PlanLeak;
 import padwright.workup.parts.PlanQuote;
 import padwright.workup.report.ChoiceReport;
 import padwright.workup.report.DiagnosisReport;
 import padwright.workup.report.DriftReport;
+import padwright.workup.report.HarmReport;
 import padwright.workup.report.LeakReport;
 import padwright.workup.report.QuoteReport;
 import padwright.workup.report.Report;
@@ -96,13 +98,22 @@ final class PlanReports {
 	 * @throws IllegalArgumentException when it is made, if a size is missing
 	 */
 	static ReportMaker sound(Path file) {
-		return monitor -> {
-			SystemSound sound = SystemSound.of(system(file));
-			sound.missing().stream().findFirst().ifPresent(size -> {
-				throw new IllegalArgumentException(size.advice().inOneLine());
-			});
-			return new Made(SoundReport.of(sound, true), Map.of(Made.OWN, file));
-		};
+		return monitor -> new Made(SoundReport.of(sounding(system(file)), true), Map.of(Made.OWN, file));
+	}
+
+	/** @throws IllegalArgumentException when it is made, if the plan names no system, or that lacks a size */
+	static ReportMaker harm(Path file) {
+		return of(file, (plan, monitor) -> HarmReport.byPads(PlanHarm.of(plan,
+				sounding(Present.of(plan.plan().getSystem()).orElseThrow(
+						() -> new IllegalArgumentException(Messages.get("report.noSystem", plan.plan().getName())))))));
+	}
+
+	private static SystemSound sounding(KeySystem system) {
+		SystemSound sound = SystemSound.of(system);
+		sound.missing().stream().findFirst().ifPresent(size -> {
+			throw new IllegalArgumentException(size.advice().inOneLine());
+		});
+		return sound;
 	}
 
 	private static KeySystem system(Path file) {

@@ -53,6 +53,7 @@ public final class ReportHandler extends AbstractHandler {
 		return switch (kind) {
 			case "choose" -> Optional.of(PlanReports.choose(plan));
 			case "leak" -> Optional.of(PlanReports.leak(plan));
+			case "harm" -> Optional.of(PlanReports.harm(plan));
 			case "sound" -> Optional.of(PlanReports.sound(plan));
 			case "drift" -> Optional.of(PlanReports.drift(plan));
 			case "quote" -> QuoteDialog.ask(shell).map(terms -> PlanReports.quote(plan, terms));

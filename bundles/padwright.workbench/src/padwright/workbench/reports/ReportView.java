@@ -93,15 +93,24 @@ public final class ReportView extends ViewPart {
 	private void goTo(Row row) {
 		made.flatMap(report -> Optional.ofNullable(report.plans().get(row.plan().orElse(Made.OWN))))
 				.flatMap(file -> Documents.file(LocalServer.uri(file))).flatMap(Places::editor)
-				.ifPresent(editor -> row.key().ifPresent(key -> reveal(editor, key)));
+				.ifPresent(editor -> reveal(editor, row));
 	}
 
-	private static void reveal(ITextEditor editor, String key) {
+	/** A file may hold several plans: a key is sought behind the head of its own. */
+	private static void reveal(ITextEditor editor, Row row) {
 		String text = editor.getDocumentProvider().getDocument(editor.getEditorInput()).get();
-		Matcher row = Pattern.compile("(?m)^\\s*key\\s+\\^?(" + Pattern.quote(key) + ")\\b").matcher(text);
-		if (row.find()) {
-			editor.selectAndReveal(row.start(1), row.end(1) - row.start(1));
+		int head = row.plan().map(plan -> reveal(editor, text, "plan", plan, 0)).orElse(0);
+		row.key().ifPresent(key -> reveal(editor, text, "key", key, head));
+	}
+
+	/** Selects the name behind a word that begins a line, and tells where it is. */
+	private static int reveal(ITextEditor editor, String text, String word, String name, int from) {
+		Matcher line = Pattern.compile("(?m)^\\s*" + word + "\\s+[\\^\"]?(" + Pattern.quote(name) + ")(?![\\p{L}\\p{N}_])").matcher(text);
+		if (!line.find(from)) {
+			return from;
 		}
+		editor.selectAndReveal(line.start(1), line.end(1) - line.start(1));
+		return line.start(1);
 	}
 
 	/** What is shown. */

@@ -31,14 +31,14 @@ import padwright.workbench.session.Finding;
  *
  * @param findings what is to be put right in its document, as it is shown in the window
  */
-record ShopPlan(Plan plan, Path file, List<String> findings) {
+public record ShopPlan(Plan plan, Path file, List<String> findings) {
 
 	private static final class Holder {
 		private static final Injector LANGUAGE = new PadwrightStandaloneSetup().createInjector();
 	}
 
 	/** All plans of a shop, with the texts as they are in the window; files that cannot be read are left out. */
-	static List<ShopPlan> in(Path folder) {
+	public static List<ShopPlan> in(Path folder) {
 		try {
 			Shop shop = Shop.open(Holder.LANGUAGE, ShopFolder.documents(folder), unsaved());
 			List<ShopPlan> plans = new ArrayList<>();

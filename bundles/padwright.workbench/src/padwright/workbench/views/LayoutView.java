@@ -4,14 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-import org.eclipse.jface.text.IDocument;
+import org.eclipse.emf.common.util.URI;
+import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.xtext.nodemodel.INode;
 import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 
 import padwright.language.edit.SystemEdits;
 import padwright.model.keysystem.KeySystem;
-import padwright.model.keysystem.KeySystemPackage;
 import padwright.views.Palette;
 import padwright.views.canvas.LayoutControl;
 import padwright.views.layout.Layout;
@@ -19,27 +18,23 @@ import padwright.views.layout.LayoutItem;
 import padwright.workbench.Messages;
 import padwright.workbench.bench.Bench;
 import padwright.workbench.bench.OnBench;
-import padwright.workbench.bench.SystemOnBench;
 import padwright.workbench.commands.RenameHandler;
-import padwright.workbench.session.Positions;
-import padwright.workbench.session.StatusLine;
 
-/** The layout of the system in the active editor, to be drawn in. While its text has a fault the last good one stays. */
-public final class LayoutView extends BenchView<LayoutControl> {
+/** The layout of the system in the active editor, or of the plan there, to be drawn in. */
+public final class LayoutView extends SystemView<LayoutControl> {
 
 	public static final String ID = "padwright.workbench.layout";
 
-	private Layout lastGood = Layout.empty();
-	private Optional<String> lastUri = Optional.empty();
 	private Optional<String> lastKey = Optional.empty();
 
 	@Override
 	protected LayoutControl create(Composite parent, Palette palette, Bench bench) {
 		LayoutControl layout = new LayoutControl(parent, palette);
-		layout.onEdit(bench::write);
+		layout.onEdit(bench::writeSystem);
 		layout.onSelect(this::reveal);
 		layout.onOpen(item -> toText(List.of(item)));
 		layout.onRename(this::rename);
+		layout.onShown(bench.hands()::draw);
 		LayoutMenu menu = new LayoutMenu(layout, this::toText);
 		menu.onCanvas();
 		menu.onKeys(getViewSite().getActionBars());
@@ -47,18 +42,7 @@ public final class LayoutView extends BenchView<LayoutControl> {
 	}
 
 	@Override
-	protected void show(LayoutControl layout, OnBench onBench) {
-		Optional<SystemOnBench> system = onBench.work().filter(SystemOnBench.class::isInstance)
-				.map(SystemOnBench.class::cast);
-		Layout read = system.map(SystemOnBench::layout).orElseGet(Layout::empty);
-		Optional<String> uri = system.map(SystemOnBench::uri);
-		boolean isSameText = uri.isPresent() && uri.equals(lastUri);
-		Layout drawn = isSameText && read.fault().isPresent() && lastGood.system().isPresent()
-				? lastGood.with(read.fault().get()) : read;
-		if (read.fault().isEmpty() || !isSameText) {
-			lastGood = read;
-		}
-		lastUri = uri;
+	void show(LayoutControl layout, Layout drawn, OnBench onBench) {
 		layout.show(drawn);
 		follow(layout, onBench.key());
 	}
@@ -77,14 +61,20 @@ public final class LayoutView extends BenchView<LayoutControl> {
 	private void reveal(List<LayoutItem> items) {
 		if (items.size() == 1) {
 			lastKey = items.get(0).isKey() ? Optional.of(items.get(0).thing().getName()) : lastKey;
-			offset(items.get(0)).ifPresent(bench()::reveal);
+			if (bench().shown().plan().isEmpty()) {
+				offset(items.get(0)).ifPresent(bench()::reveal);
+			}
 			bench().choosePart(items.get(0).thing());
 		}
 	}
 
+	/** Goes to what is chosen in the text of the system, which a plan has elsewhere. */
 	private void toText(List<LayoutItem> items) {
 		reveal(items);
-		bench().editor().ifPresent(editor -> editor.getSite().getPage().activate(editor));
+		bench().systemText().ifPresent(text -> bench().editor().ifPresent(editor -> {
+			items.stream().findFirst().flatMap(this::offset).ifPresent(offset -> editor.selectAndReveal(offset, 0));
+			editor.getSite().getPage().activate(editor);
+		}));
 	}
 
 	private Optional<Integer> offset(LayoutItem item) {
@@ -93,20 +83,15 @@ public final class LayoutView extends BenchView<LayoutControl> {
 				.map(statement -> NodeModelUtils.findActualNodeFor(statement).getOffset());
 	}
 
+	/** What is inherited has its name from another text, and is renamed wherever that is used. */
 	private void rename(LayoutItem item, String name) {
-		Optional<IDocument> text = bench().currentText();
 		boolean isOwn = control().editing().layout().system().filter(item.thing().eContainer()::equals).isPresent();
-		if (!isOwn) {
-			StatusLine.tell(Messages.get("layout.rename.inherited", item.label()), true);
-			return;
+		boolean isWanted = isOwn || MessageDialog.openConfirm(getSite().getShell(), Messages.get("layout.rename.title"),
+				Messages.get("layout.rename.inherited", item.label(),
+						URI.decode(item.thing().eResource().getURI().lastSegment())));
+		if (isWanted && bench().systemText().isPresent() && RenameHandler.rename(item.thing(), name)) {
+			control().editing().await(item, name);
 		}
-		List<INode> names = NodeModelUtils.findNodesForFeature(item.thing(), KeySystemPackage.Literals.TITLED__NAME);
-		text.ifPresent(open -> {
-			if (RenameHandler.rename(open, Positions.position(open, names.get(0).getOffset()), item.thing().getName(),
-					name)) {
-				control().editing().await(item, name);
-			}
-		});
 	}
 
 	@Override

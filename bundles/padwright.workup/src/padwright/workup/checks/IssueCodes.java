@@ -16,12 +16,14 @@ public final class IssueCodes {
 	public static final String OPEN_KEY_COUPLED = "open-key-coupled";
 	public static final String NUMBER_RANGE = "number-range";
 	public static final String PIECE_CIRCLE = "piece-circle";
+	public static final String REVISION_DATE = "revision-date";
 	public static final String PLACE_TWICE = "place-twice";
 	public static final String NAME_SIGNS = "name-signs";
 	public static final String TOUCH_REMOVED = "touch-removed";
 	public static final String TOUCH_IDLE = "touch-idle";
 	public static final String ADJUSTER_THREAD = "adjuster-thread";
 	public static final String ARM_SHORT = "arm-short";
+	public static final String RISE_LOW = "rise-low";
 	public static final String HOLE_WIDER_THAN_CUP = "hole-wider-than-cup";
 	/** Data: the measure as it was probably meant. */
 	public static final String UNIT_SUSPECT = "unit-suspect";
@@ -97,6 +99,8 @@ public final class IssueCodes {
 	public static final String OPTION_UNKNOWN = "option-unknown";
 	public static final String NEXT_MORNING = "next-morning";
 	public static final String PHOTO_MISSING = "photo-missing";
+	public static final String LOGO_MISSING = "logo-missing";
+	public static final String WARRANTY_SERVICE = "warranty-service";
 	public static final String LEFT_PLAY = "left-play";
 	public static final String INVOICE_NUMBER = "invoice-number";
 	public static final String INVOICE_DIFFERS = "invoice-differs";

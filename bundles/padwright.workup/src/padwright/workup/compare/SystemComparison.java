@@ -1,14 +1,16 @@
 package padwright.workup.compare;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 import padwright.model.keysystem.KeySystem;
-import padwright.model.systems.EffectiveSystem;
+import padwright.workup.words.Messages;
 
 /**
  * Two key systems with all that they inherit, part by part.
@@ -20,7 +22,8 @@ import padwright.model.systems.EffectiveSystem;
 public record SystemComparison(KeySystem then, KeySystem now, List<KeyComparison> parts, List<String> onlyThen,
 		List<String> onlyNow) {
 
-	private static final String NOT_SAID = "not said";
+	private static final String UNIT = " mm";
+	private static final Pattern LENGTH = Pattern.compile("[0-9]+([.][0-9]+)?" + UNIT);
 
 	public SystemComparison {
 		parts = List.copyOf(parts);
@@ -30,26 +33,44 @@ public record SystemComparison(KeySystem then, KeySystem now, List<KeyComparison
 
 	/** Parts of one kind and name are compared. */
 	public static SystemComparison of(KeySystem then, KeySystem now) {
-		Map<String, Map<String, String>> earlier = new LinkedHashMap<>(SystemFacts.of(EffectiveSystem.of(then)));
+		SystemFacts earlier = SystemFacts.of(then);
+		SystemFacts later = SystemFacts.of(now);
 		List<KeyComparison> parts = new ArrayList<>();
-		List<String> onlyNow = new ArrayList<>();
-		SystemFacts.of(EffectiveSystem.of(now)).forEach((part, facts) -> {
-			Map<String, String> before = earlier.remove(part);
-			if (before == null) {
-				onlyNow.add(part);
-			} else {
-				parts.add(new KeyComparison(part, part, changes(before, facts)));
+		later.parts().forEach((part, facts) -> {
+			if (earlier.parts().containsKey(part)) {
+				parts.add(new KeyComparison(part, later.label(part), changes(earlier.parts().get(part), facts)));
 			}
 		});
-		return new SystemComparison(then, now, parts, List.copyOf(earlier.keySet()), onlyNow);
+		return new SystemComparison(then, now, parts, missing(earlier, later), missing(later, earlier));
+	}
+
+	private static List<String> missing(SystemFacts here, SystemFacts there) {
+		return here.parts().keySet().stream().filter(part -> !there.parts().containsKey(part)).map(here::label).toList();
 	}
 
 	private static List<Change> changes(Map<String, String> then, Map<String, String> now) {
 		Set<String> aspects = new LinkedHashSet<>(then.keySet());
 		aspects.addAll(now.keySet());
 		return aspects.stream().filter(aspect -> !then.getOrDefault(aspect, "").equals(now.getOrDefault(aspect, "")))
-				.map(aspect -> new Change(aspect, then.getOrDefault(aspect, NOT_SAID), now.getOrDefault(aspect, NOT_SAID),
-						""))
-				.toList();
+				.map(aspect -> change(aspect, then.get(aspect), now.get(aspect))).toList();
+	}
+
+	private static Change change(String aspect, String then, String now) {
+		String notSaid = Messages.of("compare.notSaid");
+		return new Change(aspect, Objects.requireNonNullElse(then, notSaid), Objects.requireNonNullElse(now, notSaid),
+				difference(then, now));
+	}
+
+	/** As in {@code +0.6 mm} between two lengths; else nothing. */
+	private static String difference(String then, String now) {
+		if (then == null || now == null || !LENGTH.matcher(then).matches() || !LENGTH.matcher(now).matches()) {
+			return "";
+		}
+		BigDecimal difference = number(now).subtract(number(then));
+		return (difference.signum() > 0 ? "+" : "") + difference.toPlainString() + UNIT;
+	}
+
+	private static BigDecimal number(String length) {
+		return new BigDecimal(length.substring(0, length.length() - UNIT.length()));
 	}
 }

@@ -1,17 +1,21 @@
 package padwright.workup.compare;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
+import padwright.model.Lengths;
 import padwright.model.Present;
 import padwright.model.keysystem.Coupling;
+import padwright.model.keysystem.Embouchure;
 import padwright.model.keysystem.Fingering;
+import padwright.model.keysystem.KeySystem;
+import padwright.model.keysystem.Purpose;
 import padwright.model.keysystem.Touch;
 import padwright.model.systems.EffectiveHole;
 import padwright.model.systems.EffectiveJoint;
@@ -19,17 +23,23 @@ import padwright.model.systems.EffectiveKey;
 import padwright.model.systems.EffectiveRod;
 import padwright.model.systems.EffectiveSystem;
 import padwright.model.systems.EffectiveTouch;
+import padwright.workup.parts.CouplingWords;
+import padwright.workup.words.ClockWords;
+import padwright.workup.words.Messages;
 
 /** What a key system says of each of its parts, in trade words: the part, then what is said of it. */
 final class SystemFacts {
 
 	private final Map<String, Map<String, String>> parts = new LinkedHashMap<>();
+	private final Map<String, String> labels = new HashMap<>();
 	private Map<String, String> part;
 
-	private SystemFacts(EffectiveSystem system) {
-		begin("the system");
-		say("pitch", system.pitch().toPlainString() + " Hz at " + system.temperature().toPlainString() + " °C");
-		say("transposition", system.transposition().toPlainString() + " semitones");
+	private SystemFacts(KeySystem definition) {
+		EffectiveSystem system = EffectiveSystem.of(definition);
+		part = parts.computeIfAbsent(Messages.of("compare.system"), unseen -> new LinkedHashMap<>());
+		say(Messages.of("compare.fact.pitch"), system.pitch().toPlainString() + " Hz at " + system.temperature().toPlainString() + " °C");
+		say(Messages.of("compare.fact.transposition"), system.transposition().toPlainString() + " semitones");
+		say(Messages.of("compare.fact.12Oclock"), ClockWords.twelveLooksAt(definition));
 		system.joints().forEach(this::add);
 		system.touches().forEach(this::add);
 		system.holes().forEach(this::add);
@@ -38,12 +48,23 @@ final class SystemFacts {
 		system.fingerings().forEach(this::add);
 	}
 
-	static Map<String, Map<String, String>> of(EffectiveSystem system) {
-		return new SystemFacts(system).parts;
+	static SystemFacts of(KeySystem system) {
+		return new SystemFacts(system);
 	}
 
-	private void begin(String name) {
-		part = parts.computeIfAbsent(name, unseen -> new LinkedHashMap<>());
+	/** What is said of each part, by what it is and is named. */
+	Map<String, Map<String, String>> parts() {
+		return parts;
+	}
+
+	/** The part as the trade calls it. */
+	String label(String part) {
+		return labels.getOrDefault(part, part);
+	}
+
+	private void begin(String kind, String name, String label) {
+		part = parts.computeIfAbsent(kind + " " + name, unseen -> new LinkedHashMap<>());
+		labels.put(kind + " " + name, label.equals(name) ? kind + " " + name : label + " (" + kind + " " + name + ")");
 	}
 
 	private void say(String what, String value) {
@@ -57,11 +78,19 @@ final class SystemFacts {
 	}
 
 	private void add(EffectiveJoint joint) {
-		begin("joint " + joint.name());
-		say("label", joint.label());
-		say("length", joint.length());
-		say("bore", joint.bore().stream().map(SystemFacts::width).collect(Collectors.joining(", ")));
-		say("cork", joint.cork());
+		begin(Messages.of("compare.part.joint"), joint.name(), joint.label());
+		say(Messages.of("compare.fact.label"), joint.label());
+		say(Messages.of("compare.fact.length"), joint.length());
+		say(Messages.of("compare.fact.bore"), joint.bore().stream().map(SystemFacts::width).collect(Collectors.joining(", ")));
+		joint.embouchure().ifPresent(this::add);
+		say(Messages.of("compare.fact.cork"), joint.cork());
+	}
+
+	private void add(Embouchure hole) {
+		say(Messages.of("compare.fact.embouchureAlong"), Lengths.of(hole.getLength(), hole));
+		say(Messages.of("compare.fact.embouchureAcross"), Lengths.of(hole.getWidth(), hole));
+		say(Messages.of("compare.fact.embouchureChimney"), Lengths.of(hole.getChimney(), hole));
+		say(Messages.of("compare.fact.embouchurePlace"), Lengths.of(hole.getPosition(), hole));
 	}
 
 	private static String width(EffectiveJoint.Width width) {
@@ -69,77 +98,81 @@ final class SystemFacts {
 	}
 
 	private void add(EffectiveTouch touch) {
-		begin("touch " + touch.name());
-		say("label", touch.label());
-		say("finger", touch.finger());
+		begin(Messages.of("compare.part.touch"), touch.name(), touch.label());
+		say(Messages.of("compare.fact.label"), touch.label());
+		say(Messages.of("compare.fact.finger"), touch.finger());
 	}
 
 	private void add(EffectiveHole hole) {
-		begin("hole " + hole.name());
-		say("diameter", hole.diameter());
-		say("rim", hole.rimWidth());
-		say("chimney", hole.chimney());
-		say("undercut", hole.undercut());
-		say("finger", touches(hole.touches()));
-		say("joint", hole.joint().map(EffectiveJoint::label).orElse(""));
-		say("place", hole.position());
-		say("angle", hole.around().toPlainString());
+		begin(Messages.of("compare.part.hole"), hole.name(), hole.label());
+		say(Messages.of("compare.fact.diameter"), hole.diameter());
+		say(Messages.of("compare.fact.rim"), hole.rimWidth());
+		say(Messages.of("compare.fact.chimney"), hole.chimney());
+		say(Messages.of("compare.fact.undercut"), hole.undercut());
+		say(Messages.of("compare.fact.finger"), touches(hole.touches()));
+		say(Messages.of("compare.fact.joint"), hole.joint().map(EffectiveJoint::label).orElse(""));
+		say(Messages.of("compare.fact.place"), hole.position());
+		say(Messages.of("compare.fact.angle"), hole.around().toPlainString() + "°");
 	}
 
 	private void add(EffectiveKey key) {
-		begin("key " + key.name());
-		say("label", key.label());
-		say("at rest", key.posture().getLiteral());
-		say("turns with", key.whole().map(EffectiveKey::name).orElse(""));
-		say("touches", touches(key.touches()));
-		say("closes", couplings(key.closes()));
-		say("opens", couplings(key.opens()));
-		say("holds", couplings(key.holds()));
+		begin(Messages.of("compare.part.key"), key.name(), key.label());
+		say(Messages.of("compare.fact.label"), key.label());
+		say(Messages.of("compare.fact.atRest"), key.posture().getLiteral());
+		say(Messages.of("compare.fact.turnsWith"), key.whole().map(EffectiveKey::name).orElse(""));
+		say(Messages.of("compare.fact.touches"), touches(key.touches()));
+		say(Messages.of("compare.fact.closes"), couplings(key.closes()));
+		say(Messages.of("compare.fact.opens"), couplings(key.opens()));
+		say(Messages.of("compare.fact.holds"), couplings(key.holds()));
 		addHole(key);
 		addCup(key);
-		say("joint", key.joint().map(EffectiveJoint::label).orElse(""));
-		say("place", key.position());
-		say("angle", key.around().toPlainString());
+		say(Messages.of("compare.fact.joint"), key.joint().map(EffectiveJoint::label).orElse(""));
+		say(Messages.of("compare.fact.place"), key.position());
+		say(Messages.of("compare.fact.angle"), key.around().toPlainString() + "°");
 	}
 
 	private void addHole(EffectiveKey key) {
-		say("hole", key.holeDiameter());
-		say("rim", key.rimWidth());
-		say("chimney", key.chimney());
-		say("undercut", key.undercut());
-		say("hole made", key.holeMake().map(Object::toString).orElse(""));
+		say(Messages.of("compare.fact.hole"), key.holeDiameter());
+		say(Messages.of("compare.fact.rim"), key.rimWidth());
+		say(Messages.of("compare.fact.chimney"), key.chimney());
+		say(Messages.of("compare.fact.undercut"), key.undercut());
+		say(Messages.of("compare.fact.holeMade"), key.holeMake().map(Object::toString).orElse(""));
 	}
 
 	private void addCup(EffectiveKey key) {
-		say("cup", key.cupDiameter());
-		say("cup depth", key.cupDepth());
-		say("cup style", key.cupStyle().map(Object::toString).orElse(""));
-		say("opening", key.perforation());
-		say("pad held by", key.fastening().map(Object::toString).orElse(""));
-		say("hinge", key.hinge().map(Object::toString).orElse(""));
-		say("arm", key.arm());
-		say("rise", key.rise());
-		say("spring", key.spring().map(weight -> weight.toPlainString() + " grams").orElse(""));
+		say(Messages.of("compare.fact.cup"), key.cupDiameter());
+		say(Messages.of("compare.fact.cupDepth"), key.cupDepth());
+		say(Messages.of("compare.fact.cupStyle"), key.cupStyle().map(Object::toString).orElse(""));
+		say(Messages.of("compare.fact.opening"), key.perforation());
+		say(Messages.of("compare.fact.padHeldBy"), key.fastening().map(Object::toString).orElse(""));
+		say(Messages.of("compare.fact.hinge"), key.hinge().map(Object::toString).orElse(""));
+		say(Messages.of("compare.fact.arm"), key.arm());
+		say(Messages.of("compare.fact.rise"), key.rise());
+		say(Messages.of("compare.fact.spring"), key.spring().map(weight -> weight.toPlainString() + " grams").orElse(""));
 	}
 
 	private void add(EffectiveRod rod) {
-		begin("rod " + rod.name());
-		say("from", rod.from());
-		say("to", rod.to());
-		say("carries", rod.bearings().stream().map(bearing -> bearing.getKey().getName())
+		begin(Messages.of("compare.part.rod"), rod.name(), rod.label());
+		say(Messages.of("compare.fact.joint"), rod.joint().map(EffectiveJoint::label).orElse(""));
+		say(Messages.of("compare.fact.from"), rod.from());
+		say(Messages.of("compare.fact.to"), rod.to());
+		say(Messages.of("compare.fact.angle"), rod.around().map(around -> around.toPlainString() + "°").orElse(""));
+		say(Messages.of("compare.fact.carries"), rod.bearings().stream().flatMap(bearing -> Present.of(bearing.getKey())
+				.map(key -> key.getName() + (bearing.isPinned() ? " pinned" : "")).stream())
 				.collect(Collectors.joining(", ")));
 	}
 
 	private void add(String note, List<Fingering> fingerings) {
 		if (note != null) {
-			begin("note " + note);
-			say("fingerings", fingerings.stream().map(SystemFacts::pressed).collect(Collectors.joining("; ")));
+			begin(Messages.of("compare.part.note"), note, note);
+			say(Messages.of("compare.fact.fingerings"), fingerings.stream().map(SystemFacts::pressed).collect(Collectors.joining("; ")));
 		}
 	}
 
 	private static String pressed(Fingering fingering) {
-		String label = fingering.getLabel() == null ? "" : fingering.getLabel() + ": ";
-		return label + fingering.getPresses().stream().flatMap(press -> Present.of(press.getTouch())
+		String label = fingering.getLabel() == null ? "" : fingering.getLabel() + " ";
+		String purpose = fingering.getPurpose() == Purpose.USUAL ? "" : "(" + fingering.getPurpose().getLiteral() + ") ";
+		return label + purpose + fingering.getPresses().stream().flatMap(press -> Present.of(press.getTouch())
 				.map(touch -> (press.isHalf() ? "half " : "") + touch.getName()).stream()).collect(Collectors.joining(" "));
 	}
 
@@ -149,9 +182,13 @@ final class SystemFacts {
 	}
 
 	private static String couplings(List<Coupling> couplings) {
-		return couplings.stream().flatMap(coupling -> Present.of(coupling.getDriven()).stream().flatMap(
-				driven -> Stream.of(driven.getName() + (coupling.getRatio() == null ? ""
-						: " (ratio " + coupling.getRatio().toPlainString() + ")")))).collect(Collectors.joining(", "));
+		return couplings.stream().flatMap(coupling -> Present.of(coupling.getDriven())
+				.map(driven -> driven.getName() + how(coupling)).stream()).collect(Collectors.joining("; "));
+	}
+
+	private static String how(Coupling coupling) {
+		String words = CouplingWords.of(coupling);
+		return words.isEmpty() ? "" : " (" + words + ")";
 	}
 
 	private static String millimetres(Length length) {

@@ -56,11 +56,13 @@ public record PastService(ServicePlan plan, LocalDate date, String player) {
 				|| Stream.of(PadState.TORN, PadState.TACKY, PadState.SWOLLEN).anyMatch(state -> isFound(job, state));
 	}
 
-	int torn() {
+	/** How many pads it found torn. */
+	public int torn() {
 		return (int) plan.jobs().stream().filter(job -> isFound(job, PadState.TORN)).count();
 	}
 
-	Optional<Saliva> saliva() {
+	/** As the plan says it. */
+	public Optional<Saliva> saliva() {
 		return Optional.of(plan.plan().getPlayer()).filter(Player::isSetSaliva).map(Player::getSaliva);
 	}
 

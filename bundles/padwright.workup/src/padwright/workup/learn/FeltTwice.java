@@ -23,13 +23,28 @@ import padwright.workup.words.Messages;
 /** Hours that were felt twice with nothing changed between, and what they tell of the hand. */
 final class FeltTwice {
 
-	/** Pairs with one set of leaves; by the hand that felt the second time where both are the same. */
-	private final Map<List<Length>, List<Pair>> all = new TreeMap<>((some, others) -> some.toString().compareTo(others.toString()));
+	/** Of one plan, which is felt with one set of leaves. */
+	record Pairs(List<Length> leaves, List<Pair> pairs) {
+	}
 
-	static List<LearnedFigure> of(Collection<ServicePlan> plans) {
-		FeltTwice felt = new FeltTwice();
-		plans.stream().flatMap(plan -> plan.jobs().stream()).forEach(felt::add);
-		return felt.all.entrySet().stream().map(pairs -> figure(pairs.getKey(), pairs.getValue())).toList();
+	private FeltTwice() {
+	}
+
+	static List<LearnedFigure> of(Collection<PlanFacts> plans) {
+		Map<List<Length>, List<Pair>> all = new TreeMap<>((some, others) -> some.toString().compareTo(others.toString()));
+		plans.stream().flatMap(plan -> plan.felt().stream()).forEach(felt -> all
+				.computeIfAbsent(felt.leaves(), unseen -> new ArrayList<>()).addAll(felt.pairs()));
+		return all.entrySet().stream().map(pairs -> figure(pairs.getKey(), pairs.getValue())).toList();
+	}
+
+	/** Nothing where no hour was felt twice. */
+	static Optional<Pairs> in(ServicePlan plan) {
+		List<Length> leaves = plan.feelers();
+		List<Pair> pairs = new ArrayList<>();
+		if (!leaves.isEmpty()) {
+			plan.jobs().forEach(job -> add(job, leaves, pairs));
+		}
+		return pairs.isEmpty() ? Optional.empty() : Optional.of(new Pairs(leaves, pairs));
 	}
 
 	private static LearnedFigure figure(List<Length> leaves, List<Pair> pairs) {
@@ -45,13 +60,11 @@ final class FeltTwice {
 		return leaf.in(LengthUnit.THOU, 4).doubleValue();
 	}
 
-	private void add(KeyJob job) {
-		List<Length> leaves = job.plan().feelers();
+	private static void add(KeyJob job, List<Length> leaves, List<Pair> pairs) {
 		List<Round> rounds = job.allRounds();
-		for (int index = 1; index < rounds.size() && !leaves.isEmpty(); index++) {
+		for (int index = 1; index < rounds.size(); index++) {
 			if (isUnchanged(rounds.get(index - 1))) {
-				pair(job, rounds.get(index - 1), rounds.get(index), leaves)
-						.forEach(pair -> all.computeIfAbsent(leaves, unseen -> new ArrayList<>()).add(pair));
+				pairs.addAll(pair(job, rounds.get(index - 1), rounds.get(index), leaves));
 			}
 		}
 	}

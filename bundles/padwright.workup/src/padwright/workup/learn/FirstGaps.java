@@ -26,13 +26,20 @@ final class FirstGaps {
 	private FirstGaps() {
 	}
 
-	static List<LearnedFigure> of(Collection<ServicePlan> plans) {
+	static List<LearnedFigure> of(Collection<PlanFacts> plans) {
+		Map<RimCondition, List<LifeBracket>> all = new EnumMap<>(RimCondition.class);
+		plans.forEach(plan -> plan.gaps().forEach((condition, gaps) -> all
+				.computeIfAbsent(condition, unseen -> new ArrayList<>()).addAll(gaps)));
+		return all.entrySet().stream().map(group -> figure(group.getKey(), group.getValue())).toList();
+	}
+
+	/** Of one plan; nothing where no pad was felt. */
+	static Map<RimCondition, List<LifeBracket>> in(ServicePlan plan) {
 		Map<RimCondition, List<LifeBracket>> gaps = new EnumMap<>(RimCondition.class);
-		plans.stream().flatMap(plan -> plan.jobs().stream())
-				.forEach(job -> job.service().getRounds().stream().findFirst().ifPresent(round -> gaps
-						.computeIfAbsent(PadBelief.condition(job), unseen -> new ArrayList<>()).addAll(brackets(job, round))));
-		return gaps.entrySet().stream().filter(group -> !group.getValue().isEmpty())
-				.map(group -> figure(group.getKey(), group.getValue())).toList();
+		plan.jobs().forEach(job -> job.service().getRounds().stream().findFirst().map(round -> brackets(job, round))
+				.filter(brackets -> !brackets.isEmpty()).ifPresent(brackets -> gaps
+						.computeIfAbsent(PadBelief.condition(job), unseen -> new ArrayList<>()).addAll(brackets)));
+		return gaps;
 	}
 
 	private static LearnedFigure figure(RimCondition condition, List<LifeBracket> gaps) {

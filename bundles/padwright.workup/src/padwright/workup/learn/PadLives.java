@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,14 +19,14 @@ import padwright.engine.learning.NormalPool;
 import padwright.engine.learning.NormalPool.Estimate;
 import padwright.engine.learning.WeibullLife;
 import padwright.model.plan.PadState;
-import padwright.model.plan.Player;
 import padwright.model.plan.Round;
 import padwright.model.stock.Pad;
 import padwright.workup.forecast.PastService;
 import padwright.workup.learn.LearnedFigure.Topic;
+import padwright.workup.learn.PlanFacts.PadSeen;
+import padwright.workup.learn.PlanFacts.Visit;
 import padwright.workup.parts.Labels;
 import padwright.workup.service.KeyJob;
-import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.LeafReading;
 import padwright.workup.words.Messages;
 
@@ -46,46 +47,56 @@ final class PadLives {
 	private final Map<String, List<Exposure>> openings = new TreeMap<>();
 	private final Map<Place, Kept> pads = new LinkedHashMap<>();
 
-	static PadLives of(Collection<ServicePlan> plans) {
+	static PadLives of(Collection<PlanFacts> plans) {
 		PadLives lives = new PadLives();
-		plans.stream().filter(plan -> PastService.obstacle(plan).isEmpty()).map(PastService::of)
-				.sorted(PastService.OLDEST_FIRST).forEach(lives::add);
+		plans.stream().flatMap(plan -> plan.visit().stream()).sorted(Comparator.comparing(Visit::date)).forEach(lives::add);
 		lives.pads.values().forEach(lives::endUnseen);
 		return lives;
 	}
 
-	private void add(PastService service) {
+	/** What one plan tells. */
+	static Visit visit(PastService service) {
+		List<PadSeen> pads = new ArrayList<>();
 		for (KeyJob job : service.plan().jobs()) {
 			Optional<Pad> pad = job.fitting().pad();
 			if (job.key().isPresent() && pad.isPresent()) {
-				Place place = new Place(service.player(), service.instrument(), job.name());
-				Kept before = pads.get(place);
-				if (before != null) {
-					look(before, job, service.date());
-				}
-				pads.put(place, after(before, job, Labels.of(pad.get()), saliva(service.plan()), service.date()));
+				pads.add(new PadSeen(job.name(), Labels.of(pad.get()), PastService.isNewPad(job),
+						PastService.isFound(job, PadState.TORN),
+						job.allRounds().stream().findFirst().map(round -> isLevel(Optional.of(round))),
+						isLevel(job.allRounds().stream().reduce((earlier, later) -> later))));
 			}
 		}
+		return new Visit(service.date(), service.player(), service.instrument(), service.saliva(), service.torn(), pads);
 	}
 
-	private static Kept after(Kept before, KeyJob job, String article, String saliva, LocalDate today) {
-		boolean isLevel = isLevel(job.allRounds().stream().reduce((earlier, later) -> later));
-		return before == null || PastService.isNewPad(job) ? new Kept(article, saliva, today, today, isLevel)
-				: new Kept(before.article(), saliva, before.fitted(), today, isLevel);
+	private void add(Visit visit) {
+		for (PadSeen pad : visit.pads()) {
+			Place place = new Place(visit.player(), visit.instrument(), pad.key());
+			Kept before = pads.get(place);
+			if (before != null) {
+				look(before, pad, visit.date());
+			}
+			pads.put(place, after(before, pad, saliva(visit), visit.date()));
+		}
 	}
 
-	private void look(Kept before, KeyJob job, LocalDate today) {
+	private static Kept after(Kept before, PadSeen pad, String saliva, LocalDate today) {
+		boolean isKept = before != null && !pad.isNew();
+		return new Kept(isKept ? before.article() : pad.article(), saliva, isKept ? before.fitted() : today, today,
+				pad.leftLevel());
+	}
+
+	private void look(Kept before, PadSeen pad, LocalDate today) {
 		double seen = years(before.fitted(), before.seen());
 		double now = years(before.fitted(), today);
-		if (now > seen && PastService.isFound(job, PadState.TORN)) {
+		if (now > seen && pad.isTorn()) {
 			lives(before).add(new LifeBracket(seen, now));
-		} else if (PastService.isNewPad(job)) {
+		} else if (pad.isNew()) {
 			endUnseen(before);
 		}
-		if (now > seen && before.level() && !PastService.isNewPad(job)) {
-			job.allRounds().stream().findFirst().ifPresent(found -> openings
-					.computeIfAbsent(before.article(), unseen -> new ArrayList<>())
-					.add(new Exposure(isLevel(Optional.of(found)) ? 0 : 1, now - seen)));
+		if (now > seen && before.level() && !pad.isNew()) {
+			pad.foundLevel().ifPresent(found -> openings.computeIfAbsent(before.article(), unseen -> new ArrayList<>())
+					.add(new Exposure(found ? 0 : 1, now - seen)));
 		}
 	}
 
@@ -102,9 +113,8 @@ final class PadLives {
 				unseen -> new ArrayList<>());
 	}
 
-	private static String saliva(ServicePlan plan) {
-		return Optional.ofNullable(plan.plan().getPlayer()).filter(Player::isSetSaliva)
-				.map(player -> SalivaWords.of(player.getSaliva())).orElseGet(() -> Messages.of("learn.unsaid"));
+	private static String saliva(Visit visit) {
+		return visit.saliva().map(SalivaWords::of).orElseGet(() -> Messages.of("learn.unsaid"));
 	}
 
 	/** No leaf slides at any hour that was felt. */

@@ -1,12 +1,9 @@
 package padwright.workup.learn;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 
 import padwright.engine.calibration.CalibrationResult.Calibrated;
 import padwright.engine.calibration.CalibrationResult.Undecided;
@@ -14,8 +11,6 @@ import padwright.engine.learning.GammaPool;
 import padwright.engine.learning.GammaPool.Exposure;
 import padwright.engine.learning.Learned;
 import padwright.workup.calibration.PadCalibration;
-import padwright.workup.forecast.PlayerForecast;
-import padwright.workup.forecast.ShopForecast;
 import padwright.workup.learn.LearnedFigure.Topic;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.words.Messages;
@@ -39,13 +34,19 @@ public record ShopLearning(int plans, List<LearnedFigure> figures) {
 
 	/** From plans in any order. */
 	public static ShopLearning of(Collection<ServicePlan> plans) {
+		return ofFacts(plans.stream().map(PlanFacts::of).toList());
+	}
+
+	/** From what plans in any order teach. */
+	public static ShopLearning ofFacts(Collection<PlanFacts> plans) {
 		List<LearnedFigure> figures = new ArrayList<>(FeltTwice.of(plans));
 		figures.addAll(FirstGaps.of(plans));
-		PadCalibration.of(plans).forEach(pad -> figures.add(stiffness(pad)));
+		PadCalibration.pooled(plans.stream().flatMap(plan -> plan.rounds().stream()).toList())
+				.forEach(pad -> figures.add(stiffness(pad)));
 		PadLives lives = PadLives.of(plans);
 		figures.addAll(lives.openings());
 		figures.addAll(lives.lives());
-		figures.addAll(tearing(plans));
+		PlayerTears.bySaliva(plans).forEach((saliva, players) -> figures.add(tearing(saliva, players)));
 		return new ShopLearning(plans.size(), figures);
 	}
 
@@ -60,17 +61,6 @@ public record ShopLearning(int plans, List<LearnedFigure> figures) {
 				? new LearnedFigure(Topic.STIFFNESS, pad.label(), Optional.of(new Learned(told.atLeast().lambda(),
 						told.best().lambda(), told.atMost().lambda())), evidence)
 				: new LearnedFigure(Topic.STIFFNESS, pad.label(), Optional.empty(), ((Undecided) pad.result()).why());
-	}
-
-	private static List<LearnedFigure> tearing(Collection<ServicePlan> plans) {
-		Map<String, List<Exposure>> bySaliva = new TreeMap<>();
-		for (PlayerForecast player : ShopForecast.of(plans, LocalDate.EPOCH).players()) {
-			if (player.years() > 0) {
-				bySaliva.computeIfAbsent(player.saliva().map(SalivaWords::of).orElseGet(() -> Messages.of("learn.unsaid")),
-						unseen -> new ArrayList<>()).add(new Exposure(player.torn(), player.years()));
-			}
-		}
-		return bySaliva.entrySet().stream().map(group -> tearing(group.getKey(), group.getValue())).toList();
 	}
 
 	private static LearnedFigure tearing(String saliva, List<Exposure> players) {

@@ -3,8 +3,10 @@ package padwright.workup.mechanism;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 import padwright.engine.mechanism.Pressing;
+import padwright.engine.pitch.NoteName;
 import padwright.model.keysystem.Fingering;
 
 /**
@@ -26,6 +28,15 @@ public record SystemFingering(String name, Fingering fingering, BigDecimal cents
 
 	public String note() {
 		return fingering.getNote();
+	}
+
+	/** Written pitch in cents above MIDI 0; empty if the note is no name of one. */
+	public OptionalInt pitch() {
+		try {
+			return OptionalInt.of(NoteName.parse(note()).midi() * 100 + cents.intValue());
+		} catch (IllegalArgumentException notANote) {
+			return OptionalInt.empty();
+		}
 	}
 
 	public Optional<String> label() {

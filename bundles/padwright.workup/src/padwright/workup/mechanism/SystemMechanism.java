@@ -7,7 +7,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -20,7 +19,6 @@ import padwright.engine.mechanism.MovingKey;
 import padwright.engine.mechanism.Rest;
 import padwright.engine.mechanism.TouchFeel;
 import padwright.engine.mechanism.TriedFingering;
-import padwright.engine.pitch.NoteName;
 import padwright.model.keysystem.Posture;
 import padwright.model.keysystem.Touch;
 import padwright.model.systems.EffectiveHole;
@@ -92,7 +90,7 @@ public final class SystemMechanism {
 	/** What all fingerings together show. */
 	public FingeringReview review() {
 		return FingeringReview.of(mechanism, fingerings.stream()
-				.map(each -> new TriedFingering(each.name(), pitch(each), each.pressing())).toList());
+				.map(each -> new TriedFingering(each.name(), each.pitch(), each.pressing())).toList());
 	}
 
 	/** All keys away from their rest, also those that turn with another, in the order of the system. */
@@ -143,13 +141,5 @@ public final class SystemMechanism {
 				.map(hole -> hole.hole().name()).toList();
 		return pressed.isEmpty() && covered.isEmpty() ? Stream.empty()
 				: Stream.of(new FingerTouch(touch.name(), pressed, covered));
-	}
-
-	private static OptionalInt pitch(SystemFingering fingering) {
-		try {
-			return OptionalInt.of(NoteName.parse(fingering.note()).midi() * 100 + fingering.cents().intValue());
-		} catch (IllegalArgumentException notANote) {
-			return OptionalInt.empty();
-		}
 	}
 }

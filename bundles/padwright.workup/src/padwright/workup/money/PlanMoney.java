@@ -12,8 +12,8 @@ import padwright.model.plan.Estimate;
 import padwright.model.plan.EstimateOption;
 import padwright.model.plan.Invoice;
 import padwright.model.stock.Letterhead;
-import padwright.model.stock.Stock;
 import padwright.workup.job.JobRecord;
+import padwright.workup.job.Letterheads;
 import padwright.workup.service.ServicePlan;
 
 /** The money of one plan: what was offered, what was agreed, what was invoiced, what was paid before. */
@@ -56,7 +56,7 @@ public final class PlanMoney {
 	/** Per cent of tax: that of the invoice, else that of the shop's letterhead, else none. */
 	public BigDecimal taxPercent() {
 		return Stream.of(invoice().map(Invoice::getTax),
-				plan.stock().map(Stock::getLetterhead).map(Letterhead::getTax)).flatMap(Optional::stream).findFirst()
+				Letterheads.of(plan).map(Letterhead::getTax)).flatMap(Optional::stream).findFirst()
 				.orElse(BigDecimal.ZERO);
 	}
 

@@ -28,7 +28,7 @@ public record NextSteps(LocalDate today, List<NextStep> steps, int silent) {
 
 	/** For one plan, whether it has a diary or not. */
 	public static NextSteps of(ServicePlan plan, LocalDate today) {
-		return new NextSteps(today, new PlanSteps(plan).steps(), 0);
+		return new NextSteps(today, new PlanSteps(plan, today).steps(), 0);
 	}
 
 	/** For a shop: only plans with a diary, since nobody can tell whether the others are long at home. */
@@ -37,7 +37,7 @@ public record NextSteps(LocalDate today, List<NextStep> steps, int silent) {
 		int silent = 0;
 		for (ServicePlan plan : plans) {
 			if (JobRecord.of(plan.plan()).isKept()) {
-				steps.addAll(new PlanSteps(plan).steps());
+				steps.addAll(new PlanSteps(plan, today).steps());
 			} else {
 				silent++;
 			}

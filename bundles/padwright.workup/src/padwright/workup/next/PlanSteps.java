@@ -9,12 +9,18 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
+import org.eclipse.emf.ecore.EObject;
+
 import padwright.model.Present;
 import padwright.model.plan.Agreement;
 import padwright.model.plan.Estimate;
 import padwright.model.plan.Player;
+import padwright.model.plan.Regulation;
 import padwright.model.plan.SecondLook;
 import padwright.model.plan.StageReached;
+import padwright.model.plan.WaitReason;
+import padwright.model.plan.Waiting;
+import padwright.model.stock.Pad;
 import padwright.model.stock.ProcessStage;
 import padwright.model.systems.EffectiveKey;
 import padwright.workup.job.DoneAtKey;
@@ -30,12 +36,21 @@ import padwright.workup.words.Messages;
 /** The next steps of one plan. */
 final class PlanSteps {
 
+	/** New felt settles in its first weeks, so that it is looked at once more after four of them; common practice, no source. */
+	private static final int WEEKS_TO_SETTLE = 4;
+	/** Later than that nobody is asked to come any more. */
+	private static final int WEEKS_TO_ASK = 12;
+
+	private static final String FELT = "felt";
+
 	private final ServicePlan plan;
+	private final LocalDate today;
 	private final JobRecord record;
 	private final List<NextStep> steps = new ArrayList<>();
 
-	PlanSteps(ServicePlan plan) {
+	PlanSteps(ServicePlan plan, LocalDate today) {
 		this.plan = plan;
+		this.today = today;
 		this.record = JobRecord.of(plan.plan());
 	}
 
@@ -48,42 +63,83 @@ final class PlanSteps {
 		addMornings();
 		addWork();
 		if (steps.isEmpty()) {
-			add(Kind.DELIVER, Messages.of("next.deliver"), "", Optional.empty());
+			add(Kind.DELIVER, job(), Messages.of("next.deliver"), "", Optional.empty());
 		}
 		return steps;
 	}
 
+	/** The diary, or the plan itself where there is none. */
+	private EObject job() {
+		return plan.plan().getJob() == null ? plan.plan() : plan.plan().getJob();
+	}
+
 	private void addWaits() {
-		record.waiting().forEach(waiting -> add(Kind.WAIT, WaitWords.of(waiting), "",
-				Optional.ofNullable(waiting.getUntil())));
-		if (record.last(Estimate.class).isPresent() && record.last(Agreement.class).isEmpty()) {
-			add(Kind.WAIT, Messages.of("next.agree"), "", Optional.empty());
+		if (isEstimateOpen()) {
+			record.last(Estimate.class).ifPresent(estimate -> add(Kind.AGREE, estimate, Messages.of("next.agree"), "",
+					Optional.empty()));
 		}
+		record.waiting().forEach(waiting -> add(isFor(waiting, WaitReason.ESTIMATE) ? Kind.AGREE : Kind.WAIT, waiting,
+				WaitWords.of(waiting), "", Optional.ofNullable(waiting.getUntil())));
+	}
+
+	private boolean isEstimateOpen() {
+		return record.last(Estimate.class).isPresent() && record.last(Agreement.class).isEmpty();
+	}
+
+	private static boolean isFor(Waiting waiting, WaitReason reason) {
+		return waiting.getReason() == reason;
+	}
+
+	/** Without an answer nothing is begun. */
+	private Optional<Kind> heldByAnswer() {
+		return isEstimateOpen() || record.waiting().stream().anyMatch(waiting -> isFor(waiting, WaitReason.ESTIMATE))
+				? Optional.of(Kind.AGREE) : Optional.empty();
+	}
+
+	/** Without parts no pad is fitted, but other work goes on. */
+	private Optional<Kind> heldByParts() {
+		return heldByAnswer().or(() -> record.waiting().stream().filter(waiting -> isFor(waiting, WaitReason.PARTS))
+				.findFirst().map(waiting -> Kind.WAIT));
 	}
 
 	/** One step for all pads of one morning. */
 	private void addMornings() {
-		Map<LocalDate, List<String>> mornings = PadAtRest.of(plan).stream().collect(Collectors.groupingBy(
-				PadAtRest::morning, LinkedHashMap::new,
-				Collectors.mapping(pad -> Labels.ofKey(plan, pad.key().getName()), Collectors.toList())));
-		mornings.forEach((day, keys) -> add(Kind.MORNING, Messages.of("next.feelAgain"), String.join(", ", keys),
+		Map<LocalDate, List<PadAtRest>> mornings = PadAtRest.of(plan).stream()
+				.collect(Collectors.groupingBy(PadAtRest::morning, LinkedHashMap::new, Collectors.toList()));
+		mornings.forEach((day, pads) -> add(Kind.MORNING, pads.get(0).treatment(), Messages.of("next.feelAgain"),
+				pads.stream().map(pad -> Labels.ofKey(plan, pad.key().getName())).collect(Collectors.joining(", ")),
 				Optional.of(day)));
 	}
 
 	private void addWork() {
-		record.nextStage().ifPresent(stage -> add(Kind.WORK, stage(stage), "", morningAfterLast(stage)));
-		keys(job -> DoneAtKey.isPadPlanned(job) && !DoneAtKey.isPadIn(job) && job.service().getRounds().isEmpty())
-				.ifPresent(keys -> add(Kind.WORK, Messages.of("next.pad"), keys, Optional.empty()));
-		keys(DoneAtKey::isUnanswered).ifPresent(keys -> add(Kind.WORK, Messages.of("next.level"), keys, Optional.empty()));
-		keys(job -> DoneAtKey.isPadIn(job) && !DoneAtKey.isFeltAsDelivered(job) && !DoneAtKey.isUnanswered(job))
-				.ifPresent(keys -> add(Kind.WORK, Messages.of("next.feel"), keys, Optional.empty()));
-		String couplings = plan.plan().getRegulations().stream().filter(note -> note.getLeft() == null)
-				.flatMap(note -> Present.of(note.getDriver()).stream().flatMap(driver -> Present.of(note.getDriven()).stream()
+		record.nextStage().ifPresent(stage -> steps.add(step(Kind.WORK, heldByAnswer(), lastReached(), stage(stage), "",
+				morningAfterLast(stage), record.due())));
+		addWork(job -> DoneAtKey.isPadPlanned(job) && !DoneAtKey.isPadIn(job) && job.service().getRounds().isEmpty(),
+				heldByParts(), Messages.of("next.pad"));
+		addWork(DoneAtKey::isUnanswered, heldByAnswer(), Messages.of("next.level"));
+		addWork(job -> DoneAtKey.isPadIn(job) && !DoneAtKey.isFeltAsDelivered(job) && !DoneAtKey.isUnanswered(job),
+				heldByAnswer(), Messages.of("next.feel"));
+		List<Regulation> open = plan.plan().getRegulations().stream().filter(note -> note.getLeft() == null).toList();
+		String couplings = open.stream().flatMap(note -> Present.of(note.getDriver()).stream()
+				.flatMap(driver -> Present.of(note.getDriven()).stream()
 						.map(driven -> Labels.ofKey(plan, driver.getName()) + " > " + Labels.ofKey(plan, driven.getName()))))
 				.collect(Collectors.joining(", "));
 		if (!couplings.isEmpty()) {
-			add(Kind.WORK, Messages.of("next.regulate"), couplings, Optional.empty());
+			steps.add(step(Kind.WORK, heldByAnswer(), open.get(0), Messages.of("next.regulate"), couplings,
+					Optional.empty(), record.due()));
 		}
+	}
+
+	/** One step for all keys that need it. */
+	private void addWork(Predicate<KeyJob> chosen, Optional<Kind> heldBy, String what) {
+		List<KeyJob> jobs = plan.jobs().stream().filter(chosen).toList();
+		if (!jobs.isEmpty()) {
+			steps.add(step(Kind.WORK, heldBy, jobs.get(0).service(), what, labels(jobs), Optional.empty(), record.due()));
+		}
+	}
+
+	private EObject lastReached() {
+		return record.last(StageReached.class).map(EObject.class::cast).orElseGet(this::job);
 	}
 
 	private static String stage(ProcessStage stage) {
@@ -100,24 +156,41 @@ final class PlanSteps {
 	}
 
 	private void addSecondLook() {
-		record.last(SecondLook.class).filter(look -> look.getDate() == null).ifPresent(look -> steps.add(
-				step(Kind.SECOND_LOOK, Messages.of("next.secondLook"), "", Optional.ofNullable(look.getDue()),
-						Optional.ofNullable(look.getDue()))));
+		Optional<SecondLook> look = record.last(SecondLook.class);
+		look.filter(noted -> noted.getDate() == null).ifPresent(noted -> addSecondLook(noted,
+				Messages.of("next.secondLook"), "", Optional.ofNullable(noted.getDue()), Optional.ofNullable(noted.getDue())));
+		Optional<LocalDate> home = record.delivered();
+		List<KeyJob> felt = plan.jobs().stream().filter(job -> DoneAtKey.isPadIn(job)
+				&& job.fitting().pad().filter(PlanSteps::isFelt).isPresent()).toList();
+		if (look.isEmpty() && !felt.isEmpty()
+				&& home.filter(day -> !day.plusWeeks(WEEKS_TO_ASK).isBefore(today)).isPresent()) {
+			addSecondLook(job(), Messages.of("next.secondLookFelt"), labels(felt), home.map(day -> day.plusWeeks(WEEKS_TO_SETTLE)),
+					Optional.empty());
+		}
 	}
 
-	private Optional<String> keys(Predicate<KeyJob> chosen) {
-		return Optional.of(plan.jobs().stream().filter(chosen)
-				.map(job -> job.key().map(EffectiveKey::label).orElse(job.name())).collect(Collectors.joining(", ")))
-				.filter(keys -> !keys.isEmpty());
+	private void addSecondLook(EObject element, String what, String keys, Optional<LocalDate> from, Optional<LocalDate> due) {
+		steps.add(step(Kind.SECOND_LOOK, Optional.empty(), element, what, keys, from, due));
 	}
 
-	private void add(Kind kind, String what, String keys, Optional<LocalDate> from) {
-		steps.add(step(kind, what, keys, from, record.due()));
+	private static boolean isFelt(Pad pad) {
+		return pad.getLayers().stream().flatMap(layer -> Present.of(layer.getMaterial()).stream())
+				.anyMatch(material -> FELT.equals(material.getName()));
 	}
 
-	private NextStep step(Kind kind, String what, String keys, Optional<LocalDate> from, Optional<LocalDate> due) {
-		return new NextStep(plan.plan().getName(), instrument(), player(),
-				record.last(StageReached.class).map(StageReached::getName).orElse(""), kind, what, keys, from, due,
+	private static String labels(List<KeyJob> jobs) {
+		return jobs.stream().map(job -> job.key().map(EffectiveKey::label).orElse(job.name()))
+				.collect(Collectors.joining(", "));
+	}
+
+	private void add(Kind kind, EObject element, String what, String keys, Optional<LocalDate> from) {
+		steps.add(step(kind, Optional.empty(), element, what, keys, from, record.due()));
+	}
+
+	private NextStep step(Kind kind, Optional<Kind> heldBy, EObject element, String what, String keys,
+			Optional<LocalDate> from, Optional<LocalDate> due) {
+		return new NextStep(element, plan.plan().getName(), instrument(), player(),
+				record.last(StageReached.class).map(StageReached::getName).orElse(""), kind, heldBy, what, keys, from, due,
 				record.hand());
 	}
 

@@ -4,6 +4,7 @@ import java.util.Optional;
 
 import padwright.engine.coupling.Coupling;
 import padwright.engine.coupling.Regulation;
+import padwright.engine.length.Length;
 import padwright.model.Lengths;
 import padwright.model.Present;
 import padwright.model.keysystem.Key;
@@ -22,6 +23,12 @@ public final class FoundLight {
 				.flatMap(note -> Lengths.of(note.getLight(), note)
 						.map(light -> new Regulation(coupling, side(note.getSide()), light)).stream())
 				.reduce((earlier, later) -> later);
+	}
+
+	/** What light was left there; nothing while that is not said. */
+	public static Optional<Length> left(ServicePlan plan, Coupling coupling) {
+		return plan.plan().getRegulations().stream().filter(note -> isAt(note, coupling))
+				.reduce((earlier, later) -> later).flatMap(note -> Lengths.of(note.getLeft(), note));
 	}
 
 	private static boolean isAt(padwright.model.plan.Regulation note, Coupling coupling) {

@@ -24,11 +24,22 @@ public final class HarmReport {
 		this.harm = harm;
 	}
 
+	/** With a map that is as wide as there are pads, for a page or a terminal. */
 	public static Report of(PlanHarm harm) {
 		HarmReport report = new HarmReport(harm);
+		return report.with(report.map());
+	}
+
+	/** With a map whose rows are the pads, so that each leads to its key, for a window. */
+	public static Report byPads(PlanHarm harm) {
+		HarmReport report = new HarmReport(harm);
+		return report.with(report.mapOfPads());
+	}
+
+	private Report with(ReportTable map) {
 		return new Report(Messages.of("report.harm.title", harm.plan().plan().getName()),
 				List.of(Messages.of("report.harm.lead", harm.plan().plan().getName()), Messages.of("report.harm.model")),
-				List.of(report.pads(), report.map()));
+				List.of(pads(), map));
 	}
 
 	private ReportTable pads() {
@@ -65,6 +76,16 @@ public final class HarmReport {
 				.figures(harm.pads().stream().map(pad -> label(pad.key())).toArray(String[]::new));
 		harm.notes().forEach(note -> table.row(Stream
 				.concat(Stream.of(note), harm.pads().stream().map(pad -> cell(pad, note)))
+				.toArray(String[]::new)));
+		table.note(Messages.of("report.harm.mapMeans", Figures.number(LEAST, 2)));
+		return table.table();
+	}
+
+	private ReportTable mapOfPads() {
+		ReportTable.Maker table = new ReportTable.Maker(Messages.of("report.harm.map")).words(Messages.of("report.key"))
+				.figures(harm.notes().toArray(String[]::new));
+		harm.pads().forEach(pad -> table.ofKey(pad.key(), Stream
+				.concat(Stream.of(label(pad.key())), harm.notes().stream().map(note -> cell(pad, note)))
 				.toArray(String[]::new)));
 		table.note(Messages.of("report.harm.mapMeans", Figures.number(LEAST, 2)));
 		return table.table();

@@ -47,7 +47,7 @@ public final class NextReport {
 
 	private static void row(NextStep step, LocalDate today, ReportTable.Maker table) {
 		table.ofPlan(step.plan(), step.due().map(day -> step.isLate(today) ? Messages.of("report.next.late", day)
-				: day.toString()).orElse(""), step.instrument(), step.player(), step.stage(), step.what(), step.keys(),
+				: day.toString()).orElse(""), step.instrument(), step.player(), step.stage(), step.told(), step.keys(),
 				step.from().map(LocalDate::toString).orElse(""), step.hand().orElse(""));
 	}
 }

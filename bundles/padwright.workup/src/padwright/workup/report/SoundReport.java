@@ -129,7 +129,7 @@ public final class SoundReport {
 		return note.getKey() + " " + signed(note.getValue());
 	}
 
-	private static String signed(double number) {
+	static String signed(double number) {
 		String text = Figures.number(number, 1);
 		return Math.abs(number) < 0.05 ? Figures.number(0, 1) : number > 0 ? "+" + text : text;
 	}

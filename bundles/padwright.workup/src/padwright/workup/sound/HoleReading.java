@@ -79,7 +79,7 @@ final class HoleReading {
 	}
 
 	/** Of several keys over one hole a perforated one, through which it may sound when another is down. */
-	private static Optional<EffectiveKey> key(List<EffectiveKey> keys) {
+	static Optional<EffectiveKey> key(List<EffectiveKey> keys) {
 		return keys.stream().filter(HoleReading::isPerforated).findFirst().or(() -> keys.stream().findFirst());
 	}
 

@@ -1,17 +1,24 @@
 package padwright.workup.sound;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 
 import padwright.engine.acoustics.AirModel;
 import padwright.engine.acoustics.BorePoint;
+import padwright.engine.acoustics.Fingering;
+import padwright.engine.acoustics.Hole;
 import padwright.engine.acoustics.Instrument;
 import padwright.engine.acoustics.Layout;
+import padwright.engine.acoustics.Measure;
 import padwright.engine.acoustics.SoundModel;
 import padwright.engine.length.Length;
+import padwright.engine.mechanism.Pressing;
 import padwright.engine.pitch.NoteName;
 import padwright.model.keysystem.KeySystem;
+import padwright.model.systems.EffectiveKey;
 import padwright.model.systems.EffectiveSystem;
 import padwright.workup.checks.Advice;
 import padwright.workup.mechanism.SystemHole;
@@ -26,6 +33,8 @@ public final class SystemSound {
 
 	/** How far a pad stands above its hole where the key system does not say (an assumption of ours; no source). */
 	public static final Length USUAL_RISE = Length.millimetres("3");
+
+	private static final double NANOMETRES = 1e9;
 
 	private final KeySystem system;
 	private final SystemMechanism mechanism;
@@ -100,6 +109,33 @@ public final class SystemSound {
 		return instrument;
 	}
 
+	/**
+	 * The air column with holes elsewhere, as while they are dragged; nothing where that can be none.
+	 *
+	 * @param by how much farther down each is, by its name; below 0 for up
+	 */
+	public Optional<Instrument> moved(Map<String, Length> by) {
+		return by.isEmpty() ? instrument : instrument.flatMap(still -> {
+			Layout layout = still.layout();
+			List<Hole> holes = layout.holes().stream().map(hole -> moved(hole, by.getOrDefault(hole.name(), Length.ZERO)))
+					.sorted(Comparator.comparingDouble(Hole::place)).toList();
+			try {
+				return Optional.of(new Instrument(new Layout(layout.bore(), layout.mouth(), holes, layout.leaks()), model));
+			} catch (IllegalArgumentException impossible) {
+				return Optional.empty();
+			}
+		});
+	}
+
+	private static Hole moved(Hole hole, Length by) {
+		return hole.with(Measure.PLACE, hole.place() + by.nanometres() / NANOMETRES);
+	}
+
+	/** How the holes are covered while touches are pressed; nothing where keys contradict each other. */
+	public Optional<Fingering> covering(Pressing pressing) {
+		return tones.covering(pressing);
+	}
+
 	/** What the instrument is computed with. */
 	public SoundModel model() {
 		return model;
@@ -149,6 +185,12 @@ public final class SystemSound {
 	/** Whether it is blown across an embouchure hole; else it is a tube, open at its upper end. */
 	public boolean hasMouth() {
 		return MouthReading.joint(mechanism.system()).isPresent();
+	}
+
+	/** The key whose pad is taken to be the one over a hole; nothing for a hole under fingers alone. */
+	public Optional<String> keyOver(String hole) {
+		return mechanism.holes().stream().filter(each -> each.name().equals(hole)).findFirst()
+				.flatMap(each -> HoleReading.key(mechanism.keysOver(each))).map(EffectiveKey::name);
 	}
 
 	/** The name of the hole under the pad of a key; nothing for a lever. */

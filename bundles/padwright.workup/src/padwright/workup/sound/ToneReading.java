@@ -4,11 +4,14 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 import padwright.engine.acoustics.Cover;
 import padwright.engine.acoustics.Fingering;
 import padwright.engine.acoustics.TargetNote;
+import padwright.engine.mechanism.FingerTouch;
 import padwright.engine.mechanism.HoleState;
 import padwright.engine.mechanism.MechanismState;
 import padwright.engine.mechanism.Pressing;
@@ -46,6 +49,18 @@ final class ToneReading {
 
 	List<LeftOutNote> leftOut() {
 		return List.copyOf(leftOut);
+	}
+
+	/** How the holes are covered while touches are pressed; nothing where keys contradict each other. */
+	Optional<Fingering> covering(Pressing wished) {
+		Set<String> known = mechanism.mechanism().touches().stream().map(FingerTouch::name).collect(Collectors.toSet());
+		Pressing pressing = new Pressing(kept(wished.touches(), known), kept(wished.half(), known), Set.of());
+		MechanismState state = mechanism.mechanism().state(pressing);
+		return state.contradictions().isEmpty() ? Optional.of(new Fingering(covers(pressing, state))) : Optional.empty();
+	}
+
+	private static Set<String> kept(Set<String> touches, Set<String> known) {
+		return touches.stream().filter(known::contains).collect(Collectors.toSet());
 	}
 
 	private void add(SystemFingering fingering, MechanismState state) {

@@ -1,11 +1,6 @@
 package padwright.workup.checks.jobs;
 
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
-
-import org.eclipse.emf.common.util.URI;
-import org.eclipse.emf.ecore.resource.Resource;
 
 import padwright.model.plan.Photograph;
 import padwright.model.plan.PlanPackage;
@@ -14,6 +9,7 @@ import padwright.workup.checks.Check;
 import padwright.workup.checks.Findings;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
+import padwright.workup.job.FileBeside;
 
 /** A photograph lies where its plan says, below or beside the folder of the plan. */
 public final class PhotographCheck extends Check<Photograph> {
@@ -29,23 +25,10 @@ public final class PhotographCheck extends Check<Photograph> {
 			return;
 		}
 		Place place = Place.of(photograph, PlanPackage.Literals.PHOTOGRAPH__PATH);
-		if (path.startsWith("/") || path.contains("\\") || path.contains(":")) {
+		if (!FileBeside.isRelative(path)) {
 			findings.warning(IssueCodes.PHOTO_MISSING, place, Advice.of("photo-missing.relative", path));
-		} else if (isMissing(photograph.eResource(), path)) {
+		} else if (FileBeside.of(photograph, path).filter(file -> !Files.isRegularFile(file)).isPresent()) {
 			findings.warning(IssueCodes.PHOTO_MISSING, place, Advice.of(IssueCodes.PHOTO_MISSING, path));
-		}
-	}
-
-	/** A document that is in no file yet has nothing beside it, and is not judged. */
-	private static boolean isMissing(Resource document, String path) {
-		URI place = document == null ? null : document.getURI();
-		if (place == null || !place.isFile()) {
-			return false;
-		}
-		try {
-			return !Files.isRegularFile(Path.of(place.toFileString()).resolveSibling(path));
-		} catch (InvalidPathException noPath) {
-			return true;
 		}
 	}
 }

@@ -2,15 +2,10 @@ package padwright.workup.checks.systems;
 
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
-import padwright.model.Present;
-import padwright.model.keysystem.Change;
-import padwright.model.keysystem.Key;
-import padwright.model.keysystem.KeyChange;
 import padwright.model.keysystem.KeyFeatures;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemPackage;
 import padwright.model.systems.EffectiveKey;
-import padwright.model.systems.EffectiveSystem;
 import padwright.workup.checks.Advice;
 import padwright.workup.checks.Check;
 import padwright.workup.checks.Findings;
@@ -26,21 +21,11 @@ public final class ArmCheck extends Check<KeySystem> {
 
 	@Override
 	protected void check(KeySystem system, Findings findings) {
-		EffectiveSystem effective = EffectiveSystem.of(system);
-		for (Key key : system.getKeys()) {
-			check(key, key, effective, findings);
-		}
-		for (Change change : system.getChanges()) {
-			if (change instanceof KeyChange changed) {
-				Present.of(changed.getKey()).ifPresent(key -> check(changed, key, effective, findings));
+		WrittenKeys.forEach(system, (features, key) -> {
+			if (features.getArm() != null) {
+				check(features, key, findings);
 			}
-		}
-	}
-
-	private static void check(KeyFeatures features, Key key, EffectiveSystem system, Findings findings) {
-		if (features.getArm() != null) {
-			system.key(key).ifPresent(effective -> check(features, effective, findings));
-		}
+		});
 	}
 
 	private static void check(KeyFeatures features, EffectiveKey key, Findings findings) {

@@ -1,4 +1,4 @@
-package padwright.paper.system;
+package padwright.workup.parts;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,13 +9,13 @@ import padwright.model.keysystem.Adjuster;
 import padwright.model.keysystem.Coupling;
 
 /** What sets a coupling, and when it holds, in words. */
-final class CouplingWords {
+public final class CouplingWords {
 
 	private CouplingWords() {
 	}
 
 	/** As in {@code screw UNM 1.00, ratio 1.2, when G is pressed}; empty if nothing is said. */
-	static String of(Coupling coupling) {
+	public static String of(Coupling coupling) {
 		List<String> words = new ArrayList<>();
 		Optional.ofNullable(coupling.getAdjuster()).ifPresent(adjuster -> words.add(of(adjuster)));
 		Optional.ofNullable(coupling.getRatio()).ifPresent(ratio -> words.add("ratio " + ratio.toPlainString()));
@@ -26,7 +26,7 @@ final class CouplingWords {
 	}
 
 	/** As in {@code screw UNM 1.00}. */
-	static String of(Adjuster adjuster) {
+	public static String of(Adjuster adjuster) {
 		StringBuilder words = new StringBuilder(adjuster.getKind().getLiteral());
 		Optional.ofNullable(adjuster.getThread()).ifPresent(thread -> words.append(' ').append(thread));
 		Optional.ofNullable(adjuster.getPitch()).ifPresent(pitch -> words.append(" of pitch ").append(pitch));

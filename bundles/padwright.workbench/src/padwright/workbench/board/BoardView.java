@@ -1,0 +1,123 @@
+package padwright.workbench.board;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+
+import org.eclipse.core.resources.IFile;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.part.ViewPart;
+import org.eclipse.xtext.nodemodel.ICompositeNode;
+import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
+
+import padwright.language.shop.ShopFolder;
+import padwright.views.board.BoardCard;
+import padwright.views.canvas.Board;
+import padwright.workbench.bench.Bench;
+import padwright.workbench.bench.OnBench;
+import padwright.workbench.editor.PlanEditor;
+import padwright.workbench.editor.Places;
+import padwright.workbench.session.Documents;
+import padwright.workbench.session.LanguageSession;
+import padwright.workbench.shops.OpenShops;
+import padwright.workbench.themes.Themes;
+
+/** What is next in the whole shop: the one of the active editor, else the first that is open. It follows what is typed. */
+public final class BoardView extends ViewPart {
+
+	public static final String ID = "padwright.workbench.board";
+
+	private final Consumer<Set<String>> onBuild = uris -> later(this::refresh);
+	private final Consumer<OnBench> onBench = shown -> follow();
+	private final BoardReading reading = new BoardReading(steps -> later(() -> control().show(steps)));
+	private Board board;
+	private Themes themes;
+	private Optional<Path> shop = Optional.empty();
+	private Optional<LocalDate> day = Optional.empty();
+
+	@Override
+	public void createPartControl(Composite parent) {
+		themes = new Themes(palette -> board.setPalette(palette));
+		board = new Board(parent, themes.palette());
+		board.onDay(days -> tellFor(day().plusDays(days)));
+		board.onOpen(this::open);
+		themes.follow();
+		LanguageSession.get().builds().add(onBuild);
+		bench().follow(onBench);
+		follow();
+	}
+
+	private Bench bench() {
+		return Bench.of(getSite().getWorkbenchWindow());
+	}
+
+	private LocalDate day() {
+		return day.orElseGet(LocalDate::now);
+	}
+
+	/** Tells for another day than today; for that day itself it goes on with the calendar. */
+	public void tellFor(LocalDate wished) {
+		day = Optional.of(wished).filter(other -> !other.equals(LocalDate.now()));
+		refresh();
+	}
+
+	/** The shop of the active editor, or the one before. */
+	private void follow() {
+		Optional<Path> found = edited().map(ShopFolder::around).or(() -> shop)
+				.or(() -> OpenShops.folders().stream().findFirst());
+		if (!found.equals(shop)) {
+			shop = found;
+			refresh();
+		}
+	}
+
+	private Optional<Path> edited() {
+		IWorkbenchPage page = getSite().getPage();
+		return Optional.ofNullable(page == null ? null : page.getActiveEditor()).filter(PlanEditor.class::isInstance)
+				.map(editor -> editor.getEditorInput().getAdapter(IFile.class)).flatMap(Documents::path);
+	}
+
+	private void refresh() {
+		shop.ifPresent(folder -> reading.start(folder, day()));
+	}
+
+	private void later(Runnable work) {
+		board.getDisplay().asyncExec(() -> {
+			if (!board.isDisposed()) {
+				work.run();
+			}
+		});
+	}
+
+	/** Opens the plan of a card at the line that its first step is about. */
+	private void open(BoardCard card) {
+		EObject element = card.steps().get(0).element();
+		ICompositeNode node = NodeModelUtils.findActualNodeFor(element);
+		if (node != null) {
+			Documents.file(element.eResource().getURI().toString()).flatMap(Places::editor)
+					.ifPresent(editor -> editor.selectAndReveal(node.getOffset(), 0));
+		}
+	}
+
+	/** What is shown, for tests and commands. */
+	public Board control() {
+		return board;
+	}
+
+	@Override
+	public void setFocus() {
+		board.setFocus();
+	}
+
+	@Override
+	public void dispose() {
+		LanguageSession.get().builds().remove(onBuild);
+		bench().unfollow(onBench);
+		themes.unfollow();
+		super.dispose();
+	}
+}
