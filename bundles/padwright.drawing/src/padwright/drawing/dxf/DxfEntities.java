@@ -11,6 +11,7 @@ import padwright.drawing.scene.ElementVisitor;
 import padwright.drawing.scene.FontMetrics;
 import padwright.drawing.scene.Group;
 import padwright.drawing.scene.Line;
+import padwright.drawing.scene.Picture;
 import padwright.drawing.scene.Stroke;
 import padwright.drawing.scene.Text;
 import padwright.drawing.scene.Transform;
@@ -104,6 +105,12 @@ final class DxfEntities implements ElementVisitor {
 		if (words.anchor() != Anchor.START) {
 			text.group(72, words.anchor() == Anchor.MIDDLE ? 1 : 2).point(11, x, y);
 		}
+	}
+
+	/** Release 12 knows no pictures, and no sheet of holes has one. */
+	@Override
+	public void visit(Picture picture) {
+		// left out
 	}
 
 	private DxfText begin(String kind, String lineType) {
