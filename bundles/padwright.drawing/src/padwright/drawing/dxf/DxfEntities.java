@@ -17,8 +17,8 @@ import padwright.drawing.scene.Text;
 import padwright.drawing.scene.Transform;
 
 /**
- * The entities of a scene: lines, circles, outlines and text, each on the layer of the group it is in. Fillings and
- * pictures are left out, so that nothing hides what lies behind it. Group codes are those of the ENTITIES section of the published DXF
+ * The entities of a scene: lines, circles, outlines and text, each on the layer of the group it is in. Fillings are left
+ * out, so that nothing hides what lies behind it. Group codes are those of the ENTITIES section of the published DXF
  * reference of release 12.
  */
 final class DxfEntities implements ElementVisitor {
@@ -107,10 +107,10 @@ final class DxfEntities implements ElementVisitor {
 		}
 	}
 
-	/** Release 12 has no entity for pixels. */
+	/** Release 12 knows no pictures, and no sheet of holes has one. */
 	@Override
 	public void visit(Picture picture) {
-		// Left out, as fillings are.
+		// left out
 	}
 
 	private DxfText begin(String kind, String lineType) {
