@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -155,6 +156,62 @@ class JobCommandsTest {
 		assertTrue(told);
 		assertEquals(ExitStatus.CLEAN, CommandRun.padwright("check", stock).status());
 		assertTrue(Files.readString(stock).contains("on 2026-10-13"));
+	}
+
+	/** On each instrument one hour in four of every pad opened by a leaf of half a thou: by 0.125 thou in the middle. */
+	@Test
+	void settlingInTheFirstWeeksIsToldByArticleAndRefusedForTwoInstruments() throws IOException {
+		for (int instrument = 0; instrument < 4; instrument++) {
+			settling(instrument, "A G F", ". . . 0.5");
+		}
+		JsonObject told = settled();
+		assertTrue(told.get("low").getAsDouble() < 0.125 && told.get("high").getAsDouble() > 0.125, told.toString());
+		assertTrue(told.get("evidence").getAsString().startsWith("48 hours felt again, on 4 instruments"), told.toString());
+		Files.delete(folder.resolve("settling/first2.plan"));
+		Files.delete(folder.resolve("settling/first3.plan"));
+		assertFalse(settled().has("middle"), "two instruments tell nothing");
+	}
+
+	private JsonObject settled() {
+		for (var each : CommandRun.padwright("learn", folder.resolve("settling"), "--json").json().getAsJsonArray("figures")) {
+			if (each.getAsJsonObject().get("topic").getAsString().equals("settling")) {
+				return each.getAsJsonObject();
+			}
+		}
+		throw new AssertionError("nothing of settling");
+	}
+
+	private void settling(int instrument, String keys, String found) throws IOException {
+		Path place = folder.resolve("settling");
+		Files.createDirectories(place);
+		for (String file : List.of("stock/bench.stock", "systems/flutes.keys")) {
+			Files.copy(YEAR.resolve(file), place.resolve(Path.of(file).getFileName()),
+					StandardCopyOption.REPLACE_EXISTING);
+		}
+		StringBuilder first = new StringBuilder();
+		StringBuilder second = new StringBuilder();
+		for (String key : keys.split(" ")) {
+			first.append("\tkey " + key + " empty 15 15 15 15 stack 7.5 7.5 felt . . . . shim none\n");
+			second.append("\tkey " + key + " felt " + found + " shim none\n");
+		}
+		String head = " for Flute serial \"S-" + instrument + "\" with YearBench {\n\tdate %s\n\tplayer \"P\" { }\n"
+				+ "\tfit Felt with Clear\n\tread at 12 3 6 9\n";
+		CommandRun.write(place, "first" + instrument + ".plan",
+				"plan First" + instrument + head.formatted("2026-03-02") + first + "}\n");
+		CommandRun.write(place, "second" + instrument + ".plan",
+				"plan Second" + instrument + head.formatted("2026-04-06") + second + "}\n");
+	}
+
+	@Test
+	void plansOfTheYearAreFoundByWhatTheirDiariesSay() {
+		JsonObject speaks = CommandRun.padwright("search", YEAR, "speaks", "Y-114", "--json").json();
+		assertTrue(speaks.getAsJsonArray("found").size() >= 1, speaks.toString());
+		speaks.getAsJsonArray("found").forEach(found -> assertEquals("Y-114",
+				found.getAsJsonObject().get("serial").getAsString()));
+		JsonObject parts = CommandRun.padwright("search", YEAR, "pads on order", "--json").json();
+		assertTrue(parts.toString().contains("J052"), parts.toString());
+		JsonObject nothing = CommandRun.padwright("search", YEAR, "contrabassoon", "--json").json();
+		assertEquals(0, nothing.getAsJsonArray("found").size());
 	}
 
 	@Test

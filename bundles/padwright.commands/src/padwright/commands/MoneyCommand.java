@@ -24,7 +24,8 @@ import picocli.CommandLine.Spec;
 				+ "one. Each line is rounded to hundredths before it is added, the tax once on the sum.")
 final class MoneyCommand implements Callable<Integer> {
 
-	@Parameters(paramLabel = "PLAN|FOLDER", description = "A .plan file (FILE#NAME for one of several plans in it), or a folder of them with all below.")
+	@Parameters(paramLabel = "PLAN|FOLDER",
+			description = "A .plan file (FILE#NAME for one of several plans in it), or a folder of them with all below.")
 	private Path place;
 
 	@Option(names = "--json", description = "Print the answer for programs.")

@@ -24,7 +24,8 @@ import picocli.CommandLine.Spec;
 final class NextCommand implements Callable<Integer> {
 
 	@Parameters(paramLabel = "PLAN|FOLDER", arity = "0..1", defaultValue = ".",
-			description = "A .plan file (FILE#NAME for one of several plans in it), or a folder of them with all below (default: this folder).")
+			description = "A .plan file (FILE#NAME for one of several plans in it), or a folder of them with all below "
+					+ "(default: this folder).")
 	private Path place;
 
 	@Option(names = "--on", paramLabel = "DATE", converter = Day.class,

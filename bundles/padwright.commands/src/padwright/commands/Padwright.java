@@ -29,7 +29,7 @@ final class Padwright implements Runnable {
 	private static final List<Class<?>> COMMANDS = List.of(CheckCommand.class, SolveCommand.class, CardCommand.class,
 			FilmCommand.class, FormatCommand.class, RegulateCommand.class, LeakCommand.class, DriftCommand.class,
 			DiagnoseCommand.class, ForecastCommand.class, StockCommand.class, QuoteCommand.class, NextCommand.class,
-			MoneyCommand.class, EstimateCommand.class, InvoiceCommand.class, LearnCommand.class, SheetCommand.class,
+			MoneyCommand.class, SearchCommand.class, EstimateCommand.class, InvoiceCommand.class, LearnCommand.class, SheetCommand.class,
 			NotesCommand.class, SoundCommand.class, ChooseCommand.class, CompareCommand.class, HandbackCommand.class,
 			HistoryCommand.class, ExportCommand.class, ImportCommand.class, MergeCommand.class, ServeCommand.class,
 			PrepareCommand.class, CompletionCommand.class);

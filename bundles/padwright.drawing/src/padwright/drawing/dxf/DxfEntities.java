@@ -107,10 +107,10 @@ final class DxfEntities implements ElementVisitor {
 		}
 	}
 
-	/** Left out, as a filling is: release 12 has no pictures. */
+	/** Release 12 knows no pictures, and no sheet of holes has one. */
 	@Override
 	public void visit(Picture picture) {
-		layers.add(layer);
+		// left out
 	}
 
 	private DxfText begin(String kind, String lineType) {

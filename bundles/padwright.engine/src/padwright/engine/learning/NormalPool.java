@@ -2,6 +2,8 @@ package padwright.engine.learning;
 
 import java.util.List;
 
+import padwright.engine.calibration.NormalCurve;
+
 /**
  * Figures of several groups, each known with a normal error, drawn toward each other as far as they look alike: group means
  * are normal about a common one; that one is believed to be anywhere, their spread anywhere above nothing (Rubin, Journal of
@@ -27,6 +29,8 @@ public final class NormalPool {
 	/** With two groups, any spread would do. */
 	public static final int LEAST_GROUPS = 3;
 
+	private static final double NEGLIGIBLE = 1e-9;
+	private static final int HALVINGS = 30;
 	private static final int STEPS = 4000;
 	/** Spreads beyond this many times what is seen are not believed. */
 	private static final double WIDEST = 12;
@@ -93,6 +97,35 @@ public final class NormalPool {
 	/** The common mean. */
 	public double mean() {
 		return grid.mean(point -> mean(spread(point)));
+	}
+
+	/** The common mean with its interval: what is believed of it is a mixture of normal distributions. */
+	public Learned common() {
+		double[] means = new double[STEPS];
+		double[] errors = new double[STEPS];
+		for (int point = 0; point < STEPS; point++) {
+			means[point] = mean(spread(point));
+			errors[point] = 1 / StrictMath.sqrt(precision(spread(point)));
+		}
+		return new Learned(quantile(means, errors, Learned.BELOW), quantile(means, errors, 0.5),
+				quantile(means, errors, 1 - Learned.BELOW));
+	}
+
+	private double quantile(double[] means, double[] errors, double share) {
+		double reach = 2 * step * STEPS;
+		double low = means[0] - reach;
+		double high = means[0] + reach;
+		for (int halving = 0; halving < HALVINGS; halving++) {
+			double middle = (low + high) / 2;
+			double below = grid.mean(point -> grid.weight(point) < NEGLIGIBLE ? 0
+					: NormalCurve.below((middle - means[point]) / errors[point]));
+			if (below < share) {
+				low = middle;
+			} else {
+				high = middle;
+			}
+		}
+		return (low + high) / 2;
 	}
 
 	/** How far the groups lie apart, as a standard deviation. */

@@ -17,6 +17,7 @@ public final class LearnWords {
 		case FEEL -> Messages.of("learn.topic.feel");
 		case ROUGHNESS -> Messages.of("learn.topic.roughness");
 		case STIFFNESS -> Messages.of("learn.topic.stiffness");
+		case SETTLING -> Messages.of("learn.topic.settling");
 		case OPENING -> Messages.of("learn.topic.opening");
 		case LIFE -> Messages.of("learn.topic.life");
 		case POOLED_LIFE -> Messages.of("learn.topic.pooledLife");
@@ -30,6 +31,6 @@ public final class LearnWords {
 	}
 
 	private static String figure(double value) {
-		return String.format(Locale.ROOT, value < 0.1 ? "%.2g" : "%.2f", value);
+		return String.format(Locale.ROOT, Math.abs(value) < 0.1 ? "%.2g" : "%.2f", value);
 	}
 }

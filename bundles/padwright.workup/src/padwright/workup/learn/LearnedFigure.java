@@ -33,6 +33,8 @@ public record LearnedFigure(Topic topic, String of, Optional<Learned> figure, St
 		ROUGHNESS,
 		/** Stiffness of a pad article, 0 to 1. */
 		STIFFNESS,
+		/** Change of the gap at an hour in the first weeks, thou, by article. */
+		SETTLING,
 		/** Pads that were left level and found open, a pad and year, by article. */
 		OPENING,
 		/** Years until half of the pads of an article are torn, by saliva. */

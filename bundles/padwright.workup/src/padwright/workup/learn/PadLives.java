@@ -23,6 +23,7 @@ import padwright.model.plan.Round;
 import padwright.model.stock.Pad;
 import padwright.workup.forecast.PastService;
 import padwright.workup.learn.LearnedFigure.Topic;
+import padwright.workup.learn.PlanFacts.FeltGap;
 import padwright.workup.learn.PlanFacts.PadSeen;
 import padwright.workup.learn.PlanFacts.Visit;
 import padwright.workup.parts.Labels;
@@ -40,12 +41,18 @@ final class PadLives {
 	private record Place(String player, String instrument, String key) {
 	}
 
-	private record Kept(String article, String saliva, LocalDate fitted, LocalDate seen, boolean level) {
+	private record Kept(String article, String saliva, LocalDate fitted, LocalDate seen, boolean level, List<FeltGap> left) {
 	}
 
 	private final Map<String, List<LifeBracket>> lives = new TreeMap<>();
 	private final Map<String, List<Exposure>> openings = new TreeMap<>();
 	private final Map<Place, Kept> pads = new LinkedHashMap<>();
+	private final FirstWeeks settled = new FirstWeeks();
+
+	/** By how much gaps changed in the first weeks. */
+	List<LearnedFigure> settling() {
+		return settled.figures();
+	}
 
 	static PadLives of(Collection<PlanFacts> plans) {
 		PadLives lives = new PadLives();
@@ -63,7 +70,10 @@ final class PadLives {
 				pads.add(new PadSeen(job.name(), Labels.of(pad.get()), PastService.isNewPad(job),
 						PastService.isFound(job, PadState.TORN),
 						job.allRounds().stream().findFirst().map(round -> isLevel(Optional.of(round))),
-						isLevel(job.allRounds().stream().reduce((earlier, later) -> later))));
+						isLevel(job.allRounds().stream().reduce((earlier, later) -> later)),
+						job.allRounds().stream().findFirst().map(round -> FeltGaps.of(job, round)).orElse(List.of()),
+						job.allRounds().stream().reduce((earlier, later) -> later).map(round -> FeltGaps.of(job, round))
+								.orElse(List.of())));
 			}
 		}
 		return new Visit(service.date(), service.player(), service.instrument(), service.saliva(), service.torn(), pads);
@@ -75,15 +85,17 @@ final class PadLives {
 			Kept before = pads.get(place);
 			if (before != null) {
 				look(before, pad, visit.date());
+				settled.look(before.article(), visit.instrument(), before.fitted(), before.left(), pad, visit.date());
 			}
 			pads.put(place, after(before, pad, saliva(visit), visit.date()));
 		}
 	}
 
 	private static Kept after(Kept before, PadSeen pad, String saliva, LocalDate today) {
-		boolean isKept = before != null && !pad.isNew();
-		return new Kept(isKept ? before.article() : pad.article(), saliva, isKept ? before.fitted() : today, today,
-				pad.leftLevel());
+		if (before == null || pad.isNew()) {
+			return new Kept(pad.article(), saliva, today, today, pad.leftLevel(), pad.left());
+		}
+		return new Kept(before.article(), saliva, before.fitted(), today, pad.leftLevel(), pad.left());
 	}
 
 	private void look(Kept before, PadSeen pad, LocalDate today) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import padwright.engine.clock.ClockHour;
 import padwright.engine.evidence.RimCondition;
 import padwright.engine.learning.LifeBracket;
 import padwright.model.plan.Saliva;
@@ -43,9 +44,15 @@ public record PlanFacts(Optional<Visit> visit, Optional<FeltTwice.Pairs> felt, M
 	 * @param isTorn whether the old one was found torn
 	 * @param foundLevel whether every hour dragged as it was first felt; nothing where it was not felt
 	 * @param leftLevel whether every hour dragged as it was last felt
+	 * @param found gaps as it was first felt
+	 * @param left gaps as it was last felt
 	 */
 	record PadSeen(String key, String article, boolean isNew, boolean isTorn, Optional<Boolean> foundLevel,
-			boolean leftLevel) {
+			boolean leftLevel, List<FeltGap> found, List<FeltGap> left) {
+	}
+
+	/** The middle between the leaf that slides at an hour and the next, thou. */
+	record FeltGap(ClockHour hour, double gap) {
 	}
 
 	public PlanFacts {

@@ -44,6 +44,7 @@ public record ShopLearning(int plans, List<LearnedFigure> figures) {
 		PadCalibration.pooled(plans.stream().flatMap(plan -> plan.rounds().stream()).toList())
 				.forEach(pad -> figures.add(stiffness(pad)));
 		PadLives lives = PadLives.of(plans);
+		figures.addAll(lives.settling());
 		figures.addAll(lives.openings());
 		figures.addAll(lives.lives());
 		PlayerTears.bySaliva(plans).forEach((saliva, players) -> figures.add(tearing(saliva, players)));
