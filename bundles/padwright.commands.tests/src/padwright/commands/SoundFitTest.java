@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 
@@ -43,7 +45,7 @@ class SoundFitTest {
 
 	/** The shipped flutes in the first two octaves: within 30 cents as they are, within 5 once fitted. */
 	@ParameterizedTest
-	@ValueSource(strings = { "boehm", "boehm-b-foot", "piccolo", "alto", "bass" })
+	@ValueSource(strings = { "boehm", "boehm-b-foot", "piccolo", "alto", "bass", "student", "open-hole" })
 	void shippedFlutesAreNearAndComeInTune(String name) throws IOException {
 		Path system = SYSTEMS.resolve(name + ".keys");
 		String text = Files.readString(system);
@@ -106,6 +108,51 @@ class SoundFitTest {
 		assertTrue(text.matches("(?s).*\\tchange K hole [0-9.]+ at [0-9.]+\\n.*"), text);
 		assertTrue(text.contains("\tchange hole H1 ") && text.contains("\tchange joint body long "), text);
 		assertTrue(run.out().contains("@@ -3,0 +4,3 @@\n+\tchange "), run.out());
+	}
+
+	/** A text whose lines end as Windows ends them keeps that, in the lines that are added too. */
+	@Test
+	void linesEndAsTheyDid() throws IOException {
+		CommandRun.write(folder, "base.keys", BASE);
+		Path file = CommandRun.write(folder, "mine.keys",
+				"unit mm\r\nsystem Mine based on Base {\r\n\tpitch 430 Hz\r\n}\r\n");
+		Path copy = folder.resolve("mine.txt");
+		CommandRun run = CommandRun.padwright("sound", file, "--fit", "--octaves", "1", "--move", "20", "--write", copy);
+		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
+		String text = Files.readString(copy);
+		assertTrue(text.contains("\tchange K hole ") && !text.replace("\r\n", "").contains("\n"), text);
+		assertTrue(run.out().contains("@@ -3,0 +4,3 @@") && !run.out().contains("\r"), run.out());
+		Path own = CommandRun.write(folder, "own.keys", BASE.replace("\n", "\r\n"));
+		CommandRun.padwright("sound", own, "--fit", "--octaves", "1", "--move", "20", "--write", copy);
+		assertFalse(Files.readString(copy).replace("\r\n", "").contains("\n"));
+	}
+
+	/** Cups that lie one behind the other never come to overlap, whatever room is given. */
+	@Test
+	void cupsKeepClear() throws IOException {
+		Path file = CommandRun.write(folder, "close.keys", """
+				unit mm
+				system Close {
+					joint head long 100 bore 19 embouchure 12 by 10 chimney 5 at 50 cork 17
+					joint body long 480 bore 19
+					touch L1
+					touch L2
+					key A by L1 hole 12 chimney 3 cup 16 rise 3 at 358
+					key B by L2 hole 12 chimney 3 cup 16 rise 3 at 378
+					note D4 : L1 L2
+					note F4 : L1
+					note F4 +5 cents :
+				}
+				""");
+		Path copy = folder.resolve("clear.keys");
+		CommandRun run = CommandRun.padwright("sound", file, "--fit", "--octaves", "1", "--move", "30", "--write", copy);
+		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
+		Matcher places = Pattern.compile("key [AB].* at ([0-9.]+)").matcher(Files.readString(copy));
+		assertTrue(places.find());
+		double upper = Double.parseDouble(places.group(1));
+		assertTrue(places.find());
+		double apart = Double.parseDouble(places.group(1)) - upper;
+		assertTrue(apart >= 16 - 0.02 && apart < 19, "cups " + apart + " mm apart");
 	}
 
 	@Test

@@ -9,6 +9,7 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 import org.junit.jupiter.api.BeforeEach;
@@ -49,12 +50,12 @@ class StockCommandTest {
 	/** An old flute and a well-made one: two sets of 16 pads, as the ladder of semitones down to C asks for. */
 	@Test
 	void everyKeyTakesOnePad() {
-		int pads = 0;
-		for (JsonObject line : articles().values()) {
-			boolean pad = line.get("label").getAsString().contains(" pad ");
-			pads += pad ? line.get("taken").getAsInt() + line.get("wouldTake").getAsInt() : 0;
-		}
-		assertEquals(2 * 16, pads);
+		assertEquals(2 * 16, pads(articles()));
+	}
+
+	private static int pads(Map<String, JsonObject> articles) {
+		return articles.values().stream().filter(line -> line.get("label").getAsString().contains(" pad "))
+				.mapToInt(line -> line.get("taken").getAsInt() + line.get("wouldTake").getAsInt()).sum();
 	}
 
 	@Test
@@ -91,6 +92,28 @@ class StockCommandTest {
 		assertTrue(run.out().contains(cost.stripTrailingZeros().toPlainString()), run.out());
 	}
 
+	/** What nobody takes is only counted, so that a large stock does not hide what is wanted. */
+	@Test
+	void onlyWhatIsTakenIsListed() {
+		List<String> untouched = articles().values().stream()
+				.filter(line -> line.get("taken").getAsInt() + line.get("wouldTake").getAsInt() == 0)
+				.map(line -> line.get("label").getAsString()).toList();
+		assertFalse(untouched.isEmpty());
+		String table = CommandRun.padwright("stock", folder).out();
+		untouched.forEach(label -> assertFalse(table.contains(label), label));
+		assertTrue(table.contains(untouched.size() + " more"), table);
+	}
+
+	@Test
+	void aPlanWithErrorsIsNamedAndCountedAsFarAsItCanBe() throws IOException {
+		Path plan = shop.plan("old-flute");
+		Files.writeString(plan, Files.readString(plan).replaceFirst("\n\tkey ", "\n\tkey Nonsense empty 15\n\tkey "));
+		CommandRun run = CommandRun.padwright("stock", folder, "--json");
+		assertEquals(ExitStatus.FINDINGS, run.status());
+		assertTrue(run.err().contains("old-flute.plan has errors, see check"), run.err());
+		assertEquals(2 * 16, pads(articles(run)));
+	}
+
 	@Test
 	void aFolderWithoutAPlanIsUnusable() {
 		CommandRun run = CommandRun.padwright("stock", folder.resolve("systems"));
@@ -101,6 +124,10 @@ class StockCommandTest {
 	private Map<String, JsonObject> articles() {
 		CommandRun run = CommandRun.padwright("stock", folder, "--json");
 		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
+		return articles(run);
+	}
+
+	private static Map<String, JsonObject> articles(CommandRun run) {
 		Map<String, JsonObject> articles = new LinkedHashMap<>();
 		JsonParser.parseString(run.out()).getAsJsonObject().getAsJsonArray("stocks").get(0).getAsJsonObject()
 				.getAsJsonArray("articles").forEach(line -> articles.put(

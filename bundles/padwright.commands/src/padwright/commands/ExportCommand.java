@@ -10,9 +10,9 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 
 import padwright.exchange.Exchange;
-import padwright.exchange.ExchangeException;
 import padwright.exchange.Format;
 import padwright.exchange.json.JsonExchange;
+import padwright.exchange.tree.ExchangeException;
 import padwright.language.files.SafeFile;
 import padwright.language.shop.ShopFinding;
 import padwright.workup.checks.IssueCodes;

@@ -13,11 +13,11 @@ import org.eclipse.xtext.conversion.IValueConverterService;
 
 import padwright.engine.length.LengthUnit;
 import padwright.exchange.Exchange;
-import padwright.exchange.ExchangeException;
 import padwright.exchange.Format;
 import padwright.exchange.Imported;
 import padwright.exchange.readings.ReadingsEdits;
 import padwright.exchange.readings.ReadingsTable;
+import padwright.exchange.tree.ExchangeException;
 import padwright.language.edit.PlanFile;
 import padwright.language.edit.TextEdit;
 import padwright.language.files.SafeFile;

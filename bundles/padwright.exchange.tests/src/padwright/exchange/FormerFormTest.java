@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
 
+import padwright.exchange.tree.ExchangeException;
+
 /** What was written before backing discs were called so is read as it was meant. */
 class FormerFormTest {
 

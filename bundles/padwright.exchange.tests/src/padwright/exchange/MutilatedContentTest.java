@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 import padwright.engine.length.LengthUnit;
 import padwright.exchange.readings.ReadingsTable;
+import padwright.exchange.tree.ExchangeException;
 
 /** Whatever comes, it is taken over or refused in words; nothing else gets out. */
 class MutilatedContentTest {

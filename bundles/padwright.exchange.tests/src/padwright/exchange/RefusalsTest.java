@@ -12,6 +12,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+import padwright.exchange.tree.ExchangeException;
+
 /** What cannot be taken over is refused at its line, with the cure. */
 class RefusalsTest {
 

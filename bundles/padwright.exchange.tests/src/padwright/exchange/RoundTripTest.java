@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
+import padwright.exchange.tree.ExchangeException;
 import padwright.model.keysystem.Titled;
 import padwright.model.plan.Document;
 

@@ -6,6 +6,7 @@ import padwright.exchange.csv.CsvExchange;
 import padwright.exchange.json.JsonExchange;
 import padwright.exchange.text.DocumentText;
 import padwright.exchange.tree.Branch;
+import padwright.exchange.tree.ExchangeException;
 import padwright.exchange.tree.ModelToTree;
 import padwright.exchange.tree.TreeToModel;
 import padwright.exchange.xmi.XmiExchange;

@@ -17,8 +17,8 @@ import com.google.inject.name.Names;
 
 import padwright.language.conversion.PadwrightValueConverters;
 import padwright.language.messages.LinkMessages;
-import padwright.language.messages.SyntaxMessages;
 import padwright.language.parser.ResumingParser;
+import padwright.language.parser.SyntaxMessages;
 import padwright.language.resource.DocumentResource;
 import padwright.language.resource.SharedNames;
 import padwright.language.scoping.SharedElements;

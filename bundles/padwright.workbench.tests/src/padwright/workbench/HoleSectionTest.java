@@ -23,6 +23,8 @@ import padwright.workbench.views.HoleSectionView;
 /** Sizes of an inherited key changed in the section through its hole, told by the text that comes of it. */
 class HoleSectionTest {
 
+	/** So far that a point of the screen is finer than a step. */
+	private static final double ENLARGED = 6;
 	private static final String UNDO = "org.eclipse.ui.edit.undo";
 
 	@TempDir
@@ -54,19 +56,21 @@ class HoleSectionTest {
 	}
 
 	/** Drags a size from one of its ends until its figure is shown, then lets go. */
-	private void drag(HoleSize size, int dx, int dy, String figure) throws Exception {
-		Driver.ui(() -> {
+	private void drag(HoleSize size, String figure) throws Exception {
+		Optional<String> shown = Driver.ui(() -> {
 			Rectangle place = section.place(size).orElseThrow();
-			int x = dy == 0 ? place.x + place.width - 6 : place.x + place.width / 2;
-			int y = place.y + (dy == 0 ? place.height - 10 : 6);
+			int x = place.x + place.width - 6;
+			int y = place.y + place.height - 10;
 			mouse(SWT.MouseDown, x, y);
-			for (int step = 1; step < 400 && !section.editing().figure().equals(Optional.of(figure)); step++) {
-				mouse(SWT.MouseMove, x + dx * step, y + dy * step);
+			int step = 1;
+			while (step < 400 && !section.editing().figure().equals(Optional.of(figure))) {
+				mouse(SWT.MouseMove, x + step++, y);
 			}
-			assertEquals(Optional.of(figure), section.editing().figure());
-			mouse(SWT.MouseUp, x, y);
-			return null;
+			Optional<String> last = section.editing().figure();
+			mouse(SWT.MouseUp, x + step, y);
+			return last;
 		});
+		assertEquals(Optional.of(figure), shown);
 	}
 
 	private void mouse(int type, int x, int y) {
@@ -91,12 +95,12 @@ class HoleSectionTest {
 	@Test
 	void sizesAreDraggedAndEachIsOneStep() throws Exception {
 		Driver.ui(() -> {
-			section.canvas().zoom(2);
+			section.canvas().zoom(ENLARGED);
 			return null;
 		});
-		drag(HoleSize.BORE, 1, 0, "Bore 19.4 mm");
+		drag(HoleSize.BORE, "Bore 19.4 mm");
 		flute.expect("\tchange joint body bore 19.4\n");
-		drag(HoleSize.ARM, 1, 0, "Arm 13 mm");
+		drag(HoleSize.ARM, "Arm 13 mm");
 		flute.expect("\tchange A arm 13\n");
 		Driver.command(UNDO);
 		Driver.command(UNDO);

@@ -151,7 +151,6 @@ class LayoutTest {
 			flute.layout().rename();
 			return null;
 		});
-		Windows fields = Windows.main();
 		Driver.ui(() -> {
 			Text name = Arrays.stream(flute.layout().canvas().getChildren()).filter(Text.class::isInstance)
 					.map(Text.class::cast).findFirst().orElseThrow();
@@ -162,7 +161,6 @@ class LayoutTest {
 		Driver.answerDialog("Rename", "OK");
 		Driver.waitFor("the new name", () -> flute.layout().editing().layout().item("key:Aa").isPresent());
 		assertTrue(Files.readString(driver.path("systems/boehm.keys")).contains("key Aa open by L2"));
-		assertTrue(fields.all(Text.class).stream().noneMatch(text -> text.getText().equals("Aa")));
 	}
 
 	@Test
@@ -208,9 +206,9 @@ class LayoutTest {
 			});
 			mine.expect("at " + (151 + round) + "\n");
 			String remark = "remark \"" + (round + 1) + "\"";
-			Driver.replace(editor, "remark \"" + round + "\"", remark);
+			Driver.replace(editor, "remark \"" + round, "remark \"" + (round + 1));
 			mine.expect(remark);
-			Driver.waitFor("the form", () -> inspector.title().equals("Key K1"));
+			Driver.waitFor("the form", () -> inspector.title().equals("Key K1") && inspector.isCurrent());
 			fields.type("Play", "0." + (10 + round));
 			Driver.ui(() -> {
 				fields.named(Text.class, "Play").notifyListeners(SWT.DefaultSelection, new Event());
@@ -236,8 +234,7 @@ class LayoutTest {
 	}
 
 	private static void typeReadings(KeyTableView view, String readings) throws Exception {
-		Driver.waitFor("the row", () -> view.control().table().getItemCount() > 0
-				&& view.control().table().getItem(0).getText(0).equals("K1"));
+		Driver.waitFor("the row", () -> view.control().table().getItemCount() == 1);
 		Driver.ui(() -> {
 			Table rows = view.control().table();
 			rows.setSelection(0);

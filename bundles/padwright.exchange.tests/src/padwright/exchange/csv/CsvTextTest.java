@@ -11,7 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-import padwright.exchange.ExchangeException;
+import padwright.exchange.tree.ExchangeException;
+
 
 class CsvTextTest {
 

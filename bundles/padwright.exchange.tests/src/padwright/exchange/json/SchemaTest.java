@@ -23,9 +23,9 @@ import dev.harrel.jsonschema.Validator;
 import dev.harrel.jsonschema.ValidatorFactory;
 import dev.harrel.jsonschema.providers.GsonNode;
 import padwright.exchange.Exchange;
-import padwright.exchange.ExchangeException;
 import padwright.exchange.ExampleDocuments;
 import padwright.exchange.Format;
+import padwright.exchange.tree.ExchangeException;
 
 /** Holds the published schema to the model, and documents to the schema, by a general-purpose validator. */
 class SchemaTest {

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
-import padwright.exchange.ExchangeException;
+import padwright.exchange.tree.ExchangeException;
 
 class ReadingsTableTest {
 

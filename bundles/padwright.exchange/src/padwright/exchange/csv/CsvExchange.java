@@ -2,8 +2,8 @@ package padwright.exchange.csv;
 
 import java.util.List;
 
-import padwright.exchange.ExchangeException;
 import padwright.exchange.tree.Branch;
+import padwright.exchange.tree.ExchangeException;
 
 /** Documents as one table for spreadsheets. */
 public final class CsvExchange {

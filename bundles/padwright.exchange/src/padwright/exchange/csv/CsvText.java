@@ -3,7 +3,8 @@ package padwright.exchange.csv;
 import java.util.ArrayList;
 import java.util.List;
 
-import padwright.exchange.ExchangeException;
+import padwright.exchange.tree.ExchangeException;
+
 
 /**
  * Rows of cells as text, after RFC 4180: cells with a separator, a quote or a line end stand in quotes, and a quote in

@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-import padwright.exchange.ExchangeException;
 import padwright.exchange.tree.Branch;
+import padwright.exchange.tree.ExchangeException;
 import padwright.exchange.tree.Leaf;
 import padwright.exchange.tree.Leaf.Syntax;
 import padwright.exchange.tree.Listing;

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-import padwright.exchange.ExchangeException;
 import padwright.exchange.tree.Branch;
+import padwright.exchange.tree.ExchangeException;
 import padwright.exchange.tree.Leaf;
 import padwright.exchange.tree.Listing;
 import padwright.exchange.tree.Tree;

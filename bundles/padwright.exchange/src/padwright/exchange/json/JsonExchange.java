@@ -3,8 +3,8 @@ package padwright.exchange.json;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-import padwright.exchange.ExchangeException;
 import padwright.exchange.tree.Branch;
+import padwright.exchange.tree.ExchangeException;
 import padwright.exchange.tree.Leaf;
 import padwright.exchange.tree.Tree;
 

@@ -18,8 +18,8 @@ import com.google.gson.Strictness;
 import com.google.gson.stream.JsonReader;
 import com.google.gson.stream.JsonToken;
 
-import padwright.exchange.ExchangeException;
 import padwright.exchange.tree.Branch;
+import padwright.exchange.tree.ExchangeException;
 import padwright.exchange.tree.Leaf;
 import padwright.exchange.tree.Leaf.Syntax;
 import padwright.exchange.tree.Listing;

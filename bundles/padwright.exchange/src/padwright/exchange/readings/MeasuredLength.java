@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
-import padwright.exchange.ExchangeException;
+import padwright.exchange.tree.ExchangeException;
 import padwright.model.Lengths;
 
 /** Figures of indicators: a point or a comma before the decimals, a unit behind or in the head of the column. */

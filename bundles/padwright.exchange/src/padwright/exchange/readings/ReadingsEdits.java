@@ -16,7 +16,7 @@ import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 
 import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
-import padwright.exchange.ExchangeException;
+import padwright.exchange.tree.ExchangeException;
 import padwright.language.edit.EmptyCupEdits;
 import padwright.language.edit.TextEdit;
 import padwright.model.LengthText;

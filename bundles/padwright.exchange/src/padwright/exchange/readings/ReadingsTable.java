@@ -9,12 +9,12 @@ import java.util.Optional;
 import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
-import padwright.exchange.ExchangeException;
 import padwright.exchange.csv.CsvRow;
 import padwright.exchange.csv.CsvText;
 import padwright.exchange.csv.Separator;
 import padwright.exchange.readings.ColumnHead.Role;
 import padwright.exchange.readings.MeasuredLength.Unit;
+import padwright.exchange.tree.ExchangeException;
 
 /**
  * Readings of a digital indicator. Either each row is a key and each column an hour, or each row is one reading with

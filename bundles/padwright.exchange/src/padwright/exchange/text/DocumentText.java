@@ -16,9 +16,9 @@ import com.google.inject.Inject;
 import com.google.inject.Injector;
 import com.google.inject.Provider;
 
-import padwright.exchange.ExchangeException;
 import padwright.exchange.json.JsonExchange;
 import padwright.exchange.tree.Branch;
+import padwright.exchange.tree.ExchangeException;
 import padwright.exchange.tree.ModelToTree;
 import padwright.language.formatting2.DocumentFormatter;
 import padwright.model.plan.Document;

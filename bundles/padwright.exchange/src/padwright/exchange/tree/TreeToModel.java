@@ -13,7 +13,6 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
-import padwright.exchange.ExchangeException;
 import padwright.exchange.tree.Leaf.Syntax;
 import padwright.model.keysystem.KeySystemPackage;
 import padwright.model.keysystem.Titled;

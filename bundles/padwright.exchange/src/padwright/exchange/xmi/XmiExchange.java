@@ -20,7 +20,7 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.ecore.xmi.XMLResource;
 import org.xml.sax.SAXParseException;
 
-import padwright.exchange.ExchangeException;
+import padwright.exchange.tree.ExchangeException;
 import padwright.model.plan.Document;
 
 /**

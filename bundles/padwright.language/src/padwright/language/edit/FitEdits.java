@@ -18,6 +18,7 @@ import org.eclipse.xtext.resource.XtextResource;
 
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
+import padwright.language.files.LineEnd;
 import padwright.model.LengthText;
 import padwright.model.Lengths;
 import padwright.model.Measure;
@@ -32,7 +33,7 @@ import padwright.workup.sound.SizeChange;
 
 /**
  * Puts changed sizes into the text of a key system. A size that the system says itself is replaced where it stands, in its
- * unit; for inherited ones changes are written as the last lines of the system. The rest of the text stays as it is.
+ * unit; for inherited ones changes are written as the last lines of the system, ended as most of its text is. The rest stays as it is.
  */
 public final class FitEdits {
 
@@ -128,7 +129,8 @@ public final class FitEdits {
 		int brace = node.getEndOffset() - 1;
 		int lineStart = text.lastIndexOf('\n', brace) + 1;
 		boolean isAlone = text.substring(lineStart, brace).isBlank();
-		String lines = inherited.values().stream().map(line -> "\t" + line + "\n").collect(Collectors.joining());
-		edits.add(new TextEdit(isAlone ? lineStart : brace, 0, isAlone ? lines : "\n" + lines));
+		String end = LineEnd.of(text).characters();
+		String lines = inherited.values().stream().map(line -> "\t" + line + end).collect(Collectors.joining());
+		edits.add(new TextEdit(isAlone ? lineStart : brace, 0, isAlone ? lines : end + lines));
 	}
 }

@@ -22,7 +22,7 @@ public final class Messages {
 	}
 
 	/** A text without arguments, if there is one. */
-	static Optional<String> find(String key) {
+	public static Optional<String> find(String key) {
 		return TEXTS.find(key);
 	}
 }

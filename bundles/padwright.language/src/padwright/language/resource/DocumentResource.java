@@ -8,7 +8,8 @@ import org.eclipse.xtext.nodemodel.ILeafNode;
 import org.eclipse.xtext.nodemodel.INode;
 import org.eclipse.xtext.resource.XtextSyntaxDiagnostic;
 
-import padwright.language.messages.SyntaxMessages;
+import padwright.language.parser.SyntaxMessages;
+
 
 /** A loaded document. A statement that is not finished is found wanting where it ends, not at the line behind it. */
 public class DocumentResource extends LazyLinkingResource {

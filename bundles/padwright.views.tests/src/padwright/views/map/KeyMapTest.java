@@ -14,6 +14,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 import padwright.drawing.java2d.Hits;
 import padwright.drawing.scene.Bounds;
+import padwright.drawing.scene.Drawn;
+import padwright.drawing.scene.Element;
 import padwright.drawing.scene.Group;
 import padwright.drawing.scene.Scene;
 import padwright.model.keysystem.Coupling;
@@ -66,6 +68,40 @@ class KeyMapTest {
 		assertEquals(Optional.of(130.0), map.keys().get(1).position());
 		assertEquals(Optional.empty(), map.keys().get(2).position());
 		assertTrue(map.keys().get(2).isFar());
+	}
+
+	/** Half a turn around a bore of 20 mm is half its girth; a rod runs from post to post at its own angle. */
+	@Test
+	void anglesAndRodsAreUnrolled() {
+		MapJoint joint = new MapJoint("body", 20, List.of(new MapJoint.Rod(10, 110, 90)));
+		assertEquals(10 * Math.PI, joint.across(180), 1e-9);
+		assertEquals(-5 * Math.PI, joint.across(-90), 1e-9);
+		assertEquals(-5 * Math.PI, joint.across(270), 1e-9);
+		Scene flat = KeyMapScene.draw(map(joint, 0), Palette.light(), Set.of(), 4);
+		Scene turned = KeyMapScene.draw(map(joint, -90), Palette.light(), Set.of(), 4);
+		assertEquals(5 * Math.PI, middle(flat, "B") - middle(flat, "A") - (middle(turned, "B") - middle(turned, "A")), 1e-6);
+		Scene bare = KeyMapScene.draw(map(new MapJoint("body", 20, List.of()), 0), Palette.light(), Set.of(), 4);
+		assertEquals(3, flat.elements().stream().mapToInt(KeyMapTest::shapes).sum()
+				- bare.elements().stream().mapToInt(KeyMapTest::shapes).sum(), "a rod and two posts");
+	}
+
+	private static KeyMapState map(MapJoint joint, double around) {
+		return new KeyMapState("Two", List.of(key("A", 20, 0), key("B", 80, around)), List.of(), List.of(joint));
+	}
+
+	private static MapKey key(String name, double place, double around) {
+		return new MapKey(name, name, "body", Optional.of(place), 14, Optional.empty(), Optional.empty(), around, false, "",
+				KeyState.DRAWN, "");
+	}
+
+	private static double middle(Scene scene, String key) {
+		Bounds bounds = Targets.of(scene).named(key).map(Target::bounds).orElseThrow();
+		return (bounds.top() + bounds.bottom()) / 2;
+	}
+
+	private static int shapes(Element element) {
+		return element instanceof Group group ? group.elements().stream().mapToInt(KeyMapTest::shapes).sum()
+				: element instanceof Drawn ? 1 : 0;
 	}
 
 	@Test

@@ -56,7 +56,7 @@ class TargetsTest {
 
 	@Test
 	void aGroupIsAsLargeAsAllItsPartsWhereverTheyAreMoved() {
-		Group turned = new Group(Optional.of("g"), Optional.empty(), Transform.rotation(90),
+		Group turned = new Group(Optional.of("g"), Optional.empty(), new Transform(0, 1, -1, 0, 0, 0),
 				List.of(square(), Group.of(List.of(square())).at(20, 0)));
 		Target target = Targets.of(new Scene("", 1, 1, List.of(Group.of(List.of(turned)).at(100, 5)))).all().get(0);
 		assertEquals("g", target.meaning());

@@ -177,7 +177,7 @@ public final class FingeringControl extends Composite {
 
 	private void redrawn() {
 		LayoutPicture picture = LayoutPicture.of(session.layout(), session.motion());
-		canvas.setSource(aspect -> LayoutScene.draw(picture, palette));
+		canvas.setSource(aspect -> LayoutScene.draw(picture.lettered(canvas.lettering(LayoutControl.LETTERING)), palette));
 		touches.forEach((name, button) -> button.setSelection(session.isPressed(name)));
 		bar.enable(write, session.layout().isEditable());
 		status.setText(words());

@@ -39,7 +39,8 @@ public final class LayoutControl extends Composite {
 
 	/** How near a place must be to be meant, in points. */
 	private static final double REACH = 6;
-	private static final int FAR = 10;
+	/** How many times as large as on paper letters become at most. */
+	static final double LETTERING = 3;
 
 	private final LayoutEditing editing = new LayoutEditing(new Changes());
 	private final Map<LayoutTool, Button> tools = new EnumMap<>(LayoutTool.class);
@@ -129,7 +130,7 @@ public final class LayoutControl extends Composite {
 		onSelect = listener;
 	}
 
-	/** Told what is double-clicked, or chosen twice with Enter. */
+	/** Told what is opened: by a double click, or Enter twice. */
 	public void onOpen(Consumer<LayoutItem> listener) {
 		onOpen = listener;
 	}
@@ -178,11 +179,12 @@ public final class LayoutControl extends Composite {
 	private void redrawn() {
 		LayoutPicture picture = editing.picture();
 		if (editing.isDragging()) {
-			canvas.setMoving(() -> LayoutScene.still(picture, palette), LayoutScene.moving(picture, palette));
+			LayoutPicture read = picture.lettered(canvas.lettering(LETTERING));
+			canvas.setMoving(() -> LayoutScene.still(read, palette), LayoutScene.moving(read, palette));
 			tell(words());
 			return;
 		}
-		canvas.setSource(aspect -> LayoutScene.draw(picture, palette));
+		canvas.setSource(aspect -> LayoutScene.draw(picture.lettered(canvas.lettering(LETTERING)), palette));
 		focusOnChoice();
 		tools.forEach((tool, button) -> {
 			button.setSelection(tool == editing.tool());
@@ -208,12 +210,9 @@ public final class LayoutControl extends Composite {
 	}
 
 	private String words() {
-		Optional<String> fault = editing.layout().fault();
-		if (fault.isPresent()) {
-			return Messages.of("layout.broken", fault.get());
-		}
-		if (editing.figure().isPresent()) {
-			return editing.figure().get();
+		Optional<String> first = editing.layout().fault().map(fault -> Messages.of("layout.broken", fault)).or(editing::figure);
+		if (first.isPresent()) {
+			return first.get();
 		}
 		if (editing.tool() == LayoutTool.LINK) {
 			return linkFrom.flatMap(editing.layout()::item)
@@ -301,7 +300,7 @@ public final class LayoutControl extends Composite {
 
 		@Override
 		public boolean typed(KeyEvent key) {
-			return new LayoutKeys(LayoutControl.this).typed(key, FAR);
+			return new LayoutKeys(LayoutControl.this).typed(key);
 		}
 	}
 }

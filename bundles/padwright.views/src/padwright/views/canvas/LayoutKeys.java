@@ -12,15 +12,17 @@ import padwright.views.layout.LayoutTool;
 /** What the keyboard does in a layout. */
 record LayoutKeys(LayoutControl control) {
 
+	/** By how many steps an arrow moves with Shift. */
+	private static final int FAR = 10;
+
 	/**
 	 * Does what a key stands for.
 	 *
-	 * @param far by how many steps an arrow moves with Shift
 	 * @return whether it stands for something
 	 */
-	boolean typed(KeyEvent key, int far) {
+	boolean typed(KeyEvent key) {
 		boolean isControl = (key.stateMask & SWT.MOD1) != 0;
-		int steps = (key.stateMask & SWT.MOD2) != 0 ? far : 1;
+		int steps = (key.stateMask & SWT.MOD2) != 0 ? FAR : 1;
 		return isControl ? nudge(key.keyCode, steps) : plain(key);
 	}
 

@@ -33,6 +33,8 @@ public final class SceneCanvas extends Canvas {
 	/** How near to a target the mouse must be, in points. */
 	private static final double REACH = 4;
 	private static final double RING = 3;
+	/** Points for a millimetre at which letters for paper, about 3 mm high, can be read. */
+	private static final double READABLE = 3;
 
 	private final SceneListener listener;
 	private Palette palette;
@@ -174,9 +176,14 @@ public final class SceneCanvas extends Canvas {
 
 	private void look(Viewport next) {
 		if (!fixed) {
+			boolean isOtherScale = next.scale() != view.scale();
 			whole = false;
 			view = next;
-			redraw();
+			if (isOtherScale) {
+				redrawn();
+			} else {
+				redraw();
+			}
 		}
 	}
 
@@ -185,11 +192,18 @@ public final class SceneCanvas extends Canvas {
 		if (area.width > 0 && area.height > 0) {
 			double aspect = area.width / (double) area.height;
 			scene = source.draw(aspect);
+			double before = view.scale();
+			view = whole ? Viewport.whole(scene, area.width, area.height) : view;
+			scene = view.scale() == before ? scene : source.draw(aspect);
 			targets = Targets.of(scene);
 			focus = focus.filter(id -> targets.named(id).isPresent());
-			view = whole ? Viewport.whole(scene, area.width, area.height) : view;
 		}
 		redraw();
+	}
+
+	/** How much larger than for paper letters must be to be read here, 1 for as large; from 1 to a limit. */
+	double lettering(double most) {
+		return Math.max(1, Math.min(most, READABLE / view.scale()));
 	}
 
 	private void paint(GC gc) {

@@ -23,12 +23,20 @@ import padwright.views.Palette;
 
 /**
  * One thing of a layout in a shape of its own: cups and holes are circles, a lever is a long drop, a touch a rounded plate,
- * a rod a double line between posts. What is inherited has a broken outline.
+ * a rod a double line between posts, without its name among the keys unless it is chosen. What is inherited has a broken
+ * outline.
  */
 record ItemDrawing(LayoutPicture picture, LayoutItem item, Palette palette) {
 
 	private static final double LARGEST = 4.6;
 	private static final double SMALLEST = 2.4;
+	private static final double SMALL = 2.8;
+	private static final double LEAST = 1.6;
+	/** Degrees apart at which two names do not meet. */
+	private static final double BESIDE = 20;
+	/** Times as large as on paper at most, in a shape and beside one. */
+	private static final double MOST = 2.6;
+	private static final double MOST_OUTSIDE = 1.7;
 	private static final double HALO = 1;
 
 	Group draw() {
@@ -43,7 +51,9 @@ record ItemDrawing(LayoutPicture picture, LayoutItem item, Palette palette) {
 		case LEVER -> elements.add(shape(drop(spot), moved() ? 0.6 : 0.12));
 		default -> elements.addAll(round(spot));
 		}
-		elements.add(label(spot));
+		if (item.kind() != LayoutKind.ROD || picture.selected().contains(item.id())) {
+			elements.add(label(spot));
+		}
 		return Group.named(item.id(), LayoutWords.detail(picture.layout(), item), elements);
 	}
 
@@ -80,7 +90,7 @@ record ItemDrawing(LayoutPicture picture, LayoutItem item, Palette palette) {
 		boolean isHole = item.kind() == LayoutKind.HOLE;
 		List<Element> elements = new ArrayList<>();
 		elements.add(new Drawn(new Circle(spot.x(), spot.y(), item.radius()), Style.of(
-				new SolidFill(isShut ? palette.tint(ink(), 0.55) : isHole ? palette.ground() : palette.tint(ink(), 0.1)),
+				new SolidFill(isShut ? palette.tint(ink(), 0.4) : isHole ? palette.ground() : palette.tint(ink(), 0.1)),
 				stroke(isHole ? 0.7 : 0.5))));
 		if (!isHole) {
 			item.hole().map(Figures::mm).filter(hole -> hole / 2 < item.radius() - 0.3).ifPresent(
@@ -145,17 +155,32 @@ record ItemDrawing(LayoutPicture picture, LayoutItem item, Palette palette) {
 				: new Circle(spot.x(), spot.y(), wide), Style.stroked(palette.accent(), 0.9));
 	}
 
+	/** In its shape where it fits, else below; larger than on paper where it could not be read. */
 	private Element label(Spot spot) {
-		double room = item.kind() == LayoutKind.ROD ? 40 : item.radius() * 1.7;
-		double size = Math.min(LARGEST, room / new DejaVuMetrics().width(item.label(), Face.CONDENSED_BOLD, 1));
+		double wide = new DejaVuMetrics().width(item.label(), Face.CONDENSED_BOLD, 1);
+		double size = Math.min(Math.min(picture.letters(LARGEST, MOST), item.radius()), item.radius() * 1.7 / wide);
 		boolean isInside = size >= SMALLEST && item.kind() != LayoutKind.ROD && item.kind() != LayoutKind.TOUCH
 				&& item.kind() != LayoutKind.LEVER;
-		Text text = isInside ? Text.centred(item.label(), spot.x(), spot.y(), Face.CONDENSED_BOLD, size)
-				: Text.centred(item.label(), spot.x(), spot.y() + below(), Face.CONDENSED, 2.8);
+		Text text = isInside ? Text.centred(item.label(), spot.x(), spot.y(), Face.CONDENSED_BOLD, size) : outside(spot, wide);
 		return text.in(item.origin() == LayoutOrigin.INHERITED ? palette.quiet() : palette.ink());
 	}
 
-	private double below() {
-		return item.kind() == LayoutKind.ROD ? -3.4 : item.radius() * (item.kind() == LayoutKind.HOLE ? 1 : 0.72) + 2.4;
+	private Text outside(Spot spot, double wide) {
+		double size = Math.max(LEAST, Math.min(picture.letters(SMALL, MOST_OUTSIDE), room() / wide));
+		double far = item.kind() == LayoutKind.ROD ? -size - 0.6
+				: item.radius() * (item.kind() == LayoutKind.HOLE ? 1 : 0.72) + size * 0.85;
+		return Text.centred(item.label(), spot.x(), spot.y() + far, Face.CONDENSED, size);
+	}
+
+	/** To the next thing beside it on the same line, or without a place. */
+	private double room() {
+		if (item.along().isEmpty()) {
+			return LayoutGeometry.TRAY_STEP;
+		}
+		return picture.layout().items().stream().filter(other -> other.kind() == item.kind() && other.along().isPresent())
+				.filter(other -> !other.id().equals(item.id()))
+				.filter(other -> other.around().subtract(item.around()).abs().doubleValue() < BESIDE)
+				.mapToDouble(other -> Figures.mm(other.along().orElseThrow().minus(item.along().orElseThrow()).abs()))
+				.min().orElse(Double.MAX_VALUE);
 	}
 }

@@ -24,7 +24,11 @@ import padwright.views.Palette;
 record LayoutDimensions(LayoutPicture picture, Palette palette) {
 
 	private static final double SIZE = 3;
-	private static final double BELOW = 5;
+	private static final double MOST = 2.2;
+
+	private double size() {
+		return picture.letters(SIZE, MOST);
+	}
 
 	List<Element> draw() {
 		List<Element> elements = new ArrayList<>();
@@ -40,7 +44,7 @@ record LayoutDimensions(LayoutPicture picture, Palette palette) {
 		Length along = item.along().orElseThrow();
 		LayoutJoint joint = layout.jointAt(along);
 		double y = picture.geometry().bottom() + 3;
-		List<Element> elements = new ArrayList<>(dimension(joint.start(), along, y + BELOW));
+		List<Element> elements = new ArrayList<>(dimension(joint.start(), along, y + size() * 1.7));
 		neighbour(layout, item, true).ifPresent(before -> elements.addAll(dimension(before, along, y)));
 		neighbour(layout, item, false).ifPresent(behind -> elements.addAll(dimension(along, behind, y)));
 		return elements;
@@ -64,12 +68,12 @@ record LayoutDimensions(LayoutPicture picture, Palette palette) {
 		}
 		Stroke thin = Stroke.of(palette.accent(), 0.25);
 		String text = Figures.millimetres(to.minus(from));
-		double width = new DejaVuMetrics().width(text, Face.CONDENSED, SIZE);
+		double width = new DejaVuMetrics().width(text, Face.CONDENSED, size());
 		List<Element> elements = new ArrayList<>(List.of(
 				line(left, y, right, y, thin), line(left, y - 4, left, y + 1, thin), line(right, y - 4, right, y + 1, thin),
 				arrow(left, y, 1), arrow(right, y, -1)));
-		elements.add(Text.centred(text, (left + right) / 2, y + (width + 5 < right - left ? -1.9 : 2.3), Face.CONDENSED,
-				SIZE).in(palette.accent()));
+		elements.add(Text.centred(text, (left + right) / 2, y + size() * (width + 5 < right - left ? -0.63 : 0.77),
+				Face.CONDENSED, size()).in(palette.accent()));
 		return elements;
 	}
 
@@ -90,11 +94,11 @@ record LayoutDimensions(LayoutPicture picture, Palette palette) {
 	private List<Element> figure(LayoutItem item) {
 		Spot spot = Spot.of(picture, item);
 		String text = picture.figure().orElse("");
-		double width = new DejaVuMetrics().width(text, Face.BOLD, SIZE) + 3;
+		double width = new DejaVuMetrics().width(text, Face.BOLD, size()) + 3;
 		double left = Math.max(1, Math.min(picture.geometry().width() - width - 1, spot.x() + item.radius() + 2));
 		double top = Math.max(1, spot.y() - item.radius() - 6);
-		return List.of(new Drawn(new Rectangle(left, top, width, SIZE * 1.7),
+		return List.of(new Drawn(new Rectangle(left, top, width, size() * 1.7),
 				Style.of(new SolidFill(palette.ground()), Stroke.of(palette.accent(), 0.3))),
-				Text.of(text, left + 1.5, top + SIZE * 1.2, Face.BOLD, SIZE).in(palette.ink()));
+				Text.of(text, left + 1.5, top + size() * 1.2, Face.BOLD, size()).in(palette.ink()));
 	}
 }

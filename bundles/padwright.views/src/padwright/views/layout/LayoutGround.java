@@ -17,42 +17,53 @@ import padwright.views.Messages;
 import padwright.views.Palette;
 
 /** The tube of the unrolled view, with a ruler along each joint and one around. */
-record LayoutGround(Layout layout, LayoutGeometry geometry, Palette palette) {
+record LayoutGround(LayoutPicture picture, Palette palette) {
 
 	private static final double SIZE = 2.6;
 	private static final double NAME = 3.2;
+	/** Times as large as on paper at most: so much room is around the tube. */
+	private static final double MOST = 1.4;
 	private static final int TICK = 10;
 	private static final int NUMBERED = 50;
 	private static final int ANGLE = 45;
 
+	private double size() {
+		return picture.letters(SIZE, MOST);
+	}
+
+	private LayoutGeometry geometry() {
+		return picture.geometry();
+	}
+
 	List<Element> draw() {
 		List<Element> elements = new ArrayList<>();
-		layout.joints().forEach(joint -> elements.addAll(joint(joint)));
+		picture.layout().joints().forEach(joint -> elements.addAll(joint(joint)));
 		elements.addAll(around());
-		if (geometry.unplaced()) {
-			elements.add(Text.of(Messages.of("layout.unplaced"), 2, geometry.trayMiddle() - 5.5, Face.CONDENSED, SIZE)
+		if (geometry().unplaced()) {
+			elements.add(Text.of(Messages.of("layout.unplaced"), 2, geometry().trayMiddle() - 5.5, Face.CONDENSED, size())
 					.in(palette.quiet()));
 		}
 		return elements;
 	}
 
 	private List<Element> joint(LayoutJoint joint) {
-		double from = geometry.x(joint.start());
+		double from = geometry().x(joint.start());
 		double length = Figures.mm(joint.length());
 		List<Element> elements = new ArrayList<>();
-		elements.add(new Drawn(new Rectangle(from, geometry.top(), length, geometry.bottom() - geometry.top()),
+		elements.add(new Drawn(new Rectangle(from, geometry().top(), length, geometry().bottom() - geometry().top()),
 				Style.filled(palette.tint(palette.quiet(), 0.08))));
 		Stroke edge = Stroke.of(palette.tint(palette.quiet(), 0.7), 0.3);
-		elements.add(line(from, geometry.top(), from, geometry.bottom(), edge));
-		elements.add(line(from + length, geometry.top(), from + length, geometry.bottom(), edge));
-		elements.add(line(from, geometry.middle(), from + length, geometry.middle(),
+		elements.add(line(from, geometry().top(), from, geometry().bottom(), edge));
+		elements.add(line(from + length, geometry().top(), from + length, geometry().bottom(), edge));
+		elements.add(line(from, geometry().middle(), from + length, geometry().middle(),
 				Stroke.of(palette.tint(palette.quiet(), 0.5), 0.2).dashed(4, 2)));
-		elements.add(Text.of(joint.label(), from + 1, geometry.top() - 8, Face.BOLD, NAME).in(palette.quiet()));
+		elements.add(Text.of(joint.label(), from + 1, geometry().top() - 3.8 - size() * 1.15, Face.BOLD,
+				picture.letters(NAME, MOST)).in(palette.quiet()));
 		for (int mm = 0; mm <= length; mm += TICK) {
-			elements.add(line(from + mm, geometry.top() - (mm % NUMBERED == 0 ? 3 : 1.6), from + mm, geometry.top(),
+			elements.add(line(from + mm, geometry().top() - (mm % NUMBERED == 0 ? 3 : 1.6), from + mm, geometry().top(),
 					Stroke.of(palette.quiet(), 0.2)));
 			if (mm % NUMBERED == 0 && mm + TICK < length) {
-				elements.add(Text.of(String.valueOf(mm), from + mm, geometry.top() - 3.8, Face.CONDENSED, SIZE)
+				elements.add(Text.of(String.valueOf(mm), from + mm, geometry().top() - 3.8, Face.CONDENSED, size())
 						.anchored(Anchor.MIDDLE).in(palette.quiet()));
 			}
 		}
@@ -62,9 +73,9 @@ record LayoutGround(Layout layout, LayoutGeometry geometry, Palette palette) {
 	private List<Element> around() {
 		List<Element> elements = new ArrayList<>();
 		for (int angle = -180; angle <= 180; angle += ANGLE) {
-			double y = geometry.middle() + angle * geometry.bore() * Math.PI / 360;
-			elements.add(line(geometry.x(0) - 2.5, y, geometry.x(0), y, Stroke.of(palette.quiet(), 0.2)));
-			elements.add(Text.of(angle + "°", geometry.x(0) - 3.2, y + SIZE * 0.36, Face.CONDENSED, SIZE)
+			double y = geometry().middle() + angle * geometry().bore() * Math.PI / 360;
+			elements.add(line(geometry().x(0) - 2.5, y, geometry().x(0), y, Stroke.of(palette.quiet(), 0.2)));
+			elements.add(Text.of(angle + "°", geometry().x(0) - 3.2, y + size() * 0.36, Face.CONDENSED, size())
 					.anchored(Anchor.END).in(palette.quiet()));
 		}
 		return elements;

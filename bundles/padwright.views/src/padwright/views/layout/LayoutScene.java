@@ -76,7 +76,7 @@ public final class LayoutScene {
 		Layout layout = picture.layout();
 		List<Element> elements = new ArrayList<>();
 		if (part != Part.MOVING) {
-			elements.addAll(new LayoutGround(layout, geometry, palette).draw());
+			elements.addAll(new LayoutGround(picture, palette).draw());
 		}
 		elements.addAll(new SideView(picture, palette).draw(part != Part.MOVING, item -> isOfPart(item.id())));
 		elements.addAll(new LinkLines(picture, palette).draw(this::isOfPart));

@@ -16,25 +16,28 @@ import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
 import padwright.views.Palette;
 
-/** The keys of one joint at their places along the tube. Keys that hinge on the far side stand aside. */
+/**
+ * The keys and rods of one joint at their places along the tube and around it, its surface unrolled. Keys that hinge on
+ * the far side of which no angle is said stand aside.
+ */
 final class JointStrip {
 
-	/** About as wide as the tube of a flute (from memory); a deeper instrument's cups are only wider than it. */
-	private static final double TUBE = 19;
+	private static final double ROD = 0.7;
+	private static final double POST = 2.4;
 	private static final double BEYOND = 5;
 	private static final double ASIDE = 2;
 	/** Where positions are not known, cups stand side by side. */
 	private static final double APART = 3;
 	private static final double HEADING = 4;
 
-	private final String joint;
+	private final MapJoint joint;
 	private final List<PlacedKey> keys;
 	private final List<MapCoupling> couplings;
 	private final Axis axis;
 	private final Palette palette;
 	private final Set<String> selected;
 
-	JointStrip(String joint, List<MapKey> keys, List<MapCoupling> couplings, Axis axis, Palette palette,
+	JointStrip(MapJoint joint, List<MapKey> keys, List<MapCoupling> couplings, Axis axis, Palette palette,
 			Set<String> selected) {
 		this.joint = joint;
 		this.keys = place(keys);
@@ -44,8 +47,8 @@ final class JointStrip {
 		this.selected = selected;
 	}
 
-	private static List<PlacedKey> place(List<MapKey> keys) {
-		double widest = keys.stream().filter(key -> !key.isFar()).mapToDouble(MapKey::cup).max().orElse(TUBE);
+	private List<PlacedKey> place(List<MapKey> keys) {
+		double widest = keys.stream().filter(key -> !key.isFar()).mapToDouble(MapKey::cup).max().orElse(joint.bore());
 		List<PlacedKey> placed = new ArrayList<>();
 		List<MapKey> inOrder = Stream.concat(
 				keys.stream().filter(key -> key.position().isPresent())
@@ -54,7 +57,7 @@ final class JointStrip {
 		double end = 0;
 		for (MapKey key : inOrder) {
 			double along = key.position().orElse(end + APART + key.cup() / 2);
-			double across = key.isFar() ? -(widest + key.cup()) / 2 - ASIDE : 0;
+			double across = key.isFar() ? -(widest + key.cup()) / 2 - ASIDE : joint.across(key.around());
 			placed.add(new PlacedKey(key, along, across));
 			end = Math.max(end, along + key.cup() / 2);
 		}
@@ -63,6 +66,7 @@ final class JointStrip {
 
 	List<Element> draw() {
 		List<Element> elements = new ArrayList<>(tube());
+		joint.rods().forEach(rod -> elements.addAll(rod(rod)));
 		elements.addAll(new CouplingLines(keys, couplings, axis, palette).draw());
 		List<Integer> lanes = PlacedKey.labelLanes(keys, axis);
 		for (int index = 0; index < keys.size(); index++) {
@@ -73,15 +77,27 @@ final class JointStrip {
 		return elements;
 	}
 
+	/** From post to post. */
+	private List<Element> rod(MapJoint.Rod rod) {
+		double across = joint.across(rod.around());
+		return List.of(edge(rod.from(), rod.to(), across, Stroke.of(palette.quiet(), ROD)), post(rod.from(), across),
+				post(rod.to(), across));
+	}
+
+	private Element post(double along, double across) {
+		return new Drawn(new Rectangle(axis.x(along, across) - POST / 2, axis.y(along, across) - POST / 2, POST, POST),
+				Style.filled(palette.quiet()));
+	}
+
 	private List<Element> tube() {
 		double from = keys.stream().mapToDouble(PlacedKey::start).min().orElse(0) - BEYOND;
 		double to = keys.stream().mapToDouble(PlacedKey::end).max().orElse(0) + BEYOND;
-		double half = TUBE / 2;
-		Rectangle body = axis == Axis.LYING ? new Rectangle(from, -half, to - from, TUBE)
-				: new Rectangle(-half, from, TUBE, to - from);
+		double half = joint.bore() / 2;
+		Rectangle body = axis == Axis.LYING ? new Rectangle(from, -half, to - from, joint.bore())
+				: new Rectangle(-half, from, joint.bore(), to - from);
 		Stroke edge = Stroke.of(palette.tint(palette.quiet(), 0.7), 0.35);
-		Text name = axis == Axis.LYING ? Text.of(joint, from, half + HEADING * 1.25, Face.BOLD, HEADING)
-				: Text.of(joint, -half, from - HEADING * 0.5, Face.BOLD, HEADING);
+		Text name = axis == Axis.LYING ? Text.of(joint.name(), from, half + HEADING * 1.25, Face.BOLD, HEADING)
+				: Text.of(joint.name(), -half, from - HEADING * 0.5, Face.BOLD, HEADING);
 		return List.of(new Drawn(body, Style.filled(palette.tint(palette.quiet(), 0.1))),
 				edge(from, to, -half, edge), edge(from, to, half, edge), name.in(palette.quiet()));
 	}

@@ -76,7 +76,7 @@ public final class KeyMapScene {
 		for (Map.Entry<String, List<MapKey>> joint : joints.entrySet()) {
 			List<MapKey> keys = joint.getValue();
 			Group strip = Group.of(
-					new JointStrip(joint.getKey(), keys, inside(keys), axis, palette, selected).draw());
+					new JointStrip(state.joint(joint.getKey()), keys, inside(keys), axis, palette, selected).draw());
 			Bounds room = Extent.of(List.of(strip)).orElseThrow();
 			placed.add(strip.at(x - room.left(), y - room.top()));
 			x += besideOneAnother ? room.width() + BETWEEN : 0;

@@ -37,8 +37,9 @@ import padwright.workup.words.Chance;
  * @param title the name of the plan or system
  * @param keys in the order of the system
  * @param couplings that have both ends among the keys
+ * @param joints from the upper end down
  */
-public record KeyMapState(String title, List<MapKey> keys, List<MapCoupling> couplings) {
+public record KeyMapState(String title, List<MapKey> keys, List<MapCoupling> couplings, List<MapJoint> joints) {
 
 	/** Drawn for a cup whose size is not known: as wide as a small one. */
 	private static final double UNKNOWN_CUP = 9;
@@ -46,11 +47,12 @@ public record KeyMapState(String title, List<MapKey> keys, List<MapCoupling> cou
 	public KeyMapState {
 		keys = List.copyOf(keys);
 		couplings = List.copyOf(couplings);
+		joints = List.copyOf(joints);
 	}
 
 	/** A map without a key. */
 	public static KeyMapState empty() {
-		return new KeyMapState("", List.of(), List.of());
+		return new KeyMapState("", List.of(), List.of(), List.of());
 	}
 
 	/**
@@ -81,7 +83,24 @@ public record KeyMapState(String title, List<MapKey> keys, List<MapCoupling> cou
 
 	private static KeyMapState of(String name, EffectiveSystem system, Function<EffectiveKey, MapKey> drawn) {
 		return new KeyMapState(name == null ? "" : name, system.keys().stream().map(drawn).toList(),
-				couplings(system));
+				couplings(system), system.joints().stream().map(joint -> joint(joint, system)).toList());
+	}
+
+	/** With the rods of which both posts are known. */
+	private static MapJoint joint(EffectiveJoint joint, EffectiveSystem system) {
+		List<MapJoint.Rod> rods = system.rods().stream()
+				.filter(rod -> rod.joint().map(EffectiveJoint::name).equals(Optional.of(joint.name())))
+				.flatMap(rod -> rod.from().flatMap(from -> rod.to().map(to -> new MapJoint.Rod(Figures.mm(from),
+						Figures.mm(to), rod.around().map(Number::doubleValue).orElse(0.0)))).stream())
+				.toList();
+		return new MapJoint(joint.name(), joint.bore().stream().map(EffectiveJoint.Width::diameter).map(Figures::mm)
+				.reduce((upper, lower) -> lower).orElseGet(() -> MapJoint.unknown(joint.name()).bore()), rods);
+	}
+
+	/** What is known of a joint. */
+	MapJoint joint(String name) {
+		return joints.stream().filter(joint -> joint.name().equals(name)).findFirst()
+				.orElseGet(() -> MapJoint.unknown(name));
 	}
 
 	private static List<MapCoupling> couplings(EffectiveSystem system) {
@@ -116,7 +135,7 @@ public record KeyMapState(String title, List<MapKey> keys, List<MapCoupling> cou
 		return new MapKey(key.name(), key.label(), key.joint().map(EffectiveJoint::name).orElse(""), key.position().map(Figures::mm),
 				key.cupDiameter().map(Figures::mm).filter(cup -> cup > 0).or(() -> hole).filter(cup -> cup > 0)
 						.orElse(UNKNOWN_CUP),
-				hole.filter(diameter -> diameter > 0), key.hinge().map(KeyMapState::side),
+				hole.filter(diameter -> diameter > 0), key.hinge().map(KeyMapState::side), key.around().doubleValue(),
 				key.posture() == Posture.CLOSED, touches(key), state,
 				detail);
 	}

@@ -89,8 +89,13 @@ record ElementHere(EObject element, XtextResource model, IDocument text, Optiona
 		}
 	}
 
+	/** Whether it is of the text as it is. */
+	boolean isOfText() {
+		return text.get().equals(model.getParseResult().getRootNode().getText());
+	}
+
 	private boolean isCurrent() {
-		boolean isCurrent = text.get().equals(model.getParseResult().getRootNode().getText());
+		boolean isCurrent = isOfText();
 		if (!isCurrent) {
 			StatusLine.tell(Messages.get("bench.changedMeanwhile"), true);
 		}

@@ -24,9 +24,10 @@ final class FieldWords {
 				.map(part -> Messages.get("inspector.part", part, attribute)).orElse(attribute);
 	}
 
-	/** As in "Depth". */
+	/** As in "Depth"; a word of its own where the same feature is something else elsewhere. */
 	static String attribute(ElementField field) {
-		return Messages.find(FIELD + field.feature().getName())
+		String ofItsClass = FIELD + field.feature().getEContainingClass().getName() + "." + field.feature().getName();
+		return Messages.find(ofItsClass).or(() -> Messages.find(FIELD + field.feature().getName()))
 				.or(() -> Messages.find("part." + field.feature().getName())).orElse(field.feature().getName());
 	}
 

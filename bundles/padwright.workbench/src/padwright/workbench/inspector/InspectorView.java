@@ -132,6 +132,11 @@ public final class InspectorView extends ViewPart implements FormListener {
 		return ((Label) form.getChildren()[0]).getText();
 	}
 
+	/** Whether it is of the text as it is, for tests. */
+	public boolean isCurrent() {
+		return shown.filter(ElementHere::isOfText).isPresent();
+	}
+
 	/** Which file and line say it, for tests. */
 	public String owner() {
 		return ((Label) form.getChildren()[1]).getText();

@@ -7,6 +7,7 @@ import org.eclipse.ui.IWorkbenchPage;
 
 import padwright.model.keysystem.KeySystem;
 import padwright.paper.page.PaperSize;
+import padwright.paper.sheet.LayoutDrawing;
 import padwright.paper.sheet.LayoutSheet;
 import padwright.paper.sheet.LayoutSheetPages;
 import padwright.paper.system.SystemSheet;
@@ -25,6 +26,7 @@ final class LayoutJob extends PaperJob {
 	@Override
 	protected Pages draw(PaperSize size, IProgressMonitor monitor) {
 		LayoutSheet sheet = SystemSheet.of(system, Optional.empty(), Optional.empty());
-		return new Pages(system.getName() + "-key-layout", sheet.title(), new LayoutSheetPages(sheet, size).pages());
+		return new Pages(system.getName() + "-key-layout", sheet.title(), new LayoutSheetPages(sheet, size).pages(),
+				Optional.of(LayoutDrawing.of(sheet)));
 	}
 }

@@ -26,7 +26,7 @@ import padwright.views.canvas.SceneListener;
 import padwright.workbench.Messages;
 import padwright.workbench.session.StatusLine;
 
-/** Shows a paper page by page, as it will be printed; saves it as PDF and prints it. */
+/** Shows a paper page by page, as it will be printed; saves it as PDF, what is drawn in life size as DXF, and prints it. */
 public final class PagesEditor extends EditorPart {
 
 	public static final String ID = "padwright.workbench.pages";
@@ -61,6 +61,9 @@ public final class PagesEditor extends EditorPart {
 		button(bar, "papers.smaller", () -> canvas.zoom(1 / ZOOM_STEP));
 		button(bar, "papers.whole", () -> canvas.showWhole());
 		button(bar, "papers.savePdf", this::savePdf);
+		if (pages().drawing().isPresent()) {
+			button(bar, "papers.saveDxf", this::saveDxf);
+		}
 		button(bar, "papers.print", this::print);
 		canvas = new SceneCanvas(whole, Palette.paper(), new SceneListener() {
 		});
@@ -98,20 +101,34 @@ public final class PagesEditor extends EditorPart {
 	}
 
 	private void savePdf() {
+		save(Messages.get("papers.savePdf.title"), ".pdf", () -> pages().pdf());
+	}
+
+	private void saveDxf() {
+		save(Messages.get("papers.saveDxf.title"), ".dxf", () -> pages().dxf());
+	}
+
+	/** What a file is to hold. */
+	private interface Content {
+
+		byte[] bytes() throws IOException;
+	}
+
+	private void save(String title, String ending, Content content) {
 		FileDialog dialog = new FileDialog(getSite().getShell(), SWT.SAVE);
-		dialog.setText(Messages.get("papers.savePdf.title"));
-		dialog.setFileName(pages().name() + ".pdf");
-		dialog.setFilterExtensions(new String[] {"*.pdf"});
+		dialog.setText(title);
+		dialog.setFileName(pages().name() + ending);
+		dialog.setFilterExtensions(new String[] {"*" + ending});
 		dialog.setOverwrite(true);
 		String chosen = dialog.open();
 		if (chosen != null) {
-			save(Path.of(chosen));
+			write(Path.of(chosen), content);
 		}
 	}
 
-	private void save(Path file) {
+	private void write(Path file, Content content) {
 		try {
-			SafeFile.write(file, pages().pdf());
+			SafeFile.write(file, content.bytes());
 			StatusLine.tell(Messages.get("papers.saved", file), false);
 		} catch (IOException failed) {
 			MessageDialog.openError(getSite().getShell(), getTitle(),

@@ -22,6 +22,7 @@ import padwright.model.keysystem.KeySystem;
 import padwright.model.plan.Document;
 import padwright.model.stock.Stock;
 import padwright.workbench.Messages;
+import padwright.workbench.session.Answers;
 import padwright.workbench.session.LanguageSession;
 import padwright.workbench.session.RowProgress;
 import padwright.workup.choose.PadChoice;
@@ -51,7 +52,6 @@ import padwright.workup.sound.SystemSound;
 final class PlanReports {
 
 	private static final double PASCALS = 1000;
-	private static final int TRIES = 5;
 	private static final BigDecimal USUAL_CELSIUS = BigDecimal.valueOf(20);
 
 	private PlanReports() {
@@ -151,16 +151,13 @@ final class PlanReports {
 
 	/** A change while it is being read cancels the reading, which is then begun again. */
 	private static XtextResource read(LocalServer server, Path file) {
-		for (int attempt = 0; attempt < TRIES; attempt++) {
-			try {
-				return server.snapshot(LocalServer.uri(file)).get();
-			} catch (InterruptedException interrupted) {
-				Thread.currentThread().interrupt();
-				throw new OperationCanceledException();
-			} catch (ExecutionException | CancellationException changedMeanwhile) {
-				// The next attempt reads the newer text.
-			}
+		try {
+			return Answers.retried(() -> server.snapshot(LocalServer.uri(file))).get();
+		} catch (InterruptedException interrupted) {
+			Thread.currentThread().interrupt();
+			throw new OperationCanceledException();
+		} catch (ExecutionException | CancellationException changedEachTime) {
+			throw new IllegalArgumentException(Messages.get("report.changing"), changedEachTime);
 		}
-		throw new IllegalArgumentException(Messages.get("report.changing"));
 	}
 }

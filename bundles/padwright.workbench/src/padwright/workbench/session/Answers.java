@@ -7,6 +7,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BiFunction;
+import java.util.function.Supplier;
 
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
@@ -17,6 +18,7 @@ import padwright.language.ide.server.LocalServer;
 public final class Answers {
 
 	private static final int PATIENCE_MILLISECONDS = 3_000;
+	private static final int TRIES = 5;
 
 	private Answers() {
 	}
@@ -26,6 +28,16 @@ public final class Answers {
 			BiFunction<LocalServer, TextDocumentIdentifier, CompletableFuture<? extends T>> question) {
 		return LanguageSession.get().running().flatMap(server -> Documents.identifier(document)
 				.flatMap(text -> await(question.apply(server, text))));
+	}
+
+	/** Asks again where a change of the text cancelled the question, up to five times in all; the last failure stands. */
+	public static <T> CompletableFuture<T> retried(Supplier<CompletableFuture<T>> question) {
+		return retried(question, TRIES);
+	}
+
+	private static <T> CompletableFuture<T> retried(Supplier<CompletableFuture<T>> question, int tries) {
+		CompletableFuture<T> answer = question.get();
+		return tries == 1 ? answer : answer.exceptionallyCompose(cancelled -> retried(question, tries - 1));
 	}
 
 	/** Waits a while for an answer. */

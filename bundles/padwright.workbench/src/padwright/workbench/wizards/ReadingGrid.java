@@ -95,11 +95,6 @@ final class ReadingGrid {
 		focus(0);
 	}
 
-	/** The cells, row by row, for tests. */
-	List<Text> cells() {
-		return List.copyOf(cells);
-	}
-
 	/** What was typed in a row, hour by hour. */
 	List<String> row(int row) {
 		return cells.subList(row * columns, (row + 1) * columns).stream().map(cell -> cell.getText().strip()).toList();

@@ -23,6 +23,7 @@ import padwright.language.files.UnreadableException;
 import padwright.model.keysystem.KeySystemPackage;
 import padwright.model.plan.PlanPackage;
 import padwright.model.stock.StockPackage;
+import padwright.workbench.session.Answers;
 import padwright.workbench.session.LanguageSession;
 
 /**
@@ -42,12 +43,10 @@ record ShopIndex(List<Entry> systems, List<Entry> stocks, List<Entry> plans, Map
 
 	static final ShopIndex EMPTY = new ShopIndex(List.of(), List.of(), List.of(), Map.of());
 
-	private static final int TRIES = 3;
-
 	/** Asks the server; a question that a change cancelled is asked again. */
 	static CompletableFuture<ShopIndex> of(Path shop) {
 		return CompletableFuture.supplyAsync(() -> document(shop)).thenCompose(document -> document
-				.map(one -> LanguageSession.get().server().thenCompose(server -> ask(server, one, shop, TRIES)))
+				.map(one -> LanguageSession.get().server().thenCompose(server -> ask(server, one, shop)))
 				.orElse(CompletableFuture.completedFuture(EMPTY)));
 	}
 
@@ -59,11 +58,9 @@ record ShopIndex(List<Entry> systems, List<Entry> stocks, List<Entry> plans, Map
 		}
 	}
 
-	private static CompletionStage<ShopIndex> ask(LocalServer server, Path document, Path shop, int tries) {
-		CompletableFuture<ShopIndex> answer = server.read(LocalServer.uri(document),
-				context -> read(context, LocalServer.uri(shop)));
-		return tries == 1 ? answer
-				: answer.exceptionallyCompose(cancelled -> ask(server, document, shop, tries - 1));
+	private static CompletionStage<ShopIndex> ask(LocalServer server, Path document, Path shop) {
+		return Answers.retried(() -> server.read(LocalServer.uri(document),
+				context -> read(context, LocalServer.uri(shop))));
 	}
 
 	private static ShopIndex read(Context context, String shop) {

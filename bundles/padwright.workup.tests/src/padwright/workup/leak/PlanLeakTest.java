@@ -14,6 +14,7 @@ import padwright.engine.leak.LikelyFlow;
 import padwright.engine.leak.Tester;
 import padwright.model.keysystem.Key;
 import padwright.workup.DemoPlan;
+import padwright.workup.service.KeyRim;
 
 class PlanLeakTest {
 

@@ -3,6 +3,7 @@ package padwright.workup.leak;
 import padwright.engine.evidence.FilmInPlace;
 import padwright.engine.leak.LikelyPad;
 import padwright.workup.service.KeyJob;
+import padwright.workup.service.KeyRim;
 import padwright.workup.solve.PadEvidence;
 
 /**

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 
 import padwright.workup.service.KeyJob;
+import padwright.workup.service.KeyRim;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.PadEvidence;
 

@@ -92,9 +92,10 @@ final class PadLives {
 	}
 
 	private static Kept after(Kept before, PadSeen pad, String saliva, LocalDate today) {
-		boolean isKept = before != null && !pad.isNew();
-		return new Kept(isKept ? before.article() : pad.article(), saliva, isKept ? before.fitted() : today, today,
-				pad.leftLevel(), pad.left());
+		if (before == null || pad.isNew()) {
+			return new Kept(pad.article(), saliva, today, today, pad.leftLevel(), pad.left());
+		}
+		return new Kept(before.article(), saliva, before.fitted(), today, pad.leftLevel(), pad.left());
 	}
 
 	private void look(Kept before, PadSeen pad, LocalDate today) {

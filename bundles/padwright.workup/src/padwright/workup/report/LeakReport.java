@@ -9,9 +9,9 @@ import java.util.stream.Collectors;
 import padwright.engine.leak.LeakComparison;
 import padwright.engine.leak.LikelyFlow;
 import padwright.engine.length.Length;
-import padwright.workup.leak.KeyRim;
 import padwright.workup.leak.PlanLeak;
 import padwright.workup.parts.Labels;
+import padwright.workup.service.KeyRim;
 import padwright.workup.words.Messages;
 
 /** What every key leaks, the worst before first. */

@@ -14,9 +14,9 @@ import padwright.model.keysystem.HoleMake;
 import padwright.model.stock.Levelling;
 import padwright.model.stock.Stock;
 import padwright.model.systems.EffectiveKey;
-import padwright.workup.leak.KeyRim;
 import padwright.workup.service.HingeHour;
 import padwright.workup.service.KeyJob;
+import padwright.workup.service.KeyRim;
 
 /**
  * What is known of a pad, its key and the hand that feels it before it is felt.

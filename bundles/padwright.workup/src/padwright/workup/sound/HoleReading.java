@@ -15,9 +15,9 @@ import padwright.model.keysystem.CupStyle;
 import padwright.model.systems.EffectiveHole;
 import padwright.model.systems.EffectiveKey;
 import padwright.workup.checks.Advice;
-import padwright.workup.leak.KeyRim;
 import padwright.workup.mechanism.SystemHole;
 import padwright.workup.mechanism.SystemMechanism;
+import padwright.workup.service.KeyRim;
 
 /** The tone holes of a mechanism with the cups over them, from the head down. */
 final class HoleReading {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 
 import padwright.engine.acoustics.Cover;
+import padwright.engine.acoustics.Cup;
 import padwright.engine.acoustics.Dimension;
 import padwright.engine.acoustics.Hole;
 import padwright.engine.acoustics.Layout;
@@ -22,7 +23,8 @@ import padwright.workup.mechanism.SystemMechanism;
 
 /**
  * The least changes of a layout that bring its scale in tune. Changed are places and diameters of the holes that are open
- * in some of the notes, and where the bore ends. Holes keep their order, and stay within their cups and the bore.
+ * in some of the notes, and where the bore ends. Holes keep their order, and stay within their cups and the bore; cups that
+ * do not overlap along the tube never come to.
  */
 public final class SystemFit {
 
@@ -67,16 +69,28 @@ public final class SystemFit {
 		double least = hole.place() - metres(room.move());
 		double most = hole.place() + metres(room.move());
 		if (at > 0) {
-			least = Math.max(least, (hole.place() + layout.holes().get(at - 1).place()) / 2);
+			least = Math.max(least, hole.place() - towards(hole, layout.holes().get(at - 1)));
 		}
 		if (at + 1 < layout.holes().size()) {
-			most = Math.min(most, (hole.place() + layout.holes().get(at + 1).place()) / 2);
+			most = Math.min(most, hole.place() + towards(hole, layout.holes().get(at + 1)));
 		}
 		add(new Dimension(Dimension.Part.HOLE, hole.name(), Measure.PLACE), least, most);
 		double widest = hole.cup().map(cup -> cup.diameter() - 2 * hole.rim()).orElse(Double.MAX_VALUE);
 		add(new Dimension(Dimension.Part.HOLE, hole.name(), Measure.DIAMETER),
 				Math.max(hole.diameter() / 2, hole.diameter() - metres(room.widen())),
 				Math.max(hole.diameter(), Math.min(widest, hole.diameter() + metres(room.widen()))));
+	}
+
+	/** Half of what is free between two cups, or of their distance where they lie beside each other around the tube. */
+	private static double towards(Hole hole, Hole neighbour) {
+		double apart = Math.abs(hole.place() - neighbour.place());
+		double free = apart - (reach(hole) + reach(neighbour)) / 2;
+		return (free >= 0 ? free : apart) / 2;
+	}
+
+	/** How wide a hole with its rim or its cup is along the tube. */
+	private static double reach(Hole hole) {
+		return hole.cup().map(Cup::diameter).orElse(hole.diameter() + 2 * hole.rim());
 	}
 
 	private void add(Dimension dimension, double least, double most) {

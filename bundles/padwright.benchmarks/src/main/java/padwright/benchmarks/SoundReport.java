@@ -15,6 +15,7 @@ import padwright.engine.acoustics.Limits;
 import padwright.engine.acoustics.Measure;
 import padwright.engine.acoustics.NoteSound;
 import padwright.engine.acoustics.Resonance;
+import padwright.engine.acoustics.ResonanceCurve;
 import padwright.engine.acoustics.TargetNote;
 
 /**
@@ -41,9 +42,11 @@ public final class SoundReport {
 		double notes = median(() -> SoundFlute.instrument().sound(scale));
 		double withSlopes = median(() -> slopes(SoundFlute.instrument(), scale));
 		double one = median(() -> SoundFlute.instrument().sound(note));
+		double curve = median(() -> ResonanceCurve.of(SoundFlute.instrument(), note.fingering(), 230, 2800));
 		double points = median(() -> impedances(flute, note));
 		System.out.printf("Impedance: %.0f points a second%n", POINTS / points * 1000);
-		System.out.printf("One note: %.1f ms%n", one);
+		System.out.printf("One note: %.1f ms; with its resonance curve, as drawn while a hole is dragged: %.1f ms%n", one,
+				one + curve);
 		System.out.printf("A scale of %d notes: %.0f ms at first, %.0f ms then (median of %d)%n", scale.size(), cold,
 				notes, RUNS / 2);
 		System.out.printf("The scale with derivatives of every pitch by every dimension: %.0f ms, %.2f times without%n",

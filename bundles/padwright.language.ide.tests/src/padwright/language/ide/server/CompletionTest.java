@@ -121,6 +121,10 @@ class CompletionTest {
 			key C            ; key C open by L|            ; L1, L2
 			key C            ; note D4 : |                ; L1, L2, "left thumb"
 			closes A         ; closes A through screw "UNM 1.0| ; "UNM 1.0"
+			key C            ; key C cup 9|                ; 9 thou, 9 mm, 9 um
+			key C            ; key C hole 2.5| cup 9 mm    ; 2.5 thou, 2.5 mm, 2.5 um
+			key C            ; key C cup 9 m|              ; ''
+			key C            ; key C closes A ratio 2|     ; ''
 			""")
 	void inASystemKnowsTheModel(String from, String typed, String offered) throws Exception {
 		assertOffered("mini.keys", SYSTEM.replace(from, typed), offered);

@@ -35,6 +35,10 @@ public final class Proposals extends IdeContentProposalProvider {
 			super._createProposals(place, context, acceptor);
 			return;
 		}
+		if (Measures.isOne(place)) {
+			Measures.withUnits(context.getPrefix())
+					.forEach(measure -> accept(measure, ContentAssistEntry.KIND_VALUE, context, acceptor));
+		}
 		for (Offer offer : Offers.at(place, context)) {
 			accept(offer, ContentAssistEntry.KIND_VALUE, context, acceptor);
 		}

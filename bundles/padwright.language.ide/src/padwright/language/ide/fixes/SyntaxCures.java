@@ -14,7 +14,7 @@ import padwright.engine.clock.ClockHour;
 import padwright.engine.length.LengthUnit;
 import padwright.language.edit.TextEdit;
 import padwright.language.ide.words.Messages;
-import padwright.language.messages.SyntaxMessages;
+import padwright.language.parser.SyntaxMessages;
 
 /** Cures for text that cannot be read, where it can be told what was meant. */
 final class SyntaxCures {

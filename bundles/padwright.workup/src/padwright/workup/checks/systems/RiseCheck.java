@@ -31,6 +31,8 @@ public final class RiseCheck extends Check<KeySystem> {
 	private static final double NOTICED_CENTS = 10;
 	/** A note that is nearer to its pitch is not called flat (an assumption of ours; no source). */
 	private static final double FLAT_CENTS = 5;
+	/** The forks of the third one the model knows too little of. */
+	private static final int TRUSTED_OCTAVES = 2;
 	/** Pads that are raised by a sixth of their hole and this do less, for every hole of the flutes that ship. */
 	private static final Length BESIDES = Length.millimetres("0.3");
 	private static final int SIXTH = 6;
@@ -71,7 +73,8 @@ public final class RiseCheck extends Check<KeySystem> {
 	}
 
 	private static boolean isFlat(NoteVenting venting, ScaleSound scale) {
-		return scale.scale().stream().filter(note -> note.tone().name().equals(venting.note()))
+		return scale.scale().stream()
+				.filter(note -> note.octave() <= TRUSTED_OCTAVES && note.tone().name().equals(venting.note()))
 				.anyMatch(note -> note.sound().cents().filter(cents -> cents < -FLAT_CENTS).isPresent());
 	}
 }

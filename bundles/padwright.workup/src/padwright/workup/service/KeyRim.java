@@ -1,4 +1,4 @@
-package padwright.workup.leak;
+package padwright.workup.service;
 
 import java.util.Optional;
 

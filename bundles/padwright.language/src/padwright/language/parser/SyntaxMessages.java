@@ -1,4 +1,4 @@
-package padwright.language.messages;
+package padwright.language.parser;
 
 import java.util.Optional;
 
@@ -14,7 +14,8 @@ import org.eclipse.xtext.parser.antlr.SyntaxErrorMessageProvider;
 
 import com.google.inject.Singleton;
 
-import padwright.language.parser.LineStarts;
+import padwright.language.messages.Messages;
+import padwright.language.messages.Wording;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.words.FormerWords;
 

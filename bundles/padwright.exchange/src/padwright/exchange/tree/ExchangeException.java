@@ -1,4 +1,4 @@
-package padwright.exchange;
+package padwright.exchange.tree;
 
 import java.util.OptionalInt;
 
