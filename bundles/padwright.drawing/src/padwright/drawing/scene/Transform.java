@@ -16,6 +16,14 @@ public record Transform(double xx, double yx, double xy, double yy, double dx, d
 		return new Transform(factor, 0, 0, factor, dx, dy);
 	}
 
+	/** Turns clockwise about the origin. */
+	public static Transform rotation(double degrees) {
+		double angle = StrictMath.toRadians(degrees);
+		double cosine = StrictMath.cos(angle);
+		double sine = StrictMath.sin(angle);
+		return new Transform(cosine, sine, -sine, cosine, 0, 0);
+	}
+
 	/** The map that does {@code first}, then this. */
 	public Transform after(Transform first) {
 		return new Transform(
