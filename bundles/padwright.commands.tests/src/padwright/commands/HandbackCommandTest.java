@@ -33,7 +33,8 @@ class HandbackCommandTest {
 		String words = words("whole-job", "WholeJob");
 		for (String expected : List.of("3 pads were replaced", "1 pad was sound and stayed", "torn at F; hard at E; noisy at D",
 				"answering well: C4, D4", "Around 2026-04-06, for a second look that costs nothing",
-				"4 pads were checked all around as they left", "One spring was replaced", "One cork or felt was replaced", "Play in the mechanism was taken up at 2 places", "foot joint",
+				"4 pads were checked all around as they left", "One spring was replaced",
+				"One cork or felt was replaced", "Play in the mechanism was taken up at 2 places", "foot joint",
 				"The cork in the head joint was replaced", "It was played before it left", "adjusted to close at the same moment",
 				"rigid-base pad", "safety data sheets", "In a year")) {
 			assertTrue(words.contains(expected), expected + " in " + words);

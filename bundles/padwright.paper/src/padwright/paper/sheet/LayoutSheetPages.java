@@ -152,7 +152,8 @@ public final class LayoutSheetPages {
 		Column column = new Column(typesetter, left, 1.2, width - left);
 		column.paragraph("Positions are those of the hole's centre from the upper end of its joint. Each joint is drawn from the "
 				+ "side, with the distances from hole to hole, and unrolled: positions, angles around the bore, cups, dashed holes and rods "
-				+ "between their posts are to scale. Opening: of a perforated cup. Thick: closed at rest. An arrow runs from a key to one that it moves, with the number of the "
+				+ "between their posts are to scale. Opening: of a perforated cup. Thick: closed at rest. "
+				+ "An arrow runs from a key to one that it moves, with the number of the "
 				+ "coupling. 12 o'clock looks at: " + sheet.twelveLooksAt()
 				+ ". Print at 100 %: the scale on the left must be 50 mm long.", Face.CONDENSED, NOTE);
 		List<Element> elements = new ArrayList<>(column.elements());

@@ -28,7 +28,8 @@ import padwright.engine.length.Length;
  */
 public record SheetKey(String name, String label, boolean closedAtRest, String touch, Optional<Length> hole,
 		Optional<Length> rim, Optional<Length> chimney, Optional<Length> undercut, String make, Optional<Length> cup,
-		Optional<Length> depth, boolean perforated, Optional<Length> opening, String hinge, Optional<Length> arm, String joint, Optional<Length> position, double around) {
+		Optional<Length> depth, boolean perforated, Optional<Length> opening, String hinge, Optional<Length> arm,
+				String joint, Optional<Length> position, double around) {
 
 	/** Whether it hinges on the side away from the player's fingers, and nothing tells how far around the tube it lies. */
 	boolean isFar() {
