@@ -54,7 +54,7 @@ abstract class PlayerPaper implements Callable<Integer> {
 		} catch (UndoneWorkException undone) {
 			return refuse(plan.plan().getName(), undone, err);
 		} catch (IllegalArgumentException nothing) {
-			throw new InputException(shop.file(), nothing.getMessage());
+			throw new InputException(ShownPath.of(shop.file()) + ": " + nothing.getMessage());
 		}
 	}
 

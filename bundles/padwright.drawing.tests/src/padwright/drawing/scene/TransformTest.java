@@ -16,4 +16,11 @@ class TransformTest {
 		assertEquals(second.xOf(x, y), both.xOf(5, 7), 1e-12);
 		assertEquals(second.yOf(x, y), both.yOf(5, 7), 1e-12);
 	}
+
+	@Test
+	void aQuarterTurnTakesTheTopToTheRight() {
+		Transform turn = Transform.rotation(90);
+		assertEquals(1, turn.xOf(0, -1), 1e-12);
+		assertEquals(0, turn.yOf(0, -1), 1e-12);
+	}
 }

@@ -86,8 +86,8 @@ public final class PlanHandBack {
 					+ ". Tell us if you are allergic, and ask about the rules before you travel across borders.");
 		}
 		words.addAll(Cautions.hazardsOf(plan));
-		words.add("Ask us for the suppliers' safety data sheets if you are sensitive to something: they come before this "
-				+ "page.");
+		words.add("Ask us for the suppliers' safety data sheets if you are sensitive to something: what they say counts more "
+				+ "than this page.");
 		return words;
 	}
 

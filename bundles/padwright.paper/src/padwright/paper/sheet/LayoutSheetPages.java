@@ -77,7 +77,8 @@ public final class LayoutSheetPages {
 				.map(joint -> new JointDrawing(typesetter, sheet, joint, scale))
 				.filter(joint -> !joint.isEmpty()).toList();
 		List<JointDrawing> bareLast = inOrder.stream().sorted(Comparator.comparing(JointDrawing::isBare)).toList();
-		List<JointDrawing> joints = shelves(bareLast).size() < shelves(inOrder).size() ? bareLast : inOrder;
+		List<JointDrawing> joints = shelves(bareLast).size() < shelves(inOrder).size() || isBarePage(inOrder, scale)
+				? bareLast : inOrder;
 		List<Part> parts = new ArrayList<>();
 		int next = 0;
 		for (List<Bounds> shelf : shelves(joints)) {
@@ -85,9 +86,20 @@ public final class LayoutSheetPages {
 			for (Bounds place : shelf) {
 				elements.addAll(joints.get(next++).draw(place.left()));
 			}
-			parts.add(new FixedPart(shelf.stream().mapToDouble(Bounds::height).max().orElseThrow(), elements));
+			parts.add(new FixedPart(height(shelf), elements));
 		}
 		return parts;
+	}
+
+	/** Whether in this order the first page would show joints without holes alone. */
+	private boolean isBarePage(List<JointDrawing> joints, DrawingScale scale) {
+		List<List<Bounds>> shelves = shelves(joints);
+		return shelves.size() > 1 && joints.subList(0, shelves.get(0).size()).stream().allMatch(JointDrawing::isBare)
+				&& height(shelves.get(0)) + height(shelves.get(1)) > series(scale).firstBodyHeight();
+	}
+
+	private static double height(List<Bounds> shelf) {
+		return shelf.stream().mapToDouble(Bounds::height).max().orElseThrow();
 	}
 
 	private List<List<Bounds>> shelves(List<JointDrawing> joints) {

@@ -22,7 +22,6 @@ import padwright.workbench.Messages;
 import padwright.workbench.bench.Bench;
 import padwright.workbench.bench.Hands;
 import padwright.workbench.bench.OnBench;
-import padwright.workbench.bench.SystemOnBench;
 import padwright.workbench.bench.Workpiece;
 import padwright.workbench.tones.PlainTone;
 import padwright.workbench.tones.Speaker;
@@ -100,9 +99,7 @@ public final class SoundView extends BenchView<SoundControl> implements Hands.Li
 			return;
 		}
 		shown = system;
-		Layout layout = onBench.work().filter(SystemOnBench.class::isInstance)
-				.map(open -> ((SystemOnBench) open).layout()).orElseGet(Layout::empty);
-		sound.session().show(system, layout);
+		sound.session().show(system, onBench.work().map(Workpiece::layout).orElseGet(Layout::empty));
 		wishAll(sound);
 	}
 

@@ -3,6 +3,7 @@ package padwright.workup.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Locale;
 
 import org.junit.jupiter.api.Test;
@@ -16,6 +17,13 @@ class FiguresTest {
 	void decimalsAreWrittenAsTheLanguageWritesThem() {
 		assertEquals("+0.25 1.5 12.3 90.00", Texts.in(Locale.ENGLISH, FiguresTest::figures));
 		assertEquals("+0,25 1,5 12,3 90,00", Texts.in(Locale.GERMAN, FiguresTest::figures));
+	}
+
+	@Test
+	void partsInWholePercentSumToAHundred() {
+		assertEquals(List.of("34 %", "33 %", "33 %"), Figures.percents(List.of(1.0, 1.0, 1.0)));
+		assertEquals(List.of("98 %", "1 %", "1 %", "0 %", "0 %"), Figures.percents(List.of(98.0, 0.5, 0.5, 0.5, 0.5)));
+		assertEquals(List.of("100 %", "0 %"), Figures.percents(List.of(5.0, 0.0)));
 	}
 
 	private static String figures() {

@@ -2,6 +2,7 @@ package padwright.workup.report;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -45,7 +46,10 @@ public final class LeakReport {
 				.words(Messages.of("report.key")).figures(Messages.of("report.leak.before"), Messages.of("report.leak.hole"),
 						Messages.of("report.share"), Messages.of("report.leak.after"), Messages.of("report.leak.hole"),
 						Messages.of("report.leak.rankAfter"));
-		comparison.rows().forEach(row -> row(row, table));
+		List<String> shares = shares();
+		for (int row = 0; row < comparison.rows().size(); row++) {
+			row(comparison.rows().get(row), shares.get(row), table);
+		}
 		table.row("", Messages.of("report.leak.all"), flow(comparison.before().all()),
 				hole(comparison.before().equivalentHole()), "", flow(comparison.after().all()),
 				hole(comparison.after().equivalentHole()), "");
@@ -53,12 +57,18 @@ public final class LeakReport {
 		return table.table();
 	}
 
-	private void row(LeakComparison.Row row, ReportTable.Maker table) {
+	/** Of what leaks before, in whole percent that sum to a hundred; empty where nothing leaks. */
+	private List<String> shares() {
+		List<Double> flows = comparison.rows().stream().map(row -> row.before().flow().expected()).toList();
+		return flows.stream().anyMatch(flow -> flow > 0) ? Figures.percents(flows)
+				: Collections.nCopies(flows.size(), "");
+	}
+
+	private void row(LeakComparison.Row row, String share, ReportTable.Maker table) {
 		LikelyFlow flow = row.before().flow();
 		table.ofKey(row.before().key(), String.valueOf(comparison.before().ranked().indexOf(row.before()) + 1),
 				label(row.before().key()), flow(flow), hole(row.before().equivalentHole()),
-				flow.expected() > 0 ? Figures.percent(flow.expected() / comparison.before().all().expected()) : "",
-				flow(row.after().flow()), hole(row.after().equivalentHole()),
+				flow.expected() > 0 ? share : "", flow(row.after().flow()), hole(row.after().equivalentHole()),
 				String.valueOf(comparison.after().ranked().indexOf(row.after()) + 1));
 	}
 
