@@ -25,6 +25,12 @@ class HoleSectionTest {
 
 	/** So far that a point of the screen is finer than a step. */
 	private static final double ENLARGED = 6;
+	/** Points around a size for the ring of the focus. */
+	private static final int RING = 3;
+	/** What the bore of 19 mm is wide with its knobs, a half knob, and from the end of a line to its middle, mm. */
+	private static final double BORE = 20.1;
+	private static final double KNOB = 0.55;
+	private static final double END = 0.4;
 	private static final String UNDO = "org.eclipse.ui.edit.undo";
 
 	@TempDir
@@ -59,8 +65,9 @@ class HoleSectionTest {
 	private void drag(HoleSize size, String figure) throws Exception {
 		Optional<String> shown = Driver.ui(() -> {
 			Rectangle place = section.place(size).orElseThrow();
-			int x = place.x + place.width - 6;
-			int y = place.y + place.height - 10;
+			double scale = (section.place(HoleSize.BORE).orElseThrow().width - 2 * RING) / BORE;
+			int x = (int) Math.round(place.x + place.width - RING - KNOB * scale);
+			int y = (int) Math.round(place.y + place.height - RING - END * scale);
 			mouse(SWT.MouseDown, x, y);
 			int step = 1;
 			while (step < 400 && !section.editing().figure().equals(Optional.of(figure))) {

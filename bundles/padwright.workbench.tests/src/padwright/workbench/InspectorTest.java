@@ -198,7 +198,7 @@ class InspectorTest {
 			return null;
 		});
 		Driver.waitFor("the joint", () -> inspector.title().equals("Joint head"));
-		assertTrue(Driver.ui(inspector::owner).startsWith("boehm.keys, line 10;"));
+		assertTrue(Driver.ui(inspector::owner).matches("boehm.keys, line \\d+;.*"));
 		fields.type("Bore 1: Diameter", "18.2");
 		notify(fields.field(Text.class, "Bore 1: Diameter"), SWT.DefaultSelection);
 		assertTrue(Driver.text(editor).contains("\tchange joint head bore 18.2 at 30, 19 at 130\n"), Driver.text(editor));
