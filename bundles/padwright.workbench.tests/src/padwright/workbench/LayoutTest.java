@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.Set;
 
 import org.eclipse.core.resources.IResource;
@@ -235,20 +236,24 @@ class LayoutTest {
 
 	private static void typeReadings(KeyTableView view, String readings) throws Exception {
 		Driver.waitFor("the row", () -> view.control().table().getItemCount() == 1);
-		Driver.ui(() -> {
-			Table rows = view.control().table();
-			rows.setSelection(0);
-			Event open = new Event();
-			open.keyCode = SWT.F2;
-			rows.notifyListeners(SWT.KeyDown, open);
-			Text cell = Arrays.stream(rows.getChildren()).filter(Text.class::isInstance).map(Text.class::cast).findFirst()
-					.orElseThrow();
-			cell.setText(readings);
+		Driver.waitFor("a cell that takes what is typed", () -> typeIntoCell(view.control().table(), readings));
+	}
+
+	/** Whether there was one: a table that is shown anew just then closes it. */
+	private static boolean typeIntoCell(Table rows, String readings) {
+		rows.setSelection(0);
+		Event open = new Event();
+		open.keyCode = SWT.F2;
+		rows.notifyListeners(SWT.KeyDown, open);
+		Optional<Text> cell = Arrays.stream(rows.getChildren()).filter(Text.class::isInstance).map(Text.class::cast)
+				.findFirst();
+		cell.ifPresent(text -> {
+			text.setText(readings);
 			Event enter = new Event();
 			enter.detail = SWT.TRAVERSE_RETURN;
 			enter.doit = true;
-			cell.notifyListeners(SWT.Traverse, enter);
-			return null;
+			text.notifyListeners(SWT.Traverse, enter);
 		});
+		return cell.isPresent();
 	}
 }

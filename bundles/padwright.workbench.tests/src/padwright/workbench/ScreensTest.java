@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.Set;
 import java.util.concurrent.locks.LockSupport;
 
+import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.e4.ui.model.application.ui.basic.MPart;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
@@ -48,6 +49,7 @@ class ScreensTest {
 	private static final String THEME = System.getProperty("padwright.theme", "light");
 	/** A drawing or a list is more than a plain ground. */
 	private static final int FEWEST_COLOURS = 8;
+	private static final long LONGEST_WAIT_NS = 20_000_000_000L;
 
 	@TempDir
 	private Path folder;
@@ -137,10 +139,12 @@ class ScreensTest {
 		picture(Driver.ui(ScreensTest::shell), "window");
 	}
 
-	/** Whatever was asked for in the background is drawn when the window has nothing more to do. */
+	/** Whatever was asked for in the background is drawn when neither the window nor a job has more to do, or at last. */
 	static void settle() throws Exception {
-		for (int quiet = 0; quiet < 20;) {
-			quiet = Driver.ui(() -> Driver.display().readAndDispatch()) ? 0 : quiet + 1;
+		long end = System.nanoTime() + LONGEST_WAIT_NS;
+		for (int quiet = 0; quiet < 20 && System.nanoTime() < end;) {
+			boolean busy = Driver.ui(() -> Driver.display().readAndDispatch()) || !Job.getJobManager().isIdle();
+			quiet = busy ? 0 : quiet + 1;
 			LockSupport.parkNanos(10_000_000);
 		}
 	}

@@ -52,6 +52,7 @@ final class RandomModels {
 			Map.entry(StockPackage.Literals.FILM_SET, Set.of("material", "thicknesses")),
 			Map.entry(StockPackage.Literals.FEELER, Set.of("thickness")),
 			Map.entry(KeySystemPackage.Literals.EMBOUCHURE, Set.of("length", "width")),
+			Map.entry(KeySystemPackage.Literals.REVISION, Set.of("date", "changed")),
 			Map.entry(PlanPackage.Literals.PIECE, Set.of("thickness")),
 			Map.entry(StockPackage.Literals.PAPER_WORDS, Set.of("paper", "lines")),
 			Map.entry(PlanPackage.Literals.TENON, Set.of("joint")),

@@ -46,7 +46,7 @@ public enum KeyColumn {
 	/** Columns of words and chances, and of cups, whose heading says millimetres. */
 	private static final Set<KeyColumn> UNITLESS = EnumSet.of(KEY, LEVEL, DONE, AFTER, STATE, CUP, FINDINGS);
 	/** Columns whose texts are to be seen whole. */
-	public static final Set<KeyColumn> WHOLE = Set.of(READINGS, DONE);
+	public static final Set<KeyColumn> WHOLE = EnumSet.of(READINGS, LEVEL, DONE, AFTER);
 
 	private final int width;
 	private final boolean figure;

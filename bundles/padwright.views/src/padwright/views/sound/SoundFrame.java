@@ -73,7 +73,7 @@ record SoundFrame(Palette palette, double left, double top, double width, double
 		return new Drawn(new Line(x(semitone), top, x(semitone), bottom()), style);
 	}
 
-	/** The naturals by their letters, C with its octave. */
+	/** The naturals by their letters, C with its octave; B, only half a tone below that, where there is room for both. */
 	List<Element> names() {
 		List<Element> names = new ArrayList<>();
 		double natural = width / (highest - lowest) * OCTAVE / 7;
@@ -83,7 +83,8 @@ record SoundFrame(Palette palette, double left, double top, double width, double
 			if (isC) {
 				names.add(upright(midi, Style.stroked(faint(), THIN)));
 			}
-			if (note.accidental() == 0 && (isC || natural > LETTER)) {
+			double room = note.letter() == 'B' ? 2 * LETTER : LETTER;
+			if (note.accidental() == 0 && (isC || natural > room)) {
 				names.add(Text.of(isC ? note.toString() : String.valueOf(note.letter()), x(midi), bottom() + SIZE * 1.2,
 						Face.CONDENSED, SIZE).anchored(Anchor.MIDDLE).in(isC ? palette.ink() : palette.quiet()));
 			}

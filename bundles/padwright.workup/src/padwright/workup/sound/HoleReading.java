@@ -65,7 +65,7 @@ final class HoleReading {
 		}
 		Length rim = said(own, keys, EffectiveHole::rimWidth, EffectiveKey::rimWidth).orElse(KeyRim.USUAL_WIDTH);
 		Optional<Cup> cup = key(keys).flatMap(this::cup);
-		said(own, keys, EffectiveHole::undercut, EffectiveKey::undercut).filter(wider -> wider.signum() > 0)
+		said(own, keys, EffectiveHole::undercut, EffectiveKey::undercut)
 				.ifPresent(some -> undercut.add(hole.name()));
 		if (Stream.of(diameter, chimney, hole.at()).allMatch(Optional::isPresent)) {
 			Hole open = Hole.of(hole.name(), hole.at().get(), diameter.get(), chimney.get(), rim);
@@ -75,7 +75,13 @@ final class HoleReading {
 
 	private static Optional<Length> said(Optional<EffectiveHole> own, List<EffectiveKey> keys,
 			Function<EffectiveHole, Optional<Length>> ofHole, Function<EffectiveKey, Optional<Length>> ofKey) {
-		return own.isPresent() ? own.flatMap(ofHole) : keys.stream().flatMap(key -> ofKey.apply(key).stream()).findFirst();
+		Stream<Optional<Length>> said = own.isPresent() ? own.map(ofHole).stream() : keys.stream().map(ofKey);
+		return said.map(HoleReading::positive).flatMap(Optional::stream).findFirst();
+	}
+
+	/** A size of nothing is as good as none; other checks say that it cannot be. */
+	private static Optional<Length> positive(Optional<Length> size) {
+		return size.filter(length -> length.signum() > 0);
 	}
 
 	/** Of several keys over one hole a perforated one, through which it may sound when another is down. */
@@ -88,9 +94,9 @@ final class HoleReading {
 	}
 
 	private Optional<Cup> cup(EffectiveKey key) {
-		Optional<Length> diameter = gaps.need(key.cupDiameter(), key.definition(),
+		Optional<Length> diameter = gaps.need(positive(key.cupDiameter()), key.definition(),
 				Advice.of("sound-size.cup", key.name()));
-		Optional<Length> rise = key.rise().or(() -> key.whole().flatMap(EffectiveKey::rise));
+		Optional<Length> rise = positive(key.rise().or(() -> key.whole().flatMap(EffectiveKey::rise)));
 		if (rise.isEmpty()) {
 			assumedRises.add(key.name());
 		}
@@ -98,9 +104,9 @@ final class HoleReading {
 		if (!isPerforated(key)) {
 			return diameter.map(wide -> Cup.plain(wide, high));
 		}
-		Optional<Length> opening = gaps.need(key.perforation(), key.definition(),
+		Optional<Length> opening = gaps.need(positive(key.perforation()), key.definition(),
 				Advice.of("sound-size.perforation", key.name()));
 		return diameter.flatMap(wide -> opening
-				.map(through -> Cup.perforated(wide, high, through, key.cupDepth().orElse(USUAL_DEPTH))));
+				.map(through -> Cup.perforated(wide, high, through, positive(key.cupDepth()).orElse(USUAL_DEPTH))));
 	}
 }
