@@ -194,7 +194,6 @@ class LayoutTest {
 		Files.writeString(driver.path(MINE), BOTH);
 		driver.file(MINE).refreshLocal(IResource.DEPTH_ZERO, null);
 		InspectorView inspector = (InspectorView) Driver.view(InspectorView.ID);
-		KeyTableView table = (KeyTableView) Driver.view(KeyTableView.ID);
 		Drawing mine = Drawing.of(driver, MINE, "Mine");
 		PlanEditor editor = driver.open(MINE);
 		String first = Driver.text(editor);
@@ -216,7 +215,7 @@ class LayoutTest {
 				return null;
 			});
 			mine.expect("play 0." + (10 + round));
-			typeReadings(table, (round + 1) + " . . .");
+			typeReadings((round + 1) + " . . .");
 			mine.expect("felt " + (round + 1) + " . . . thou");
 		}
 		Driver.view(LayoutView.ID);
@@ -234,7 +233,8 @@ class LayoutTest {
 		assertEquals(last, mine.text());
 	}
 
-	private static void typeReadings(KeyTableView view, String readings) throws Exception {
+	private static void typeReadings(String readings) throws Exception {
+		KeyTableView view = (KeyTableView) Driver.view(KeyTableView.ID);
 		Driver.waitFor("the row", () -> view.control().table().getItemCount() == 1);
 		Driver.waitFor("a cell that takes what is typed", () -> typeIntoCell(view.control().table(), readings));
 	}

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.io.StringWriter;
 import java.util.List;
 import java.util.Optional;
@@ -167,7 +166,7 @@ class SoundSessionTest {
 	}
 
 	@Test
-	void theDrawingNamesEveryNote() throws IOException {
+	void theDrawingNamesEveryNote() {
 		for (double aspect : new double[] { 0.5, 1, 3 }) {
 			StringWriter svg = new StringWriter();
 			SvgWriter.write(svg, SoundScene.draw(session, Palette.dark(), aspect));

@@ -83,7 +83,7 @@ record SoundFrame(Palette palette, double left, double top, double width, double
 			if (isC) {
 				names.add(upright(midi, Style.stroked(faint(), THIN)));
 			}
-			double room = note.letter() == 'B' ? 2 * LETTER : LETTER;
+			double room = note.letter() == 'B' ? 4 * LETTER : LETTER;
 			if (note.accidental() == 0 && (isC || natural > room)) {
 				names.add(Text.of(isC ? note.toString() : String.valueOf(note.letter()), x(midi), bottom() + SIZE * 1.2,
 						Face.CONDENSED, SIZE).anchored(Anchor.MIDDLE).in(isC ? palette.ink() : palette.quiet()));

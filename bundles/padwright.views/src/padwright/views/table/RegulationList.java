@@ -73,11 +73,21 @@ public final class RegulationList extends Composite {
 		int top = table.getTopIndex();
 		table.removeAll();
 		state.rows().forEach(this::add);
+		widen();
 		table.setTopIndex(top);
 		note.setText(state.note());
 		selected.ifPresent(this::select);
 		tell();
 		layout();
+	}
+
+	/** Makes columns so wide that what is to be done is seen whole; one that was drawn wider stays. */
+	private void widen() {
+		for (TableColumn column : table.getColumns()) {
+			int before = column.getWidth();
+			column.pack();
+			column.setWidth(Math.max(before, column.getWidth()));
+		}
 	}
 
 	/** Told what is done whenever a coupling is ticked off or no longer is. */

@@ -1,6 +1,5 @@
 package padwright.language.ide.server;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
