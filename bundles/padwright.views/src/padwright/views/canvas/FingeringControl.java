@@ -152,7 +152,7 @@ public final class FingeringControl extends DrawingControl {
 	@Override
 	void redrawn() {
 		LayoutPicture picture = LayoutPicture.of(session.layout(), session.motion());
-		canvas().setSource(aspect -> LayoutScene.draw(picture.lettered(canvas().lettering(LayoutControl.LETTERING)), palette()));
+		canvas().setSource(aspect -> LayoutScene.draw(picture.lettered(canvas().readable()), palette()));
 		touches.forEach(this::show);
 		bar().enable(write, session.layout().isEditable());
 		tell(words());

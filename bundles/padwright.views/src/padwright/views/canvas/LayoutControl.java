@@ -37,8 +37,6 @@ public final class LayoutControl extends DrawingControl {
 
 	/** How near a place must be to be meant, in points. */
 	private static final double REACH = 6;
-	/** How many times as large as on paper letters become at most. */
-	static final double LETTERING = 3;
 
 	private final LayoutEditing editing = new LayoutEditing(new Changes());
 	private final Map<LayoutTool, Button> tools = new EnumMap<>(LayoutTool.class);
@@ -87,7 +85,7 @@ public final class LayoutControl extends DrawingControl {
 
 	/** The drawing as it is seen. */
 	public Scene scene(Palette inks) {
-		return LayoutScene.draw(editing.picture(), inks);
+		return LayoutScene.draw(editing.picture().lettered(canvas().readable()), inks);
 	}
 
 	/** Where a place of the unrolled tube is in the drawing's window. */
@@ -147,12 +145,12 @@ public final class LayoutControl extends DrawingControl {
 	void redrawn() {
 		LayoutPicture picture = editing.picture();
 		if (editing.isDragging()) {
-			LayoutPicture read = picture.lettered(canvas().lettering(LETTERING));
+			LayoutPicture read = picture.lettered(canvas().readable());
 			canvas().setMoving(() -> LayoutScene.still(read, palette()), LayoutScene.moving(read, palette()));
 			tell(words());
 			return;
 		}
-		canvas().setSource(aspect -> LayoutScene.draw(picture.lettered(canvas().lettering(LETTERING)), palette()));
+		canvas().setSource(aspect -> LayoutScene.draw(picture.lettered(canvas().readable()), palette()));
 		focusOnChoice();
 		tools.forEach((tool, button) -> {
 			button.setSelection(tool == editing.tool());
