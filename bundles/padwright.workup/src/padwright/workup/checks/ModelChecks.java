@@ -17,8 +17,8 @@ public final class ModelChecks {
 
 	private static final List<Check<?>> OWN = ServiceLoader.load(Check.class, ModelChecks.class.getClassLoader()).stream()
 			.<Check<?>>map(ServiceLoader.Provider::get).toList();
-	@SuppressWarnings("rawtypes")
-	private static final List<Added<Check>> ADDED = Extensions.installed().of(Check.class);
+	private static final List<Added<Check<?>>> ADDED = Extensions.installed().of(Check.class).stream()
+			.map(added -> new Added<Check<?>>(added.jar(), added.thing())).toList();
 
 	/** Most checks are for one kind of thing, and there are many things. */
 	private static final ClassValue<List<Check<?>>> BY_KIND = new ClassValue<>() {
@@ -60,7 +60,7 @@ public final class ModelChecks {
 		for (Check<?> check : BY_KIND.get(thing.getClass())) {
 			check.checkSubject(thing, findings);
 		}
-		for (@SuppressWarnings("rawtypes") Added<Check> added : ADDED) {
+		for (Added<Check<?>> added : ADDED) {
 			if (added.thing().isFor(thing.getClass())) {
 				Extensions.installed().use(added, () -> added.thing().checkSubject(thing, findings));
 			}
