@@ -49,10 +49,19 @@ class GuidePageTest {
 
 	@Test
 	void tablesListsAndCodeKeepTheirForm() {
-		GuidePage page = GuidePage.of("<body><h2>A row</h2><p>One  two\nthree <code>a &lt; b</code></p>"
-				+ "<pre>key F\n  felt</pre><table><tr><td>fit</td><td>pad</td></tr></table><ul><li>x</li></ul></body>");
+		GuidePage page = GuidePage.of("<body><nav><ul><li>no</li></ul></nav><main><h2 id=\"row\">A row</h2>"
+				+ "<p>One  two\nthree <code>a &lt; b</code></p><pre>key F\n  felt</pre><table><tr><td>fit</td><td>pad</td>"
+				+ "</tr></table><ul><li>x</li></ul></main><footer>no</footer></body>");
 		assertEquals("A row\n\nOne two three a < b\n\nkey F\n  felt\n\nfit\tpad\n\n\u2022 x\n", page.text());
-		assertEquals(0, page.heading("A row").orElseThrow());
+		assertEquals(0, page.heading("row").orElseThrow());
+	}
+
+	@Test
+	void everyPlaceThatHelpLeadsToIsThere() throws IOException {
+		for (GuideHandler.Place place : GuideHandler.places().toList()) {
+			GuidePage page = GuidePage.of(Files.readString(GUIDE.resolve(place.page())));
+			assertTrue(place.anchor().isEmpty() || page.heading(place.anchor()).isPresent(), place.toString());
+		}
 	}
 
 	/** F1 opens it where it speaks of what is being done. */

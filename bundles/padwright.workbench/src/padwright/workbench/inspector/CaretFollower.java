@@ -100,7 +100,7 @@ final class CaretFollower implements IPartListener2, ISelectionListener {
 	private void read() {
 		Optional<String> read = uri;
 		Optional<XtextResource> found = read.flatMap(
-				open -> LanguageSession.get().running().flatMap(server -> Answers.await(server.snapshot(open))));
+				open -> LanguageSession.get().running().flatMap(server -> Answers.await(() -> server.snapshot(open))));
 		Display display = window.getWorkbench().getDisplay();
 		found.filter(document -> !display.isDisposed()).ifPresent(document -> display.asyncExec(() -> {
 			if (uri.equals(read)) {
