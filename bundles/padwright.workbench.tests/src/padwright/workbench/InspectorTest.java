@@ -203,4 +203,37 @@ class InspectorTest {
 		notify(fields.field(Text.class, "Bore 1: Diameter"), SWT.DefaultSelection);
 		assertTrue(Driver.text(editor).contains("\tchange joint head bore 18.2 at 30, 19 at 130\n"), Driver.text(editor));
 	}
+
+	private PlanEditor inherited(String key) throws Exception {
+		PlanEditor editor = bench.open("systems/boehm-b-foot.keys");
+		Bench onBench = Driver.ui(() -> Bench.of(Driver.page().getWorkbenchWindow()));
+		Driver.waitFor("the system", () -> onBench.shown().work().flatMap(Workpiece::keySystem)
+				.filter(system -> system.getName().equals("BoehmB")).isPresent());
+		Driver.ui(() -> {
+			onBench.choosePart(onBench.shown().work().orElseThrow().keySystem().orElseThrow().getBase().getKeys().stream()
+					.filter(each -> each.getName().equals(key)).findFirst().orElseThrow());
+			return null;
+		});
+		return editor;
+	}
+
+	/** A coupling that a heir changes is said in its change, which the form goes on with, until it is taken back. */
+	@Test
+	void everyClauseOfAnInheritedCouplingIsChangedHereAndTakenBack() throws Exception {
+		PlanEditor editor = inherited("A");
+		String before = Driver.text(editor);
+		Driver.waitFor("the key", () -> inspector.title().equals("Key A"));
+		fields.type("Closes 1: Ratio", "0.75");
+		notify(fields.field(Text.class, "Closes 1: Ratio"), SWT.DefaultSelection);
+		Driver.waitFor("the change", () -> Driver.document(editor).get()
+				.contains("\tchange A closes As through screw \"UNM 1.00\" ratio 0.75\n"));
+		Driver.waitFor("the form of the change", () -> inspector.isCurrent()
+				&& inspector.owner().contains("boehm-b-foot.keys"));
+		fields.choose("Closes 1: Adjuster: Through", "felt");
+		Driver.waitFor("what it is through", () -> Driver.document(editor).get()
+				.contains("\tchange A closes As through felt \"UNM 1.00\" ratio 0.75\n"));
+		Driver.waitFor("the new text", inspector::isCurrent);
+		press("As inherited");
+		Driver.waitFor("as before", () -> Driver.document(editor).get().equals(before));
+	}
 }
