@@ -26,7 +26,7 @@ class GuideFrameTest {
 			earlier.filter(Files::isRegularFile).forEach(file -> file.toFile().delete());
 		}
 		boolean same = true;
-		for (GuideLanguage language : List.of(GuideLanguage.ENGLISH)) {
+		for (GuideLanguage language : GuideLanguage.values()) {
 			GuideFrame frame = new GuideFrame(language);
 			same &= holds(language.folder().resolve(GuideWords.FILE), GuideWords.of(language));
 			for (Path page : language.files()) {
@@ -47,7 +47,7 @@ class GuideFrameTest {
 	}
 
 	@ParameterizedTest
-	@EnumSource(names = "ENGLISH")
+	@EnumSource
 	void theContentsNameEveryPageOnce(GuideLanguage language) {
 		List<String> named = new GuideFrame(language).files();
 		List<String> there = language.files().stream().map(page -> page.getFileName().toString()).toList();
