@@ -3,7 +3,10 @@ package padwright.commands;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -31,11 +34,15 @@ final class Padwright implements Runnable {
 			DiagnoseCommand.class, ForecastCommand.class, StockCommand.class, QuoteCommand.class, NextCommand.class,
 			MoneyCommand.class, SearchCommand.class, EstimateCommand.class, InvoiceCommand.class, LearnCommand.class, SheetCommand.class,
 			NotesCommand.class, SoundCommand.class, ChooseCommand.class, CompareCommand.class, HandbackCommand.class,
-			HistoryCommand.class, ExportCommand.class, ImportCommand.class, MergeCommand.class, ServeCommand.class,
-			PrepareCommand.class, CompletionCommand.class);
+			HistoryCommand.class, ReportCommand.class, PaperCommand.class, ExportCommand.class, ImportCommand.class,
+			MergeCommand.class, ServeCommand.class, PrepareCommand.class, CompletionCommand.class);
 
 	@Spec
 	private CommandSpec spec;
+
+	@Option(names = "--language", paramLabel = "LANGUAGE", scope = ScopeType.INHERIT,
+			description = "Language of papers, reports and findings: en or de (default: English; papers in that of the machine).")
+	private String language;
 
 	/**
 	 * What parses these arguments. Where the first names a command or asks for the version, other commands are left out:
@@ -55,6 +62,11 @@ final class Padwright implements Runnable {
 		Map<String, Class<?>> commands = new LinkedHashMap<>();
 		COMMANDS.forEach(command -> commands.put(command.getAnnotation(Command.class).name(), command));
 		return commands;
+	}
+
+	/** As it was asked for. */
+	Optional<String> language() {
+		return Optional.ofNullable(language);
 	}
 
 	@Override

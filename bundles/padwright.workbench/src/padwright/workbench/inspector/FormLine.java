@@ -26,6 +26,12 @@ record FormLine(String label, List<Optional<FormCell>> cells, List<String> headi
 				Optional.empty());
 	}
 
+	/** One of several lines about a part, whose own line stands above. */
+	static FormLine under(FormCell cell, String label) {
+		return new FormLine("    " + label, List.of(Optional.of(cell)), List.of(), FieldWords.unit(cell.field()),
+				Optional.empty());
+	}
+
 	static FormLine headings(String label, List<String> headings) {
 		return new FormLine(label, List.of(), headings, "", Optional.empty());
 	}
@@ -44,8 +50,8 @@ record FormLine(String label, List<Optional<FormCell>> cells, List<String> headi
 
 	/** What lines have in common that are drawn by the same controls. */
 	List<Object> shape() {
-		Stream<Object> shapes = cells.stream().map(cell -> cell.<Object>map(shown -> List.of(shown.name(),
-				shown.field().isEditable(), shown.field().element().eClass())).orElse(""));
+		Stream<Object> shapes = cells.stream().map(cell -> cell.<Object>map(
+				shown -> List.of(shown.name(), shown.field().element().eClass())).orElse(""));
 		return List.of(label, headings, shapes.toList(), listed.map(row -> row.rows().size()).orElse(0));
 	}
 }
