@@ -3,7 +3,6 @@ package padwright.engine.acoustics;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 
 import org.hipparchus.complex.Complex;

@@ -17,6 +17,7 @@ import padwright.paper.card.CardLevel;
 import padwright.paper.card.CardNote;
 import padwright.paper.card.CardStep;
 import padwright.paper.card.CardWork;
+import padwright.paper.words.Messages;
 import padwright.workup.inspection.RecommendedWork;
 import padwright.workup.job.DoneAtKey;
 import padwright.workup.parts.RowWork;
@@ -100,7 +101,7 @@ final class SolvedKey {
 
 	private static String gap(GapBand band) {
 		ClockHour hour = PadGap.widest(band);
-		return GapWords.range(band, hour) + " at " + hour;
+		return Messages.of("card.gapAt", GapWords.range(band, hour), hour);
 	}
 
 	private Optional<String> after(RoundEffect effect) {

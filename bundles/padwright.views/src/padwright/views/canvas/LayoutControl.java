@@ -31,7 +31,7 @@ import padwright.views.layout.LayoutTool;
 /**
  * The layout of a system to be drawn in: tools above, the drawing, and what is being done below. Letters take the tools,
  * Enter places or couples, Ctrl with the arrows moves by a tenth of a millimetre or a degree (with Shift by ten times that),
- * F2 renames, Delete deletes.
+ * F2 renames, Delete deletes, I makes what is changed here as it is inherited.
  */
 public final class LayoutControl extends DrawingControl {
 

@@ -75,9 +75,10 @@ record LayoutDimensions(LayoutPicture picture, Palette palette) {
 				line(left, y, right, y, thin), line(left, y - 4, left, y + 1, thin), line(right, y - 4, right, y + 1, thin),
 				arrow(left, y, 1), arrow(right, y, -1)));
 		boolean fits = width + 5 < right - left;
-		elements.add((fits ? Text.of(text, (left + right) / 2, y - size() * 0.27, Face.CONDENSED, size()).anchored(Anchor.MIDDLE)
-				: Text.of(text, narrow == Anchor.END ? right - NEAR * size() : left + NEAR * size(), y + size() * 1.13, Face.CONDENSED, size())
-						.anchored(narrow)).in(palette.accent()));
+		double beside = narrow == Anchor.END ? right - NEAR * size() : left + NEAR * size();
+		Text figure = fits ? Text.of(text, (left + right) / 2, y - size() * 0.27, Face.CONDENSED, size()).anchored(Anchor.MIDDLE)
+				: Text.of(text, beside, y + size() * 1.13, Face.CONDENSED, size()).anchored(narrow);
+		elements.add(figure.in(palette.accent()));
 		return elements;
 	}
 

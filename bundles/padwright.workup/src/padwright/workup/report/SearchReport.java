@@ -17,6 +17,7 @@ import padwright.model.systems.EffectiveSystem;
 import padwright.workup.job.JobRecord;
 import padwright.workup.job.WaitWords;
 import padwright.workup.parts.Labels;
+import padwright.workup.words.Days;
 import padwright.workup.words.Messages;
 
 /** The plans of a shop in which something is said: a serial, a player, an instrument, a day, a finding. */
@@ -81,7 +82,7 @@ public final class SearchReport {
 				EffectiveSystem.lineage(plan.getSystem()).stream().reduce((outer, inner) -> inner).map(Labels::of).orElse(""),
 				said(plan.getSerial()),
 				Optional.ofNullable(plan.getPlayer()).map(player -> said(player.getName())).orElse(""),
-				plan.getDate() == null ? "" : plan.getDate().toString());
+				plan.getDate() == null ? "" : Days.of(plan.getDate()));
 	}
 
 	private static String said(String text) {

@@ -17,7 +17,7 @@ import padwright.model.stock.Backing;
 import padwright.model.stocks.PadFigures;
 import padwright.workup.checks.Severity;
 import padwright.workup.service.KeyJob;
-import padwright.workup.words.GapWords;
+import padwright.workup.words.LengthWords;
 import padwright.workup.words.Messages;
 
 /**
@@ -110,9 +110,9 @@ public final class HeightWork {
 		HeightTolerance off = tolerance();
 		return off.worstCase().signum() == 0 ? Optional.empty()
 				: Optional.of(off.worstCase().equals(off.rootSumSquare())
-						? Messages.of("height.tolerance.one", GapWords.tenths(off.worstCase()))
-						: Messages.of("height.tolerance", GapWords.tenths(off.worstCase()),
-								GapWords.tenths(off.rootSumSquare())));
+						? Messages.of("height.tolerance.one", LengthWords.roughWithUnit(off.worstCase()))
+						: Messages.of("height.tolerance", LengthWords.roughWithUnit(off.worstCase()),
+								LengthWords.rough(off.rootSumSquare())));
 	}
 
 	/** Whether the pad's own thickness was measured. */
