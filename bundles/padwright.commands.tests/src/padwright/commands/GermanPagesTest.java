@@ -30,6 +30,8 @@ class GermanPagesTest {
 	private static final List<String> WORDS = List.of("padwright/paper/words/messages", "padwright/workup/words/messages");
 	private static final Pattern WORD = Pattern.compile("[\\p{L}]{3,}");
 	private static final Pattern SAID = Pattern.compile("<(?:text|title|desc)[^>]*>([^<]*)<");
+	/** The name of a thread has a point in every language. */
+	private static final Pattern THREAD = Pattern.compile("UNM [\\d.]+");
 	/** A figure with a point; days have two. */
 	private static final Pattern POINT = Pattern.compile("(?<![\\d.])\\d+\\.\\d+(?![\\d.])");
 
@@ -96,7 +98,7 @@ class GermanPagesTest {
 	@ParameterizedTest
 	@ValueSource(strings = { "leak plans/first.plan --notes", "drift plans/whole-job.plan", "money plans/whole-job.plan",
 			"money plans", "next plans", "stock plans", "forecast plans", "diagnose plans/first.plan --bad D4",
-			"quote plans/first.plan --minutes 90 --rate 60 --tax 19", "search plans new", "sound systems/alto.keys --holes",
+			"quote plans/first.plan --minutes 90 --rate 60 --tax 19", "search plans E-402", "sound systems/alto.keys --holes",
 			"compare plans/yearly/2023-yearly.plan plans/yearly/2024-yearly.plan" })
 	void aReportIsGermanThroughout(String command) {
 		assertGerman(run(command).out());
@@ -114,7 +116,7 @@ class GermanPagesTest {
 		Set<String> left = words(said);
 		left.retainAll(english);
 		assertEquals(Set.of(), left, said);
-		assertEquals(List.of(), POINT.matcher(said).results().map(found -> found.group()).toList(), said);
+		assertEquals(List.of(), POINT.matcher(THREAD.matcher(said).replaceAll("")).results().map(found -> found.group()).toList(), said);
 	}
 
 	@Test

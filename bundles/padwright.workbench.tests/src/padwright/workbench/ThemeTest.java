@@ -89,15 +89,21 @@ class ThemeTest {
 	}
 
 	private static void change(String picture) throws Exception {
+		boolean dark = isDark();
 		Driver.command(CHANGE);
+		Driver.waitFor("the other theme", () -> isDark(lists(shell())) != dark);
 		ScreensTest.settle();
 		ScreensTest.picture(Driver.ui(ThemeTest::shell), picture);
 	}
 
 	/** By the text of the plan, which the platform paints. */
 	private static boolean isDark() throws Exception {
-		return Driver.ui(() -> lists(shell()).stream().filter(StyledText.class::isInstance).filter(Control::isVisible)
-				.allMatch(text -> brightness(text.getBackground().getRGB()) < MIDDLE));
+		return Driver.ui(() -> isDark(lists(shell())));
+	}
+
+	private static boolean isDark(List<Control> lists) {
+		return lists.stream().filter(StyledText.class::isInstance)
+				.allMatch(text -> brightness(text.getBackground().getRGB()) < MIDDLE);
 	}
 
 	private static float brightness(RGB colour) {

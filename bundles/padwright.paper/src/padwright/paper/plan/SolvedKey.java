@@ -76,7 +76,7 @@ final class SolvedKey {
 
 	/** The shims that the plan notes, else those that were solved. */
 	private Optional<CardHeight> height() {
-		Optional<Length> target = HeightWork.of(job).map(HeightWork::target);
+		Optional<Length> target = HeightWork.of(job).map(work -> work.shown().sum());
 		return work.stackNoted() || solution.height().isPresent() ? Optional.of(new CardHeight(target, work.stack(),
 				HeightWork.of(job).flatMap(HeightWork::toleranceWords).orElse("")))
 				: Optional.empty();

@@ -17,18 +17,14 @@ import padwright.language.edit.ListRows;
 record FormLine(String label, List<Optional<FormCell>> cells, List<String> headings, String unit,
 		Optional<Listed> listed) {
 
+	private static final String INDENT = "    ";
+
 	/** A row of a list. */
 	record Listed(ListRows rows, int row) {
 	}
 
 	static FormLine of(FormCell cell) {
 		return new FormLine(cell.name(), List.of(Optional.of(cell)), List.of(), FieldWords.unit(cell.field()),
-				Optional.empty());
-	}
-
-	/** One of several lines about a part, whose own line stands above. */
-	static FormLine under(FormCell cell, String label) {
-		return new FormLine("    " + label, List.of(Optional.of(cell)), List.of(), FieldWords.unit(cell.field()),
 				Optional.empty());
 	}
 
@@ -42,6 +38,12 @@ record FormLine(String label, List<Optional<FormCell>> cells, List<String> headi
 
 	static FormLine listed(String label, List<FormCell> cells, Listed row) {
 		return new FormLine(label, cells.stream().map(Optional::of).toList(), List.of(), "", Optional.of(row));
+	}
+
+	/** The same below the line of the part that it is about, whose name it need not say again. */
+	FormLine under(String part) {
+		String rest = label.startsWith(part + ": ") ? label.substring(part.length() + 2) : label;
+		return new FormLine(INDENT + rest, cells, headings, unit, listed);
 	}
 
 	boolean isSingle() {

@@ -88,7 +88,7 @@ final class FormLines {
 				add(Messages.get("inspector.row", name, row + 1), new FormLine.Listed(rows.get(), row), to);
 			}
 		} else {
-			to.add(of.isEmpty() ? FormLine.of(cell(name, field)) : FormLine.under(cell(name, field), FieldWords.name(field)));
+			to.add(FormLine.of(cell(name, field)));
 		}
 	}
 
@@ -98,7 +98,11 @@ final class FormLines {
 		int beside = row.rows().isInOneLine() ? fields.size() : 1;
 		to.add(FormLine.listed(label, fields.stream().limit(beside)
 				.map(field -> cell(Messages.get("inspector.part", label, FieldWords.attribute(field)), field)).toList(), row));
-		fields.stream().skip(beside).forEach(field -> add(label, field, to));
+		fields.stream().skip(beside).forEach(field -> {
+			int lines = to.size();
+			add(label, field, to);
+			to.subList(lines, to.size()).replaceAll(line -> line.under(label));
+		});
 	}
 
 	private FormCell cell(String name, ElementField field) {

@@ -14,7 +14,7 @@ public final class DarkThemeHandler extends AbstractHandler {
 	@Override
 	public Object execute(ExecutionEvent event) {
 		IThemeEngine engine = Themes.engine(Display.getCurrent());
-		engine.setTheme(Themes.isDark(engine) ? LIGHT : DARK, true);
+		ThemeChange.to(Themes.isDark(engine) ? LIGHT : DARK, Display.getCurrent(), engine, Themes.broker());
 		return null;
 	}
 }

@@ -19,6 +19,7 @@ import padwright.workup.checks.Severity;
 import padwright.workup.service.KeyJob;
 import padwright.workup.words.LengthWords;
 import padwright.workup.words.Messages;
+import padwright.workup.words.RoughSum;
 
 /**
  * What the full shims under one pad have to sum to. Where the depth of the cup and the thickness of the pad are known,
@@ -72,6 +73,17 @@ public final class HeightWork {
 	/** The parts of the target; nothing where it is the empty-cup gap alone. */
 	public Optional<HeightEquation> equation() {
 		return equation;
+	}
+
+	/** The parts of the target and the target, no finer than they are known; disc and pad below zero. */
+	public RoughSum shown() {
+		return RoughSum.of(equation.map(parts -> List.of(parts.cupDepth(), parts.emptyGap(), parts.seat(),
+				parts.backing().negated(), parts.pad().negated())).orElseGet(() -> List.of(target)));
+	}
+
+	/** By how much full shims are too high, or below zero too low, as it is shown beside {@link #shown()}. */
+	public Length shownError(Length stack) {
+		return stack.minus(shown().sum());
 	}
 
 	/** What the target rests on, in words. */

@@ -3,6 +3,8 @@ package padwright.workup.words;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
 
+import java.math.BigDecimal;
+
 /**
  * Lengths for people, in the unit that is shown and with the decimal sign of the language. No screen or page writes a
  * length for people in any other way; what goes into a text keeps the point of the grammar.
@@ -46,11 +48,25 @@ public final class LengthWords {
 
 	/** Without the unit, to about a tenth of a thou: what feelers, and sums of parts with a tolerance, tell. */
 	public static String rough(Length length) {
-		return written(length, switch (ShownUnit.now()) {
+		return written(length, roughDecimals());
+	}
+
+	private static int roughDecimals() {
+		return switch (ShownUnit.now()) {
 		case THOU -> 1;
 		case MILLIMETRE -> 3;
 		case MICROMETRE -> 0;
-		});
+		};
+	}
+
+	/** The length that {@link #rough(Length)} shows. */
+	public static Length roughly(Length length) {
+		return Length.of(length.in(ShownUnit.now(), roughDecimals()), ShownUnit.now());
+	}
+
+	/** From one length that {@link #rough(Length)} shows to the next. */
+	static Length roughStep() {
+		return Length.of(BigDecimal.ONE.movePointLeft(roughDecimals()), ShownUnit.now());
 	}
 
 	/** As {@link #rough(Length)} with the unit. */
