@@ -70,7 +70,7 @@ class ExchangeCommandsTest {
 		Path json = CommandRun.write(folder, "bad.json", "{\"format\": \"padwright/2\",\n\"plan\": []}");
 		assertRefused("bad.json:2 was not taken over: Document has no \"plan\"; did you mean \"plans\"", "import", json,
 				"-o", folder.resolve("bad.plan"));
-		assertRefused("is no .json, .csv or .xmi file", "import", shop.plan("P", ""));
+		assertRefused("is none of .json, .csv, .xmi", "import", shop.plan("P", ""));
 		assertRefused("does not exist", "import", folder.resolve("none.json"));
 		assertRefused("is not UTF-8", "import", Files.write(folder.resolve("latin.csv"), new byte[] { 'a', (byte) 0xE4 }));
 		assertRefused("name a .keys", "export");

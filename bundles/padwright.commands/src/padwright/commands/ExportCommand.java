@@ -9,12 +9,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 
+import padwright.exchange.AddedFormats;
 import padwright.exchange.Exchange;
 import padwright.exchange.Format;
 import padwright.exchange.json.JsonExchange;
 import padwright.exchange.tree.ExchangeException;
 import padwright.language.files.SafeFile;
 import padwright.language.shop.ShopFinding;
+import padwright.model.plan.Document;
 import padwright.workup.checks.IssueCodes;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -34,9 +36,9 @@ final class ExportCommand implements Callable<Integer> {
 	@Parameters(arity = "0..1", paramLabel = "FILE", description = "A .keys, .stock or .plan file.")
 	private Path file;
 
-	@Option(names = "--to", paramLabel = "FORMAT",
-			description = "${COMPLETION-CANDIDATES} (default: as the output is called, else JSON).")
-	private Format format;
+	@Option(names = "--to", paramLabel = "FORMAT", completionCandidates = FormatNames.class,
+			description = "${COMPLETION-CANDIDATES} (default: as the output is called, else json).")
+	private String format;
 
 	@Option(names = { "-o", "--output" }, paramLabel = "OUT", description = "File to write (default: to the console).")
 	private Path output;
@@ -79,16 +81,22 @@ final class ExportCommand implements Callable<Integer> {
 
 	private String content(LoadedShop shop) {
 		try {
-			return Language.services().getInstance(Exchange.class).write(
-					shop.shop().document(shop.file()).orElseThrow(() -> new InputException(file, "is empty")), format());
+			Document document = shop.shop().document(shop.file()).orElseThrow(() -> new InputException(file, "is empty"));
+			String name = formatName();
+			Optional<Format> own = Format.byName(name);
+			return own.isPresent() ? Language.services().getInstance(Exchange.class).write(document, own.get())
+					: AddedFormats.installed().write(document, name);
 		} catch (ExchangeException refused) {
 			throw new InputException(file, "was not written: " + refused.getMessage());
 		}
 	}
 
-	private Format format() {
-		return Optional.ofNullable(format).or(() -> Optional.ofNullable(output).map(Path::toString).flatMap(Format::ofFile))
-				.orElse(Format.JSON);
+	private String formatName() {
+		if (format == null) {
+			return Optional.ofNullable(output).flatMap(FormatNames::ofFile).orElse(Format.JSON.extension());
+		}
+		return FormatNames.known(format).orElseThrow(() -> new ParameterException(spec.commandLine(),
+				"'" + format + "' is not one of " + String.join(", ", new FormatNames())));
 	}
 
 	private int print(String content) {

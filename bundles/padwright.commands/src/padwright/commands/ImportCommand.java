@@ -12,9 +12,11 @@ import java.util.concurrent.Callable;
 import org.eclipse.xtext.conversion.IValueConverterService;
 
 import padwright.engine.length.LengthUnit;
+import padwright.exchange.AddedFormats;
 import padwright.exchange.Exchange;
 import padwright.exchange.Format;
 import padwright.exchange.Imported;
+import padwright.exchange.readings.KeyReadings;
 import padwright.exchange.readings.ReadingsEdits;
 import padwright.exchange.readings.ReadingsTable;
 import padwright.exchange.tree.ExchangeException;
@@ -70,6 +72,10 @@ final class ImportCommand implements Callable<Integer> {
 	@Option(names = "--into", paramLabel = "PLAN", description = "Put readings into the rows of this .plan file.")
 	private Path plan;
 
+	@Option(names = "--from", paramLabel = "SOURCE",
+			description = "Readings as the source of this name writes them, which an extension adds (default: a table).")
+	private String source;
+
 	@Option(names = "--unit", paramLabel = "UNIT", converter = Unit.class,
 			completionCandidates = Symbols.class,
 			description = "${COMPLETION-CANDIDATES}: the unit of readings that have none.")
@@ -85,6 +91,9 @@ final class ImportCommand implements Callable<Integer> {
 	public Integer call() {
 		if (plan != null && output != null) {
 			throw new ParameterException(spec.commandLine(), "readings go into the plan: leave --output out");
+		}
+		if (plan == null && source != null) {
+			throw new ParameterException(spec.commandLine(), "name the plan that the readings go into: --into PLAN");
 		}
 		try {
 			String content = SourceText.read(file);
@@ -103,9 +112,7 @@ final class ImportCommand implements Callable<Integer> {
 	}
 
 	private void takeOver(String content) throws ExchangeException {
-		Format format = Format.ofFile(file.toString())
-				.orElseThrow(() -> new InputException(file, "is no .json, .csv or .xmi file"));
-		Imported imported = Language.services().getInstance(Exchange.class).read(content, format);
+		Imported imported = imported(content);
 		Path target = Optional.ofNullable(output).orElseGet(() -> target(imported));
 		byte[] text = imported.text().getBytes(StandardCharsets.UTF_8);
 		try {
@@ -122,6 +129,14 @@ final class ImportCommand implements Callable<Integer> {
 		spec.commandLine().getOut().println(ShownPath.of(target));
 	}
 
+	private Imported imported(String content) throws ExchangeException {
+		String name = FormatNames.ofFile(file).orElseThrow(
+				() -> new InputException(file, "is none of ." + String.join(", .", new FormatNames())));
+		Optional<Format> own = Format.byName(name);
+		return own.isPresent() ? Language.services().getInstance(Exchange.class).read(content, own.get())
+				: AddedFormats.installed().read(content, name);
+	}
+
 	private Path target(Imported imported) {
 		String name = file.getFileName().toString();
 		return Path.of(name.substring(0, name.lastIndexOf('.')) + "." + imported.extension());
@@ -129,7 +144,7 @@ final class ImportCommand implements Callable<Integer> {
 
 	private void putReadings(String content) throws ExchangeException {
 		LoadedShop shop = LoadedShop.around(plan);
-		List<TextEdit> edits = ReadingsEdits.of(shop.plan(), ReadingsTable.read(content, Optional.ofNullable(unit)),
+		List<TextEdit> edits = ReadingsEdits.of(shop.plan(), readings(content),
 				Language.services().getInstance(IValueConverterService.class), replace);
 		try {
 			PlanFile.Written written = PlanFile.write(Language.services(), shop.shop(), shop.file(), edits);
@@ -138,5 +153,18 @@ final class ImportCommand implements Callable<Integer> {
 		} catch (IOException failed) {
 			throw new InputException(plan, "was not written: " + Reasons.of(failed));
 		}
+	}
+
+	private List<KeyReadings> readings(String content) throws ExchangeException {
+		if (source == null) {
+			return ReadingsTable.read(content, Optional.ofNullable(unit));
+		}
+		AddedFormats added = AddedFormats.installed();
+		if (!added.readings().contains(source)) {
+			throw new ParameterException(spec.commandLine(), added.readings().isEmpty()
+					? "no extension adds a source of readings"
+					: "'" + source + "' is not one of " + String.join(", ", added.readings()));
+		}
+		return added.readings(content, source, Optional.ofNullable(unit));
 	}
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
 
+import padwright.workup.extensions.Extensions;
 import picocli.CommandLine;
 
 /** The command line as a plain program, without the module framework that the window needs. */
@@ -28,6 +29,7 @@ public final class Main {
 			return ExitStatus.CLEAN;
 		}
 		Locale.setDefault(Locale.Category.DISPLAY, Locale.ENGLISH);
+		Extensions.installed().onLeftOut(left -> System.err.println("padwright: " + left.inWords()));
 		return run(List.of(arguments), System.out, System.err);
 	}
 

@@ -34,8 +34,8 @@ final class Padwright implements Runnable {
 			DiagnoseCommand.class, ForecastCommand.class, StockCommand.class, QuoteCommand.class, NextCommand.class,
 			MoneyCommand.class, SearchCommand.class, EstimateCommand.class, InvoiceCommand.class, LearnCommand.class, SheetCommand.class,
 			NotesCommand.class, SoundCommand.class, ChooseCommand.class, CompareCommand.class, HandbackCommand.class,
-			HistoryCommand.class, ExportCommand.class, ImportCommand.class, MergeCommand.class, ServeCommand.class,
-			PrepareCommand.class, CompletionCommand.class);
+			HistoryCommand.class, ReportCommand.class, PaperCommand.class, ExportCommand.class, ImportCommand.class,
+			MergeCommand.class, ServeCommand.class, PrepareCommand.class, CompletionCommand.class);
 
 	@Spec
 	private CommandSpec spec;

@@ -14,9 +14,8 @@ public enum Format {
 		return name().toLowerCase(Locale.ROOT);
 	}
 
-	/** The format of a file by its name. */
-	public static Optional<Format> ofFile(String name) {
-		String lower = name.toLowerCase(Locale.ROOT);
-		return Arrays.stream(values()).filter(format -> lower.endsWith("." + format.extension())).findFirst();
+	/** The format with files of such an ending, without the dot. */
+	public static Optional<Format> byName(String extension) {
+		return Arrays.stream(values()).filter(format -> format.extension().equals(extension)).findFirst();
 	}
 }

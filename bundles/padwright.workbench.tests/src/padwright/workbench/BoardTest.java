@@ -59,12 +59,15 @@ class BoardTest {
 			return null;
 		});
 		board = view.control();
-		Driver.waitFor("the day on the board", () -> board.state().today().equals(DAY) && board.state().count() > 0);
+		Driver.waitFor("the day on the board",
+				() -> board.state().today().equals(DAY) && plans(Kind.AGREE).contains("J050"));
 	}
 
+	/** A shop that is closed leaves the board. */
 	@AfterEach
 	void closeTheYear() throws Exception {
 		driver.close();
+		Driver.waitFor("an empty board", () -> board.state().count() == 0);
 	}
 
 	private List<String> plans(Kind kind) {

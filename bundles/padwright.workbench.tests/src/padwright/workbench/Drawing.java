@@ -1,5 +1,6 @@
 package padwright.workbench;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
@@ -54,6 +55,10 @@ final class Drawing {
 
 	LayoutControl layout() {
 		return layout;
+	}
+
+	PlanEditor editor() {
+		return editor;
 	}
 
 	String text() throws Exception {
@@ -185,6 +190,20 @@ final class Drawing {
 			event.keyCode = code;
 			event.stateMask = mask;
 			canvas.notifyListeners(SWT.KeyDown, event);
+			return null;
+		});
+	}
+
+	/** Presses Tab until something has the focus. */
+	void tabTo(String id) throws Exception {
+		Driver.ui(() -> {
+			canvas.setFocus();
+			for (int steps = 0; steps < 200 && !canvas.focus().equals(Optional.of(id)); steps++) {
+				Event tab = new Event();
+				tab.detail = SWT.TRAVERSE_TAB_NEXT;
+				canvas.notifyListeners(SWT.Traverse, tab);
+			}
+			assertEquals(Optional.of(id), canvas.focus());
 			return null;
 		});
 	}

@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.runtime.NullProgressMonitor;
@@ -119,10 +119,12 @@ class EditorTest {
 		PlanEditor editor = bench.open(PLAN);
 		Driver.replace(editor, "\tkey F ", "\tkey \n\tkey F ");
 		int offset = Driver.text(editor).indexOf("key \n\tkey F ") + "key ".length();
-		ICompletionProposal[] offers = new Completion().computeCompletionProposals(viewer(editor), offset);
-		List<String> names = Arrays.stream(offers).map(ICompletionProposal::getDisplayString).toList();
-		assertTrue(names.stream().anyMatch(name -> name.startsWith("LowC") || name.startsWith("Ds")),
-				names.toString());
+		Driver.waitFor("a key", () -> offers(editor, offset).map(ICompletionProposal::getDisplayString)
+				.anyMatch(name -> name.startsWith("LowC") || name.startsWith("Ds")));
+	}
+
+	private static Stream<ICompletionProposal> offers(PlanEditor editor, int offset) {
+		return Arrays.stream(new Completion().computeCompletionProposals(viewer(editor), offset));
 	}
 
 	@Test
@@ -131,9 +133,9 @@ class EditorTest {
 		String before = Driver.text(editor);
 		Driver.replace(editor, "\tregulate F", "\tkey\n\tregulate F");
 		int offset = Driver.text(editor).indexOf("\tkey\n") + "\tkey".length();
-		ICompletionProposal row = Arrays.stream(new Completion().computeCompletionProposals(viewer(editor), offset))
-				.filter(offer -> offer.getDisplayString().startsWith("key with empty cup")).findFirst().orElseThrow();
+		Driver.waitFor("a row", () -> row(editor, offset).isPresent());
 		Point stop = Driver.ui(() -> {
+			ICompletionProposal row = row(editor, offset).orElseThrow();
 			((ICompletionProposalExtension2) row).apply(viewer(editor), '\0', 0, offset);
 			return row.getSelection(Driver.document(editor));
 		});
@@ -143,6 +145,10 @@ class EditorTest {
 		assertTrue(LinkedModeModel.hasInstalledModel(Driver.document(editor)));
 		undo(editor);
 		assertTrue(Driver.text(editor).contains("\tkey\n\tregulate F"));
+	}
+
+	private static Optional<ICompletionProposal> row(PlanEditor editor, int offset) {
+		return offers(editor, offset).filter(offer -> offer.getDisplayString().startsWith("key with empty cup")).findFirst();
 	}
 
 	@Test

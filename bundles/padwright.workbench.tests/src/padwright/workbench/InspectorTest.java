@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Function;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
@@ -20,6 +21,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import padwright.model.keysystem.KeySystem;
+import padwright.model.keysystem.Titled;
 import padwright.views.canvas.SceneCanvas;
 import padwright.workbench.bench.Bench;
 import padwright.workbench.bench.Workpiece;
@@ -189,18 +192,45 @@ class InspectorTest {
 	/** A bore that a heir changes is said whole in its change. */
 	@Test
 	void theListOfAnInheritedJointIsChangedHere() throws Exception {
-		PlanEditor editor = bench.open("systems/boehm-b-foot.keys");
-		Bench onBench = Driver.ui(() -> Bench.of(Driver.page().getWorkbenchWindow()));
-		Driver.waitFor("the system", () -> onBench.shown().work().flatMap(Workpiece::keySystem)
-				.filter(system -> system.getName().equals("BoehmB")).isPresent());
-		Driver.ui(() -> {
-			onBench.choosePart(onBench.shown().work().orElseThrow().keySystem().orElseThrow().getBase().getJoints().get(0));
-			return null;
-		});
+		PlanEditor editor = inherited(base -> base.getJoints().get(0));
 		Driver.waitFor("the joint", () -> inspector.title().equals("Joint head"));
 		assertTrue(Driver.ui(inspector::owner).matches("boehm.keys, line \\d+;.*"));
 		fields.type("Bore 1: Diameter", "18.2");
 		notify(fields.field(Text.class, "Bore 1: Diameter"), SWT.DefaultSelection);
 		assertTrue(Driver.text(editor).contains("\tchange joint head bore 18.2 at 30, 19 at 130\n"), Driver.text(editor));
+	}
+
+	/** Chooses something that the flute with the B foot inherits, as a drawing does. */
+	private PlanEditor inherited(Function<KeySystem, Titled> choice) throws Exception {
+		PlanEditor editor = bench.open("systems/boehm-b-foot.keys");
+		Bench onBench = Driver.ui(() -> Bench.of(Driver.page().getWorkbenchWindow()));
+		Driver.waitFor("the system", () -> onBench.shown().work().flatMap(Workpiece::keySystem)
+				.filter(system -> system.getName().equals("BoehmB")).isPresent());
+		Driver.ui(() -> {
+			onBench.choosePart(choice.apply(onBench.shown().work().orElseThrow().keySystem().orElseThrow().getBase()));
+			return null;
+		});
+		return editor;
+	}
+
+	/** A coupling that a heir changes is said in its change, which the form goes on with, until it is taken back. */
+	@Test
+	void everyClauseOfAnInheritedCouplingIsChangedHereAndTakenBack() throws Exception {
+		PlanEditor editor = inherited(base -> base.getKeys().stream()
+				.filter(key -> key.getName().equals("A")).findFirst().orElseThrow());
+		String before = Driver.text(editor);
+		Driver.waitFor("the key", () -> inspector.title().equals("Key A"));
+		fields.type("Closes 1: Ratio", "0.75");
+		notify(fields.field(Text.class, "Closes 1: Ratio"), SWT.DefaultSelection);
+		Driver.waitFor("the change", () -> Driver.document(editor).get()
+				.contains("\tchange A closes As through screw \"UNM 1.00\" ratio 0.75\n"));
+		Driver.waitFor("the form of the change", () -> inspector.isCurrent()
+				&& inspector.owner().contains("boehm-b-foot.keys"));
+		fields.choose("Closes 1: Adjuster: Through", "felt");
+		Driver.waitFor("what it is through", () -> Driver.document(editor).get()
+				.contains("\tchange A closes As through felt \"UNM 1.00\" ratio 0.75\n"));
+		Driver.waitFor("the new text", inspector::isCurrent);
+		press("As inherited");
+		Driver.waitFor("as before", () -> Driver.document(editor).get().equals(before));
 	}
 }

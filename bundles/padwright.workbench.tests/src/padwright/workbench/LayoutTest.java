@@ -125,6 +125,35 @@ class LayoutTest {
 	}
 
 	@Test
+	void anInheritedFluteIsChangedByKeyboardAndTakenBack() throws Exception {
+		Drawing flute = Drawing.of(driver, "systems/boehm-b-foot.keys", "BoehmB");
+		String before = flute.text();
+		Driver.waitFor("what is inherited", () -> flute.layout().editing().layout().item("key:A").isPresent());
+		flute.tabTo("key:A");
+		flute.enter();
+		for (String place : new String[] {"186", "187"}) {
+			flute.key('\0', SWT.ARROW_RIGHT, SWT.MOD1 | SWT.MOD2);
+			flute.expect("\tchange A at " + place + "\n");
+		}
+		for (String place : new String[] {"187.1", "187.2", "187.3", "187.4", "187.5"}) {
+			flute.key('\0', SWT.ARROW_RIGHT, SWT.MOD1);
+			flute.expect("\tchange A at " + place + "\n");
+		}
+		InspectorView inspector = (InspectorView) Driver.view(InspectorView.ID);
+		Driver.waitFor("the form", () -> inspector.title().equals("Key A") && inspector.isCurrent());
+		Windows fields = Windows.main();
+		fields.type("Closes 1: Ratio", "0.75");
+		Driver.ui(() -> {
+			fields.named(Text.class, "Closes 1: Ratio").notifyListeners(SWT.DefaultSelection, new Event());
+			return null;
+		});
+		flute.expect("\tchange A closes As through screw \"UNM 1.00\" ratio 0.75 at 187.5\n");
+		Driver.view(LayoutView.ID);
+		flute.key('i');
+		Driver.waitFor("as inherited", () -> Driver.document(flute.editor()).get().equals(before));
+	}
+
+	@Test
 	void brokenTextKeepsTheLastGoodDrawing() throws Exception {
 		Drawing mine = Drawing.of(driver, MINE, "Mine");
 		mine.key('k');

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import padwright.views.Messages;
 import padwright.workbench.bench.Bench;
 import padwright.workbench.editor.PlanEditor;
 import padwright.workbench.findings.FindingsView;
@@ -104,11 +105,11 @@ class ScreensTest {
 		Driver.waitFor("the scale", () -> sound.control().session().notes().size() > 30);
 		settle();
 		picture(Driver.ui(sound::control), "sound");
-		Driver.view(FingeringView.ID);
-		Driver.ui(() -> {
-			((FingeringView) Driver.page().findView(FingeringView.ID)).control().session().walk(7);
-			return null;
-		});
+		FingeringView fingering = (FingeringView) Driver.view(FingeringView.ID);
+		Driver.waitFor("fingerings", () -> fingering.control().session().fingerings().size() > 7);
+		for (int step = 0; step < 7; step++) {
+			Driver.pressButton(Driver.ui(fingering::control), Messages.of("fingering.next"));
+		}
 		Driver.ui(() -> {
 			bench.choosePart(view.control().editing().layout().item("key:Fs").orElseThrow().thing());
 			return null;
@@ -116,6 +117,11 @@ class ScreensTest {
 		view("fingering", FingeringView.ID);
 		view("holeSection", HoleSectionView.ID);
 		view("inspectorOfAKey", InspectorView.ID);
+		Driver.ui(() -> {
+			bench.choosePart(view.control().editing().layout().item("key:F").orElseThrow().thing());
+			return null;
+		});
+		view("inspectorOfCouplings", InspectorView.ID);
 	}
 
 	/** On the smallest screen that is sat at: nothing that a step speaks of may be cut. */

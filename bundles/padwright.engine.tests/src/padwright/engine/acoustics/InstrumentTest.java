@@ -53,6 +53,20 @@ class InstrumentTest {
 				low.strength().orElseThrow(), 1e-12);
 	}
 
+	/** Wherever the note lies between two resonances, and beyond the lowest and the highest that are looked for. */
+	@ParameterizedTest
+	@CsvSource({ "xxxxxxx", "xxxooxo", "ooooooo" })
+	void whatIsPlayedAloneIsWhatIsPlayedAmongAll(String holes) {
+		List<TargetNote> notes = IntStream.range(0, 120)
+				.mapToObj(step -> new TargetNote("" + step, 60 * Math.pow(2, step / 20.), Tubes.fingering(holes))).toList();
+		List<NoteSound> all = FLUTE.sound(notes);
+		List<NoteSound> alone = FLUTE.played(notes);
+		assertTrue(all.stream().anyMatch(sound -> sound.played().isEmpty()));
+		for (int index = 0; index < notes.size(); index++) {
+			assertEquals(all.get(index).played(), alone.get(index).played(), "at " + notes.get(index).hertz());
+		}
+	}
+
 	/**
 	 * The cylinder of another test here, whose first minimum was computed to be 29.85 dB deep at 280.56 Hz: there the
 	 * height of the resonance, which with losses is not quite at the minimum. Its width is what the curve says 3 dB

@@ -2,6 +2,8 @@ package padwright.engine.evidence;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
@@ -25,7 +27,7 @@ class RimSamplerTest {
 
 	private static final FeelerSet LEAVES = new FeelerSet(
 			Stream.of("0.5", "1", "1.5", "2", "3", "4").map(Length::thou).toList());
-	private static final int TIMES = 16;
+	private static final int TIMES = 32;
 	private static final int RIMS = 1024;
 
 	/** Two rounds, the second felt over thick pieces: hardly a rim that was drawn at first goes with both. */
@@ -61,19 +63,21 @@ class RimSamplerTest {
 
 	/**
 	 * The shares of rims that are wider open than a limit at an hour scatter from run to run as those of rims that know
-	 * nothing of each other, or little more: the variance of a binomial share is p (1 − p) / n.
+	 * nothing of each other, or little more: the variance of a binomial share is p (1 − p) / n. Of three dozen such figures
+	 * the worst exceeds that by chance alone, so that their mean is held closer.
 	 */
 	@Test
 	void scattersHardlyMoreThanIndependentRims() {
 		List<List<RimNow>> runs = LongStream.range(0, TIMES).mapToObj(RimSamplerTest::rims).toList();
-		double worst = 0;
+		List<Double> excesses = new ArrayList<>();
 		for (int station = 0; station < ClockHour.STATIONS; station += 2) {
 			for (String limit : List.of("0.25", "0.5", "0.75")) {
-				worst = Math.max(worst, excess(runs, station, Length.thou(limit).nanometres()));
+				excesses.add(excess(runs, station, Length.thou(limit).nanometres()));
 			}
 		}
-		double most = worst;
-		assertTrue(worst < 3, () -> "variance " + most + " times that of independent rims");
+		double mean = excesses.stream().mapToDouble(excess -> excess).average().orElseThrow();
+		assertTrue(mean < 1.5 && Collections.max(excesses) < 4,
+				() -> "variance " + excesses + " times that of independent rims");
 	}
 
 	private static double excess(List<List<RimNow>> runs, int station, double limit) {

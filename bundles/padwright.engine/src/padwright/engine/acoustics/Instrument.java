@@ -3,6 +3,7 @@ package padwright.engine.acoustics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
 
 import org.hipparchus.complex.Complex;
 
@@ -52,11 +53,20 @@ public final class Instrument {
 
 	/** How all notes of a scale sound, in their order: faster than one by one. */
 	public List<NoteSound> sound(List<TargetNote> notes) {
+		return sounds(notes, Spectrum::sound);
+	}
+
+	/** How all notes of a scale sound with the one resonance that each is played on: several times faster. */
+	public List<NoteSound> played(List<TargetNote> notes) {
+		return sounds(notes, Spectrum::played);
+	}
+
+	private List<NoteSound> sounds(List<TargetNote> notes, BiFunction<Spectrum, TargetNote, NoteSound> how) {
 		if (notes.isEmpty()) {
 			return List.of();
 		}
 		Spectrum spectrum = new Spectrum(this, notes);
-		return notes.stream().map(spectrum::sound).toList();
+		return notes.stream().map(note -> how.apply(spectrum, note)).toList();
 	}
 
 	/**

@@ -106,7 +106,7 @@ final class LayoutSearch {
 
 	private State state(double[] at) {
 		Instrument instrument = new Instrument(layout.with(named(at)), model);
-		List<Resonance> played = instrument.sound(notes).stream().map(LayoutSearch::played).toList();
+		List<Resonance> played = instrument.played(notes).stream().map(LayoutSearch::played).toList();
 		double[] residuals = new double[notes.size() + at.length];
 		for (int note = 0; note < notes.size(); note++) {
 			residuals[note] = played.get(note).centsAbove(notes.get(note).hertz());

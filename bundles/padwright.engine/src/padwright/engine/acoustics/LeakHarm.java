@@ -23,7 +23,7 @@ public record LeakHarm(String hole, TargetNote note, double cents, double decibe
 	 */
 	public static List<LeakHarm> of(Instrument instrument, List<TargetNote> notes, Map<String, List<Cover.Leaking>> leaks) {
 		List<LeakHarm> harms = new ArrayList<>();
-		for (NoteSound sound : instrument.sound(notes)) {
+		for (NoteSound sound : instrument.played(notes)) {
 			sound.played().ifPresent(tight -> {
 				Resonating column = new Resonating(instrument, sound.note(), tight);
 				instrument.layout().holes().stream().map(Hole::name)

@@ -31,24 +31,33 @@ final class Spectrum {
 		columns = new Column[hertz.length];
 	}
 
+	/** With all resonances about the note. */
 	NoteSound sound(TargetNote note) {
-		List<Part> covered = instrument.covered(note.fingering());
-		int from = before(FROM * note.hertz());
-		int to = Math.min(hertz.length, before(TO * note.hertz()) + 2);
-		double[] scanned = Arrays.copyOfRange(hertz, from, to);
-		Complex[] known = new Complex[scanned.length];
-		Arrays.setAll(known, index -> column(from + index).sounding(covered));
-		List<Integer> rises = IntStream.range(0, known.length - 1)
-				.filter(index -> ResonanceSearch.rises(known[index], known[index + 1])).boxed().toList();
-		ResonanceSearch search = instrument.search(covered);
-		List<Resonance> resonances = new ArrayList<>();
-		neighbours(rises, scanned, note.hertz()).forEach(index -> resonances.add(search.after(index, scanned, known)));
-		return new NoteSound(note, resonances);
+		Scan scan = new Scan(note);
+		List<Integer> rises = IntStream.range(0, scan.steps()).filter(scan::rises).boxed().toList();
+		return new NoteSound(note, neighbours(rises, scan.above(note)).stream().map(scan::resonance).toList());
+	}
+
+	/** With the resonance alone on which the note is played: looked for from the note outwards, which is sooner done. */
+	NoteSound played(TargetNote note) {
+		Scan scan = new Scan(note);
+		int middle = scan.above(note) - 1;
+		int most = Math.max(middle, scan.steps() - 1 - middle);
+		List<Resonance> found = new ArrayList<>();
+		for (int away = 0; away <= most; away++) {
+			boolean wasFound = !found.isEmpty();
+			IntStream.of(middle - away, middle + away).distinct().filter(scan::rises)
+					.forEach(index -> found.add(scan.resonance(index)));
+			if (wasFound) {
+				break;
+			}
+		}
+		return new NoteSound(note, new NoteSound(note, found).played().stream().toList());
 	}
 
 	/** Two to each side of a frequency: the one nearest to it and that one's neighbours are among them. */
-	private static List<Integer> neighbours(List<Integer> rises, double[] scanned, double target) {
-		int above = (int) rises.stream().filter(index -> scanned[index] <= target).count();
+	private static List<Integer> neighbours(List<Integer> rises, int firstAbove) {
+		int above = (int) rises.stream().filter(index -> index < firstAbove).count();
 		int from = Math.max(0, above - 2);
 		return rises.subList(from, Math.min(rises.size(), above + 2));
 	}
@@ -64,5 +73,47 @@ final class Spectrum {
 			columns[index] = instrument.column(hertz[index]);
 		}
 		return columns[index];
+	}
+
+	/** The frequencies about one note, with the impedances that were asked for. */
+	private final class Scan {
+
+		private final List<Part> covered;
+		private final int from;
+		private final double[] scanned;
+		private final Complex[] known;
+
+		private Scan(TargetNote note) {
+			covered = instrument.covered(note.fingering());
+			from = before(FROM * note.hertz());
+			scanned = Arrays.copyOfRange(hertz, from, Math.min(hertz.length, before(TO * note.hertz()) + 2));
+			known = new Complex[scanned.length];
+		}
+
+		private int steps() {
+			return scanned.length - 1;
+		}
+
+		/** Where the first frequency above a note is. */
+		private int above(TargetNote note) {
+			return before(note.hertz()) + 1 - from;
+		}
+
+		/** Whether there is a resonance in a step; in none beyond the ends. */
+		private boolean rises(int index) {
+			return index >= 0 && index < steps() && ResonanceSearch.rises(known(index), known(index + 1));
+		}
+
+		private Resonance resonance(int index) {
+			IntStream.range(Math.max(0, index - 1), Math.min(scanned.length, index + 3)).forEach(this::known);
+			return instrument.search(covered).after(index, scanned, known);
+		}
+
+		private Complex known(int index) {
+			if (known[index] == null) {
+				known[index] = column(from + index).sounding(covered);
+			}
+			return known[index];
+		}
 	}
 }

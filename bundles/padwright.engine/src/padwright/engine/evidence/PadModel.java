@@ -18,8 +18,11 @@ import padwright.engine.levelling.Stiffness;
 public record PadModel(RimPrior prior, Hinge hinge, double reachSpread, Stiffness stiffness, double stiffnessSpread,
 		Length feel) {
 
-	/** Where nobody measured the arm: it may be wrong by a third. */
-	public static final double REACH_ASSUMED = 0.35;
+	/**
+	 * Where nobody measured the arm: it may be wrong by a third either way, and a shorter one than was taken does more than
+	 * a longer one, so that more is allowed for than a third.
+	 */
+	public static final double REACH_ASSUMED = 0.5;
 	/** Where the arm was measured. */
 	public static final double REACH_MEASURED = 0.05;
 	/** Where a shop never calibrated its pads: it may be wrong by a third. */

@@ -19,6 +19,14 @@ public record Prices(double piece, double fullShims, double bar) {
 		}
 	}
 
+	/**
+	 * The chance from which on no further hour is felt either: a feel costs so much less than a piece that it is worth while
+	 * for half of the doubt that a piece is not.
+	 */
+	public double sure() {
+		return (1 + bar) / 2;
+	}
+
 	private static boolean isShare(double number) {
 		return number >= 0 && number <= 1;
 	}

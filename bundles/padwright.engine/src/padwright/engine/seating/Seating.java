@@ -69,17 +69,27 @@ public final class Seating {
 			return answer(new int[0], Optional.of(WhyNothing.HELD_OFF), chanceNow, Optional.empty(), Limit.UNREAD_HOURS);
 		}
 		if (chanceNow >= problem.prices().bar()) {
-			return answer(new int[0], Optional.of(WhyNothing.LEVEL_ENOUGH), chanceNow, Optional.empty(), Limit.NONE);
+			Optional<NextHour> next = chanceNow < problem.prices().sure() && everyHourDrags()
+					? worthOfKnowing(table(List.of(), List.of(), seat)).hourToMakeSure(problem.rounds())
+					: Optional.empty();
+			return answer(new int[0], Optional.of(WhyNothing.LEVEL_ENOUGH), chanceNow, next, Limit.NONE);
 		}
 		Choice choice = choose();
-		WorthOfKnowing worth = new WorthOfKnowing(picking, choice.table(), problem.pad().hinge().side(), seat);
-		Optional<NextHour> next = lastRound().readings().stream().allMatch(FeltReading::drags)
-				? worth.hourToMakeSure(problem.rounds())
+		WorthOfKnowing worth = worthOfKnowing(choice.table());
+		Optional<NextHour> next = everyHourDrags() ? worth.hourToMakeSure(problem.rounds())
 				: worth.nextHour(problem.rounds());
 		Optional<WhyNothing> nothing = choice.ids().length > 0 ? Optional.empty()
 				: Optional.of(actions.count() == 0 ? WhyNothing.NO_FILM : WhyNothing.NO_FILM_HELPS);
 		double chance = Outcome.within(outcome.gaps(choice.ids()), seat);
 		return answer(choice.ids(), nothing, chanceNow, next, worth.limit(next, chance, problem.prices().bar()));
+	}
+
+	private WorthOfKnowing worthOfKnowing(LevelTable table) {
+		return new WorthOfKnowing(picking, table, problem.pad().hinge().side(), seat);
+	}
+
+	private boolean everyHourDrags() {
+		return lastRound().readings().stream().allMatch(FeltReading::drags);
 	}
 
 	private FeltRound lastRound() {

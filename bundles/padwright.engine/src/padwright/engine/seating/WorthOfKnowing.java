@@ -26,7 +26,7 @@ final class WorthOfKnowing {
 	/** Gains below this are within what the sample scatters. */
 	private static final double LEAST_GAIN = 0.02;
 	/** Hours less likely to be open than this are not worth a feel. */
-	private static final double LEAST_OPEN = 0.02;
+	private static final double LEAST_OPEN = 0.01;
 	private static final int STATIONS = PossibleRims.STATIONS;
 
 	private final PossibleRims rims;

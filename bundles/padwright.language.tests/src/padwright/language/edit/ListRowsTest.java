@@ -65,11 +65,11 @@ class ListRowsTest {
 	}
 
 	@Test
-	void whatHasMoreFieldsThanALineIsNoRow() {
-		TestShop shop = TestShop.of("a.plan", PLAN);
-		EObject key = shop.document("a.plan").getSystems().get(0).getKeys().get(0);
-		assertTrue(ElementFields.of(key).stream().filter(field -> field.feature().getName().equals("closes"))
-				.allMatch(field -> ListRows.of(field).isEmpty()));
+	void whatHasMoreFieldsThanALineHasLinesOfItsOwn() {
+		assertTrue(rows(PLAN, "bore").isInOneLine());
+		assertFalse(rows(PLAN, "closes").isInOneLine());
+		assertEquals(List.of("driven=A", "kind=screw", "thread=", "pitch=", "ratio=1", "play=", "condition="),
+				fields(rows(PLAN, "closes"), 0));
 	}
 
 	@Test
@@ -92,13 +92,5 @@ class ListRowsTest {
 		changes(STOCK, "layers", rows -> rows.swap(0),
 				STOCK.replace("base felt 1 mm //", "X //").replace("skin foil 0.1 mm", "base felt 1 mm")
 						.replace("X", "skin foil 0.1 mm"));
-	}
-
-	@Test
-	void aChangeSaysTheWholeList() {
-		ListRows bore = rows(PLAN, "bore");
-		assertEquals("18.5 mm at 0 mm, 18 mm at 100 mm", bore.after(bore.fields(0).get(0).edit("18.5 mm")));
-		assertEquals("19 mm at 0 mm", bore.after(bore.remove(1)));
-		assertTrue(bore.canRemove(true));
 	}
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.EcorePackage;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -16,7 +17,7 @@ import org.eclipse.xtext.Assignment;
 import org.eclipse.xtext.CompoundElement;
 import org.eclipse.xtext.GrammarUtil;
 import org.eclipse.xtext.Keyword;
-import org.eclipse.xtext.nodemodel.ICompositeNode;
+import org.eclipse.xtext.RuleCall;
 import org.eclipse.xtext.nodemodel.INode;
 import org.eclipse.xtext.parser.IParser;
 import org.eclipse.xtext.resource.XtextResource;
@@ -43,14 +44,13 @@ final class ClauseText {
 		clause = WrittenClause.of(element, feature.getName());
 	}
 
-	/** Nothing where the grammar has no such clause, it can be nothing else, or a remark stands in it. */
+	/** Nothing where the grammar has no such clause, or it cannot stand here. */
 	static Optional<ClauseText> of(EObject element, EStructuralFeature feature) {
-		Optional<AbstractRule> rule = ElementFields.rule((ICompositeNode) Clauses.node(element));
+		Optional<AbstractRule> rule = ElementFields.rule(element);
 		return rule.flatMap(of -> GrammarUtil.containedAssignments(of).stream()
 				.filter(each -> each.getFeature().equals(feature.getName())).findFirst())
 				.map(assignment -> new ClauseText(element, feature, assignment))
-				.filter(text -> !text.nodes().isEmpty() || text.clause.filter(WrittenClause::isPossible).isPresent())
-				.filter(text -> !text.text().contains(REMARK));
+				.filter(text -> !text.nodes().isEmpty() || text.clause.filter(WrittenClause::isPossible).isPresent());
 	}
 
 	private List<INode> nodes() {
@@ -59,8 +59,8 @@ final class ClauseText {
 
 	String text() {
 		List<INode> nodes = nodes();
-		return nodes.isEmpty() ? "" : document().substring(nodes.get(0).getOffset(),
-				Clauses.end(nodes.get(nodes.size() - 1))).strip().replaceAll("\\s*\\R\\s*", " ");
+		return nodes.isEmpty() ? "" : Clauses.inOneLine(Clauses.node(element), nodes.get(0).getOffset(),
+				Clauses.end(nodes.get(nodes.size() - 1)));
 	}
 
 	private String document() {
@@ -71,6 +71,14 @@ final class ClauseText {
 	Optional<String> word() {
 		return feature.getEType() == EcorePackage.Literals.EBOOLEAN && assignment.getTerminal() instanceof Keyword word
 				? Optional.of(word.getValue()) : Optional.empty();
+	}
+
+	/** The name that each entry of a list begins with, where it asks for no more; nothing of other clauses. */
+	Optional<EReference> firstName() {
+		return Optional.of(assignment.getTerminal()).filter(RuleCall.class::isInstance)
+				.map(call -> ((RuleCall) call).getRule()).filter(rule -> feature.isMany() && FieldGrammar.isNameAndOptions(rule))
+				.flatMap(FieldGrammar::firstFeature)
+				.map(first -> (EReference) ((EReference) feature).getEReferenceType().getEStructuralFeature(first));
 	}
 
 	Optional<String> fault(String value) {
@@ -91,7 +99,7 @@ final class ClauseText {
 		return faults;
 	}
 
-	/** Writes the clause, or takes it out where nothing is left of it. */
+	/** Writes the clause, or takes it out where nothing is left of it; remarks inside it come behind it. */
 	List<TextEdit> edit(String value) {
 		List<INode> nodes = nodes();
 		if (value.isBlank()) {
@@ -101,7 +109,8 @@ final class ClauseText {
 			return List.of(clause.orElseThrow().put(written(value)));
 		}
 		int start = nodes.get(0).getOffset();
-		return List.of(new TextEdit(start, Clauses.end(nodes.get(nodes.size() - 1)) - start, value.strip()));
+		TextEdit old = Clauses.removal(Clauses.node(element), start, Clauses.end(nodes.get(nodes.size() - 1)));
+		return List.of(new TextEdit(start, old.length(), value.strip() + old.text()));
 	}
 
 	/** With the words that the grammar wants before and behind it. */

@@ -5,6 +5,9 @@ import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.xtext.GrammarUtil;
+import org.eclipse.xtext.RuleCall;
+import org.eclipse.xtext.nodemodel.ICompositeNode;
 import org.eclipse.xtext.nodemodel.ILeafNode;
 import org.eclipse.xtext.nodemodel.INode;
 import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
@@ -44,6 +47,17 @@ final class Clauses {
 		return text.toString();
 	}
 
+	/** What stands from one place of a row to another, without remarks and line ends. */
+	static String inOneLine(INode row, int start, int end) {
+		StringBuilder text = new StringBuilder();
+		for (ILeafNode leaf : row.getLeafNodes()) {
+			if (leaf.getOffset() >= start && leaf.getOffset() < end) {
+				text.append(leaf.isHidden() && leaf.getText().startsWith("//") ? "\n" : leaf.getText());
+			}
+		}
+		return text.toString().strip().replaceAll("\\s*\\R\\s*", " ");
+	}
+
 	static TextEdit insertion(INode behind, String text) {
 		return new TextEdit(end(behind), 0, text);
 	}
@@ -61,8 +75,15 @@ final class Clauses {
 		throw new IllegalStateException("a row with such a clause has the word " + keyword);
 	}
 
-	static INode node(EObject element) {
-		return NodeModelUtils.findActualNodeFor(element);
+	/** The text of an element as its own rule reads it, where it is one of several ways to say one kind of thing. */
+	static ICompositeNode node(EObject element) {
+		ICompositeNode node = NodeModelUtils.findActualNodeFor(element);
+		while (node != null && node.getGrammarElement() instanceof RuleCall call
+				&& GrammarUtil.containedAssignments(call.getRule()).isEmpty()
+				&& node.getFirstChild() instanceof ICompositeNode way) {
+			node = way;
+		}
+		return node;
 	}
 
 	/** The nodes of a feature's values, in their order. */

@@ -23,14 +23,15 @@ import padwright.model.keysystem.Titled;
  * @param text as it is written, without the words that lead to it and the quotes of a text or name; empty where nothing is
  *     written
  * @param place where values can be written; nothing where it is more, or less, than values
- * @param clause the whole of it, where that can be written
+ * @param clause the whole of it, where that can be written; one of the two there is
+ * @param seenFrom from where names are looked up
  */
 public record ElementField(EObject element, EStructuralFeature feature, String text, Optional<FieldPlace> place,
-		Optional<ClauseText> clause) {
+		Optional<ClauseText> clause, EObject seenFrom) {
 
-	/** Whether a form may change it. */
-	public boolean isEditable() {
-		return place.isPresent() || clause.isPresent();
+	ElementField(EObject element, EStructuralFeature feature, String text, Optional<FieldPlace> place,
+			Optional<ClauseText> clause) {
+		this(element, feature, text, place, clause, element);
 	}
 
 	/** Whether it is the name that others refer to, so that only renaming may change it. */
@@ -43,21 +44,42 @@ public record ElementField(EObject element, EStructuralFeature feature, String t
 		return clause.isPresent() && clause.get().fault("").isEmpty();
 	}
 
-	/** All that it can be, where that is a list of words; else empty. */
+	/** All that it can be, where that is a list of words or names; else empty. */
 	public List<String> choices() {
-		return feature instanceof EReference reference && place.isPresent() ? ReferenceNames.of(element, reference)
-				: feature.getEType() instanceof EEnum words && !feature.isMany()
+		return names().map(reference -> ReferenceNames.of(seenFrom, reference))
+				.orElseGet(() -> feature.getEType() instanceof EEnum words && !feature.isMany()
 						? words.getELiterals().stream().map(literal -> literal.getLiteral()).toList()
-						: clause.flatMap(ClauseText::word).map(List::of).orElse(List.of());
+						: clause.flatMap(ClauseText::word).map(List::of).orElse(List.of()));
+	}
+
+	/** What it is one name of; of a list that is not there yet, what its first entry begins with. */
+	private Optional<EReference> names() {
+		if (!(feature instanceof EReference reference)) {
+			return Optional.empty();
+		}
+		if (reference.isContainment()) {
+			return text.isEmpty() ? clause.flatMap(ClauseText::firstName) : Optional.empty();
+		}
+		return Optional.of(reference).filter(one -> place.isPresent() || !one.isMany());
+	}
+
+	/** The same field of something inherited, where it is looked at from an heir, whose names it can have. */
+	ElementField seenFrom(EObject heir) {
+		return new ElementField(element, feature, text, place, clause, heir);
 	}
 
 	/** What is wrong with a new value, in words; nothing if it can be written. */
 	public Optional<String> fault(String value) {
-		if (isTakenOut(value) || place.isEmpty()) {
-			return clause.flatMap(whole -> whole.fault(value));
+		if (isTakenOut(value)) {
+			return Optional.empty();
 		}
-		if (feature instanceof EReference) {
-			return choices().contains(value) ? Optional.empty() : Optional.of(Messages.of("field.notHere", value));
+		boolean isName = names().isPresent() && choices().contains(value);
+		if (isName || place.isPresent() && names().isPresent()) {
+			return isName ? Optional.empty()
+					: Optional.of(value.isBlank() ? Messages.of("field.empty") : Messages.of("field.notHere", value));
+		}
+		if (place.isEmpty()) {
+			return clause.orElseThrow().fault(value);
 		}
 		return feature.isMany() ? faultOfSeveral(value) : FieldText.of(element, rule()).fault(value);
 	}
@@ -75,23 +97,19 @@ public record ElementField(EObject element, EStructuralFeature feature, String t
 	/**
 	 * The edits that write a new value, or take it away, and leave the rest of the text as it is.
 	 *
-	 * @throws IllegalArgumentException if it has a fault, or the field can only be read
+	 * @throws IllegalArgumentException if it has a fault
 	 */
 	public List<TextEdit> edit(String value) {
-		if (!isEditable()) {
-			throw new IllegalArgumentException(feature.getName() + " can only be read");
-		}
 		fault(value).ifPresent(fault -> {
 			throw new IllegalArgumentException(fault);
 		});
-		return isTakenOut(value) || place.isEmpty() ? clause.orElseThrow().edit(value)
-				: List.of(place.get().edit(feature instanceof EReference ? NameFault.reference(value)
-						: FieldText.of(element, rule()).written(value)));
+		return isTakenOut(value) || place.isEmpty() ? clause.orElseThrow().edit(written(value))
+				: List.of(place.get().edit(written(value)));
 	}
 
-	/** A value with the words that lead to it, as in {@code at 12.5}: as a change says it. */
-	public String inWords(String value) {
-		return clause.orElseThrow().written(value);
+	private String written(String value) {
+		return names().isPresent() && choices().contains(value) ? NameFault.reference(value)
+				: place.isPresent() && !value.isBlank() ? FieldText.of(element, rule()).written(value) : value;
 	}
 
 	private AbstractRule rule() {

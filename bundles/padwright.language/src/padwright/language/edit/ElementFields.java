@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -21,8 +22,10 @@ import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.Titled;
 import padwright.model.plan.Document;
+import padwright.model.plan.Job;
 import padwright.model.plan.Plan;
 import padwright.model.stock.Stock;
+import padwright.model.stock.StockPackage;
 
 /** The fields of an element: its attributes and those of its parts, each with its place in the text. */
 public final class ElementFields {
@@ -44,13 +47,13 @@ public final class ElementFields {
 
 	private static boolean isBlock(EObject element) {
 		return element instanceof Document || element instanceof KeySystem || element instanceof Stock
-				|| element instanceof Plan;
+				|| element instanceof Plan || element instanceof Job;
 	}
 
 	/**
 	 * The fields of an element and of its single parts, in the order of the model; those that its grammar has no words for
-	 * are left out. Of a part that is missing there is the reference that it begins with, since to choose that makes the
-	 * part, or else the part as one text.
+	 * are left out. Of a part that is missing there is the reference or word that it begins with, since to choose that makes
+	 * the part, or else the part as one text. The condition of a rule is one text too.
 	 */
 	public static List<ElementField> of(EObject element) {
 		return of(element, false);
@@ -58,11 +61,27 @@ public final class ElementFields {
 
 	/** As {@link #of}, with what it is known by in its list, in the order of its grammar. */
 	static List<ElementField> ofPart(EObject part) {
-		List<String> order = rule(NodeModelUtils.findActualNodeFor(part)).stream()
+		List<String> order = rule(part).stream()
 				.flatMap(rule -> GrammarUtil.containedAssignments(rule).stream()).map(Assignment::getFeature).toList();
 		List<ElementField> fields = new ArrayList<>(of(part, true));
-		fields.sort(Comparator.comparingInt(field -> order.indexOf(field.feature().getName())));
+		fields.sort(Comparator.comparingInt(field -> order.indexOf(clause(part, field))));
 		return fields;
+	}
+
+	/** The feature of an element whose clause says a field: its own, or that of the part, there or not yet, that has it. */
+	static String clause(EObject element, ElementField field) {
+		EObject part = field.element();
+		if (part == element) {
+			EStructuralFeature own = field.feature();
+			return element.eClass().getEAllContainments().stream()
+					.filter(each -> !element.eClass().getEAllStructuralFeatures().contains(own)
+							&& each.getEReferenceType().getEAllStructuralFeatures().contains(own))
+					.findFirst().map(EReference::getName).orElse(own.getName());
+		}
+		while (part.eContainer() != element) {
+			part = part.eContainer();
+		}
+		return part.eContainingFeature().getName();
 	}
 
 	private static List<ElementField> of(EObject element, boolean withIdentity) {
@@ -73,11 +92,13 @@ public final class ElementFields {
 		for (EReference reference : element.eClass().getEAllReferences()) {
 			if (!reference.isContainment() && !reference.isContainer()
 					&& (withIdentity || !isIdentity(element, reference))) {
-				field(element, reference).filter(ElementField::isEditable).ifPresent(fields::add);
+				field(element, reference).ifPresent(fields::add);
 			}
 		}
 		for (EReference part : element.eClass().getEAllContainments()) {
-			if (!part.isMany() && element.eGet(part) instanceof EObject there) {
+			if (part.getEReferenceType() == StockPackage.Literals.EXPRESSION) {
+				field(element, part).ifPresent(fields::add);
+			} else if (!part.isMany() && element.eGet(part) instanceof EObject there) {
 				fields.addAll(of(there));
 			} else if (!part.isMany()) {
 				missingPart(element, part).or(() -> field(element, part)).ifPresent(fields::add);
@@ -88,35 +109,31 @@ public final class ElementFields {
 		return fields;
 	}
 
-	/** The clauses of an element itself, its parts as one text each: for a change that says them of what is inherited. */
-	public static List<ElementField> clauses(EObject element) {
-		return element.eClass().getEAllStructuralFeatures().stream()
-				.filter(feature -> !(feature.getName().equals(NAME) && isNamed(element)))
-				.flatMap(feature -> ClauseText.of(element, feature)
-						.map(clause -> new ElementField(element, feature, clause.text(), Optional.empty(),
-								Optional.of(clause))).stream()).toList();
-	}
-
 	/** Whether an element of a list is known by what it refers to, such as a row by its key. */
 	private static boolean isIdentity(EObject element, EReference reference) {
 		EReference list = element.eContainmentFeature();
-		return list != null && list.isMany() && rule(NodeModelUtils.findActualNodeFor(element))
+		return list != null && list.isMany() && rule(element)
 				.flatMap(FieldGrammar::firstFeature).filter(reference.getName()::equals).isPresent();
 	}
 
 	private static Optional<ElementField> missingPart(EObject element, EReference part) {
-		ICompositeNode whole = NodeModelUtils.findActualNodeFor(element);
-		Optional<AbstractRule> of = rule(whole);
+		ICompositeNode whole = Clauses.node(element);
+		Optional<AbstractRule> of = rule(element);
 		Optional<FieldGrammar> grammar = of.flatMap(rule -> FieldGrammar.of(rule, part.getName()));
 		Optional<AbstractRule> partRule = grammar.flatMap(FieldGrammar::valueRule);
-		Optional<EReference> first = partRule.filter(FieldGrammar::beginsWithAValue).flatMap(FieldGrammar::firstFeature)
-				.map(part.getEReferenceType()::getEStructuralFeature).filter(EReference.class::isInstance)
-				.map(EReference.class::cast).filter(reference -> !reference.isContainment() && !reference.isMany());
-		return first.flatMap(reference -> FieldGrammar.of(partRule.get(), reference.getName())
+		Optional<EStructuralFeature> first = partRule.filter(FieldGrammar::beginsWithAValue).flatMap(FieldGrammar::firstFeature)
+				.map(part.getEReferenceType()::getEStructuralFeature).filter(ElementFields::isChosen);
+		return first.flatMap(feature -> FieldGrammar.of(partRule.get(), feature.getName())
 				.flatMap(FieldGrammar::valueRule)
 				.flatMap(value -> MissingField.place(whole, of.get(), grammar.get(), value))
-				.map(place -> new ElementField(element, reference, "", Optional.of(place),
+				.map(place -> new ElementField(element, feature, "", Optional.of(place),
 						Optional.empty())));
+	}
+
+	/** Whether a feature is one of a list of names or words. */
+	private static boolean isChosen(EStructuralFeature feature) {
+		return !feature.isMany() && (feature instanceof EReference reference ? !reference.isContainment()
+				: feature.getEType() instanceof EEnum);
 	}
 
 	private static Optional<ElementField> field(EObject element, EStructuralFeature feature) {
@@ -127,8 +144,8 @@ public final class ElementFields {
 				: place(element, feature, nodes);
 		String written = String.join(" ", nodes.stream().map(NodeModelUtils::getTokenText).toList());
 		String text = place.isPresent() && !written.isEmpty() ? typed(element, feature, written, place.get())
-				: clause.map(ClauseText::text).orElse(written);
-		return nodes.isEmpty() && place.isEmpty() && clause.isEmpty() ? Optional.empty()
+				: clause.map(ClauseText::text).orElse("");
+		return place.isEmpty() && clause.isEmpty() ? Optional.empty()
 				: Optional.of(new ElementField(element, feature, text, place, clause));
 	}
 
@@ -143,8 +160,8 @@ public final class ElementFields {
 	}
 
 	private static Optional<FieldPlace> place(EObject element, EStructuralFeature feature, List<INode> nodes) {
-		ICompositeNode whole = NodeModelUtils.findActualNodeFor(element);
-		Optional<AbstractRule> of = rule(whole);
+		ICompositeNode whole = Clauses.node(element);
+		Optional<AbstractRule> of = rule(element);
 		Optional<FieldGrammar> grammar = of.flatMap(rule -> FieldGrammar.of(rule, feature.getName()));
 		Optional<AbstractRule> value = grammar.flatMap(FieldGrammar::valueRule)
 				.filter(rule -> feature instanceof EReference || FieldText.isFor(rule));
@@ -163,8 +180,8 @@ public final class ElementFields {
 	}
 
 	/** The rule that an element was read by. */
-	static Optional<AbstractRule> rule(ICompositeNode node) {
-		EObject grammar = node.getGrammarElement();
+	static Optional<AbstractRule> rule(EObject element) {
+		EObject grammar = Clauses.node(element).getGrammarElement();
 		return grammar instanceof RuleCall call ? Optional.of(call.getRule())
 				: grammar instanceof Action made ? Optional.of(GrammarUtil.containingRule(made)) : Optional.empty();
 	}

@@ -50,6 +50,13 @@ final class FieldGrammar {
 		return order(rule).get(0) instanceof Assignment;
 	}
 
+	/** Whether an element can be said by a name alone, which it begins with. */
+	static boolean isNameAndOptions(AbstractRule rule) {
+		return rule.getAlternatives() instanceof Group group && group.getElements().get(0) instanceof Assignment first
+				&& first.getTerminal() instanceof CrossReference
+				&& group.getElements().stream().skip(1).allMatch(GrammarUtil::isOptionalCardinality);
+	}
+
 	/** The rule of the value, or of the name of what is referred to; nothing where it is not one rule. */
 	Optional<AbstractRule> valueRule() {
 		AbstractElement value = assignment.getTerminal() instanceof CrossReference reference ? reference.getTerminal()

@@ -3,35 +3,41 @@ package padwright.language.edit;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.xtext.AbstractRule;
 import org.eclipse.xtext.GrammarUtil;
-import org.eclipse.xtext.nodemodel.ICompositeNode;
 import org.eclipse.xtext.nodemodel.INode;
 
 import padwright.model.stock.StockPackage;
 
 /**
- * The parts of an element that stand in a list, as rows of a form: layers of a pad, partial shims, points of a bore. Every
- * row has few enough fields to stand in one line. The sizes of an assortment are read as one line.
+ * The parts of an element that stand in a list, as rows of a form: layers of a pad, partial shims, couplings. The sizes of
+ * an assortment are read as one line.
  *
  * @param element that has the list
  */
 public record ListRows(EObject element, EReference list) {
 
-	/** More would not fit beside each other. */
+	/** More do not fit beside each other. */
 	private static final int MOST_FIELDS = 4;
 
-	/** The list that a field says; nothing where it is none, is empty, or its parts have too many fields. */
+	/** The list that a field says; nothing where it is none, or is empty. */
 	public static Optional<ListRows> of(ElementField field) {
 		if (!(field.feature() instanceof EReference list) || !list.isContainment() || !list.isMany()
 				|| list == StockPackage.Literals.ASSORTMENT__SIZES) {
 			return Optional.empty();
 		}
 		return Optional.of(new ListRows(field.element(), list)).filter(rows -> rows.size() > 0
-				&& rows.nodes().size() == rows.size() && rows.fields(0).size() <= MOST_FIELDS);
+				&& rows.nodes().size() == rows.size());
+	}
+
+	/** Whether a part has few enough fields, and no list of its own, to stand in one line of a form. */
+	public boolean isInOneLine() {
+		return list.getEReferenceType().getEAllContainments().stream().noneMatch(EReference::isMany)
+				&& IntStream.range(0, size()).allMatch(row -> fields(row).size() <= MOST_FIELDS);
 	}
 
 	private List<INode> nodes() {
@@ -49,11 +55,6 @@ public record ListRows(EObject element, EReference list) {
 	/** What can be said of a part, in the order of the grammar. */
 	public List<ElementField> fields(int row) {
 		return ElementFields.ofPart(part(row));
-	}
-
-	/** Whether a part can be taken out: where the list is inherited, not the last one. */
-	public boolean canRemove(boolean isInherited) {
-		return size() > 1 || !isInherited;
 	}
 
 	/** Takes a part out; with the last one the clause goes. */
@@ -84,22 +85,12 @@ public record ListRows(EObject element, EReference list) {
 		return List.of(Clauses.replaced(one, text(other)), Clauses.replaced(other, text(one)));
 	}
 
-	/** The whole list as it would be after edits of it, for a change of what is inherited. */
-	public String after(List<TextEdit> edits) {
-		List<INode> nodes = nodes();
-		int start = nodes.get(0).getOffset();
-		String text = nodes.get(0).getRootNode().getText().substring(start, Clauses.end(nodes.get(nodes.size() - 1)));
-		List<TextEdit> here = edits.stream()
-				.map(edit -> new TextEdit(edit.offset() - start, edit.length(), edit.text())).toList();
-		return TextEdit.apply(here, text).strip().replaceAll("\\s*\\R\\s*", " ");
-	}
-
 	private static String text(INode node) {
 		return node.getRootNode().getText().substring(node.getOffset(), Clauses.end(node));
 	}
 
 	private boolean isByComma() {
-		Optional<AbstractRule> rule = ElementFields.rule((ICompositeNode) Clauses.node(element));
+		Optional<AbstractRule> rule = ElementFields.rule(element);
 		return rule.filter(of -> GrammarUtil.containedAssignments(of).stream()
 				.filter(each -> each.getFeature().equals(list.getName())).count() > 1).isPresent();
 	}

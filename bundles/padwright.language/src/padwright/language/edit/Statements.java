@@ -66,7 +66,7 @@ final class Statements {
 
 	private Optional<INode> last(Class<?> kind) {
 		for (int index = ORDER.indexOf(kind); index >= 0; index--) {
-			Optional<INode> last = statements().stream().filter(ORDER.get(index)::isInstance).map(Clauses::node)
+			Optional<INode> last = statements().stream().filter(ORDER.get(index)::isInstance).<INode>map(Clauses::node)
 					.max(Comparator.comparingInt(INode::getOffset));
 			if (last.isPresent()) {
 				return last;

@@ -36,8 +36,8 @@ final class WrittenClause {
 
 	/** The optional part of an element that says a feature; nothing where an element must say it. */
 	static Optional<WrittenClause> of(EObject element, String feature) {
-		ICompositeNode node = (ICompositeNode) Clauses.node(element);
-		return ElementFields.rule(node)
+		ICompositeNode node = Clauses.node(element);
+		return ElementFields.rule(element)
 				.flatMap(rule -> part(rule, feature).map(part -> new WrittenClause(node, rule, part)))
 				.filter(clause -> clause.behind != null);
 	}
@@ -74,6 +74,11 @@ final class WrittenClause {
 		return EcoreUtil2.eAllOfType(part, AbstractElement.class).stream()
 				.filter(each -> each instanceof Keyword || each instanceof Assignment).findFirst()
 				.filter(Keyword.class::isInstance).map(word -> ((Keyword) word).getValue()).orElse("");
+	}
+
+	/** The clause as it is written, in one line and without remarks; empty where it is not. */
+	String text() {
+		return nodes.isEmpty() ? "" : Clauses.inOneLine(element, nodes.get(0).getOffset(), end());
 	}
 
 	/** Makes this the clause; remarks inside the old one come behind it. */

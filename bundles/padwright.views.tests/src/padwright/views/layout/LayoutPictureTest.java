@@ -17,6 +17,8 @@ import padwright.views.Palette;
 class LayoutPictureTest {
 
 	private static final Path PICTURE = Path.of("../padwright.guide/guide/pictures/layout.svg");
+	/** As large as can be read on a page, mm. */
+	private static final double LETTERS = 5;
 	private static final Path DRAWN = Path.of("target/layout.svg");
 	private static final String TUTORIAL = """
 			unit mm
@@ -34,7 +36,7 @@ class LayoutPictureTest {
 		DrawnSystem mine = new DrawnSystem(TUTORIAL);
 		mine.editing.select(Set.of("key:K2"));
 		StringWriter svg = new StringWriter();
-		SvgWriter.write(svg, LayoutScene.draw(mine.editing.picture(), Palette.paper()));
+		SvgWriter.write(svg, LayoutScene.draw(mine.editing.picture().lettered(LETTERS), Palette.paper()));
 		Files.createDirectories(DRAWN.getParent());
 		Files.writeString(DRAWN, svg.toString());
 		assertEquals(Files.readString(PICTURE), svg.toString());

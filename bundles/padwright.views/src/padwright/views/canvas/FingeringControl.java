@@ -16,7 +16,6 @@ import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 
 import padwright.engine.mechanism.Pressing;
@@ -34,53 +33,43 @@ import padwright.views.layout.LayoutScene;
  * The touches of a system in a row, to be pressed with the mouse or with the space bar; the drawing below shows what moves
  * and what is shut. What is pressed is written down as a note, and the notes are walked through.
  */
-public final class FingeringControl extends Composite {
+public final class FingeringControl extends DrawingControl {
 
 	private static final String TOUCH = "touch:";
+	/** How much of the accent a half pressed touch has. */
+	private static final double HALF = 0.4;
 
 	private final FingeringSession session = new FingeringSession();
 	private final Map<String, Button> touches = new LinkedHashMap<>();
-	private final Bar bar;
 	private final Text note;
 	private final Combo purpose;
 	private final Button write;
 	private final Composite row;
-	private final SceneCanvas canvas;
-	private final Label status;
-	private Palette palette;
 	private Consumer<List<TextEdit>> onEdit = edits -> {
 	};
 	private BiConsumer<Optional<String>, Pressing> onPress = (note, touches) -> {
 	};
 
 	public FingeringControl(Composite parent, Palette palette) {
-		super(parent, SWT.NONE);
-		this.palette = palette;
-		bar = new Bar(this);
-		bar.button(Messages.of("fingering.before"), Messages.of("fingering.before"), () -> walk(-1));
-		bar.button(Messages.of("fingering.next"), Messages.of("fingering.next"), () -> walk(1));
-		bar.label(Messages.of("fingering.note"));
-		note = new Text(bar.row(), SWT.BORDER | SWT.SINGLE);
+		super(parent, palette);
+		bar().button(Messages.of("fingering.before"), Messages.of("fingering.before"), () -> walk(-1));
+		bar().button(Messages.of("fingering.next"), Messages.of("fingering.next"), () -> walk(1));
+		bar().label(Messages.of("fingering.note"));
+		note = new Text(bar().row(), SWT.BORDER | SWT.SINGLE);
 		note.setTextLimit(6);
 		Bar.name(note, Messages.of("fingering.note"));
-		bar.label(Messages.of("fingering.purpose"));
-		purpose = new Combo(bar.row(), SWT.READ_ONLY);
-		Purpose.VALUES.forEach(each -> purpose.add(each.getLiteral()));
+		bar().label(Messages.of("fingering.purpose"));
+		purpose = new Combo(bar().row(), SWT.READ_ONLY);
+		Purpose.VALUES.forEach(each -> purpose.add(words(each)));
 		purpose.select(0);
 		Bar.name(purpose, Messages.of("fingering.purpose"));
-		write = bar.button(Messages.of("fingering.write"), Messages.of("fingering.writeTip"), this::write);
+		write = bar().button(Messages.of("fingering.write"), Messages.of("fingering.writeTip"), this::write);
 		note.addListener(SWT.DefaultSelection, enter -> write());
 		row = new Composite(this, SWT.NONE);
 		row.setLayout(new RowLayout(SWT.HORIZONTAL));
 		row.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
-		canvas = new SceneCanvas(this, palette, new Touches());
-		canvas.setName(Messages.of("fingering.name"));
-		canvas.setChosen(id -> id.startsWith(TOUCH) && session.isPressed(id.substring(TOUCH.length())));
-		Bar.fill(canvas);
-		status = new Label(this, SWT.WRAP);
-		GridData line = new GridData(SWT.FILL, SWT.BOTTOM, true, false);
-		line.horizontalIndent = 8;
-		status.setLayoutData(line);
+		drawing(Messages.of("fingering.name"), new Touches());
+		canvas().setChosen(id -> id.startsWith(TOUCH) && session.isPressed(id.substring(TOUCH.length())));
 		setPalette(palette);
 	}
 
@@ -92,7 +81,7 @@ public final class FingeringControl extends Composite {
 			touches.values().forEach(Control::dispose);
 			touches.clear();
 			session.touches().forEach(touch -> touches.put(touch.name(), button(touch)));
-			setPalette(palette);
+			setPalette(palette());
 			layout(true, true);
 		}
 		redrawn();
@@ -122,11 +111,6 @@ public final class FingeringControl extends Composite {
 		return session;
 	}
 
-	/** The drawing of what moves. */
-	public SceneCanvas canvas() {
-		return canvas;
-	}
-
 	/** Told what is written into the text, as one step. */
 	public void onEdit(Consumer<List<TextEdit>> listener) {
 		onEdit = listener;
@@ -137,20 +121,10 @@ public final class FingeringControl extends Composite {
 		onPress = listener;
 	}
 
-	public void setPalette(Palette other) {
-		palette = other;
-		bar.setPalette(other);
-		canvas.setPalette(other);
-		for (Control control : List.of(this, row, status)) {
-			control.setBackground(Colours.of(other.ground()));
-			control.setForeground(Colours.of(other.ink()));
-		}
-		redrawn();
-	}
-
 	@Override
-	public boolean setFocus() {
-		return canvas.setFocus();
+	public void setPalette(Palette other) {
+		super.setPalette(other);
+		paint(List.of(row));
 	}
 
 	private void walk(int step) {
@@ -158,7 +132,7 @@ public final class FingeringControl extends Composite {
 		session.fingerings().stream().filter(each -> session.note().equals(Optional.of(each.name()))).findFirst()
 				.ifPresent(shown -> {
 					note.setText(shown.note());
-					purpose.setText(shown.fingering().getPurpose().getLiteral());
+					purpose.select(Purpose.VALUES.indexOf(shown.fingering().getPurpose()));
 				});
 		pressed();
 	}
@@ -166,22 +140,41 @@ public final class FingeringControl extends Composite {
 	private void write() {
 		String name = note.getText().strip();
 		if (!session.canBeNote(name)) {
-			status.setText(Messages.of("fingering.noNote", name));
+			tell(Messages.of("fingering.noNote", name));
 			return;
 		}
-		List<TextEdit> edits = session.write(name, Optional.empty(), Purpose.get(purpose.getText()));
+		List<TextEdit> edits = session.write(name, Optional.empty(), Purpose.VALUES.get(purpose.getSelectionIndex()));
 		if (!edits.isEmpty()) {
 			onEdit.accept(edits);
 		}
 	}
 
-	private void redrawn() {
+	@Override
+	void redrawn() {
 		LayoutPicture picture = LayoutPicture.of(session.layout(), session.motion());
-		canvas.setSource(aspect -> LayoutScene.draw(picture.lettered(canvas.lettering(LayoutControl.LETTERING)), palette));
-		touches.forEach((name, button) -> button.setSelection(session.isPressed(name)));
-		bar.enable(write, session.layout().isEditable());
-		status.setText(words());
-		status.requestLayout();
+		canvas().setSource(aspect -> LayoutScene.draw(picture.lettered(canvas().readable()), palette()));
+		touches.forEach(this::show);
+		bar().enable(write, session.layout().isEditable());
+		tell(words());
+	}
+
+	/** What is pressed is told by its ground: some themes paint a button alike, whether it is down or not. */
+	private void show(String touch, Button button) {
+		boolean isPressed = session.isPressed(touch);
+		boolean isHalf = session.isHalf(touch);
+		button.setSelection(isPressed);
+		button.setBackground(isPressed ? Colours.of(isHalf ? palette().tint(palette().accent(), HALF) : palette().accent())
+				: null);
+		button.setForeground(Colours.of(isPressed && !isHalf ? palette().ground() : palette().ink()));
+	}
+
+	private static String words(Purpose purpose) {
+		return switch (purpose) {
+		case USUAL -> Messages.of("fingering.usual");
+		case ALTERNATE -> Messages.of("fingering.alternate");
+		case TRILL -> Messages.of("fingering.trill");
+		case OTHER -> Messages.of("fingering.other");
+		};
 	}
 
 	private String words() {

@@ -7,10 +7,8 @@ import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyEvent;
 import org.eclipse.swt.graphics.Rectangle;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 
 import padwright.language.edit.TextEdit;
 import padwright.views.Figures;
@@ -26,16 +24,12 @@ import padwright.views.layout.LayoutItem;
  * The section through a hole, whose sizes can be dragged. Tab goes from one size to the next, Ctrl with the arrows makes it
  * larger or smaller by a tenth of a millimetre (with Shift by a whole one), Enter lets it be typed.
  */
-public final class HoleSectionControl extends Composite {
+public final class HoleSectionControl extends DrawingControl {
 
 	private static final int FAR = 10;
 
 	private final HoleSectionEditing editing = new HoleSectionEditing(this::redrawn, edits -> this.onEdit.accept(edits));
-	private final Bar bar;
 	private final Combo choice;
-	private final SceneCanvas canvas;
-	private final Label status;
-	private Palette palette;
 	private List<String> listed = List.of();
 	private Consumer<List<TextEdit>> onEdit = edits -> {
 	};
@@ -43,22 +37,14 @@ public final class HoleSectionControl extends Composite {
 	};
 
 	public HoleSectionControl(Composite parent, Palette palette) {
-		super(parent, SWT.NONE);
-		this.palette = palette;
-		bar = new Bar(this);
-		bar.button(Messages.of("hole.before"), Messages.of("hole.before"), () -> step(-1));
-		bar.button(Messages.of("hole.next"), Messages.of("hole.next"), () -> step(1));
-		bar.label(Messages.of("hole.choice"));
-		choice = new Combo(bar.row(), SWT.READ_ONLY);
+		super(parent, palette);
+		bar().button(Messages.of("hole.before"), Messages.of("hole.before"), () -> step(-1));
+		bar().button(Messages.of("hole.next"), Messages.of("hole.next"), () -> step(1));
+		bar().label(Messages.of("hole.choice"));
+		choice = new Combo(bar().row(), SWT.READ_ONLY);
 		choice.addListener(SWT.Selection, event -> choose(choice.getSelectionIndex()));
 		Bar.name(choice, Messages.of("hole.choice"));
-		canvas = new SceneCanvas(this, palette, new Touches());
-		canvas.setName(Messages.of("hole.name"));
-		Bar.fill(canvas);
-		status = new Label(this, SWT.WRAP);
-		GridData line = new GridData(SWT.FILL, SWT.BOTTOM, true, false);
-		line.horizontalIndent = 8;
-		status.setLayoutData(line);
+		drawing(Messages.of("hole.name"), new Touches());
 		setPalette(palette);
 	}
 
@@ -77,13 +63,9 @@ public final class HoleSectionControl extends Composite {
 		return editing;
 	}
 
-	public SceneCanvas canvas() {
-		return canvas;
-	}
-
 	/** Where a size is in the window of the drawing, if it is drawn. */
 	public Optional<Rectangle> place(HoleSize size) {
-		return canvas.targets().named(size.id()).map(canvas::onScreen);
+		return canvas().targets().named(size.id()).map(canvas()::onScreen);
 	}
 
 	/** Told changes of the text, each as one step. */
@@ -94,21 +76,6 @@ public final class HoleSectionControl extends Composite {
 	/** Told which hole the user goes to. */
 	public void onChoose(Consumer<LayoutItem> listener) {
 		onChoose = listener;
-	}
-
-	public void setPalette(Palette other) {
-		palette = other;
-		bar.setPalette(other);
-		canvas.setPalette(other);
-		setBackground(Colours.of(other.ground()));
-		status.setBackground(Colours.of(other.ground()));
-		status.setForeground(Colours.of(other.ink()));
-		redrawn();
-	}
-
-	@Override
-	public boolean setFocus() {
-		return canvas.setFocus();
 	}
 
 	private void step(int places) {
@@ -123,8 +90,9 @@ public final class HoleSectionControl extends Composite {
 		onChoose.accept(item);
 	}
 
-	private void redrawn() {
-		canvas.setSource(aspect -> HoleSectionScene.draw(editing, palette));
+	@Override
+	void redrawn() {
+		canvas().setSource(aspect -> HoleSectionScene.draw(editing, palette()));
 		List<String> labels = editing.holes().stream().map(LayoutItem::label).toList();
 		if (!labels.equals(listed)) {
 			listed = labels;
@@ -136,11 +104,6 @@ public final class HoleSectionControl extends Composite {
 		tell(words());
 	}
 
-	private void tell(String words) {
-		status.setText(words);
-		status.requestLayout();
-	}
-
 	private String words() {
 		return editing.layout().fault().map(fault -> Messages.of("layout.broken", fault)).or(editing::figure)
 				.orElseGet(() -> Messages.of("hole.status"));
@@ -149,8 +112,8 @@ public final class HoleSectionControl extends Composite {
 	private void type(HoleSize size) {
 		editing.section().map(section -> section.sizes().get(size))
 				.filter(measure -> measure.isEditable() && editing.layout().isEditable())
-				.ifPresent(measure -> canvas.targets().named(size.id()).ifPresent(target -> new NameField(canvas,
-						canvas.onScreen(target), Messages.of("hole.type", size.inWords()),
+				.ifPresent(measure -> canvas().targets().named(size.id()).ifPresent(target -> new NameField(canvas(),
+						canvas().onScreen(target), Messages.of("hole.type", size.inWords()),
 						Figures.millimetres(measure.length()), typed -> take(size, typed))));
 	}
 
@@ -169,7 +132,7 @@ public final class HoleSectionControl extends Composite {
 
 		@Override
 		public void focused(String id) {
-			tell(canvas.meaning(id).replace('\n', ' '));
+			tell(canvas().meaning(id).replace('\n', ' '));
 		}
 
 		@Override
@@ -199,7 +162,7 @@ public final class HoleSectionControl extends Composite {
 
 		@Override
 		public boolean typed(KeyEvent key) {
-			Optional<HoleSize> size = canvas.focus().flatMap(HoleSize::of);
+			Optional<HoleSize> size = canvas().focus().flatMap(HoleSize::of);
 			if (size.isPresent() && (key.keyCode == SWT.CR || key.keyCode == SWT.KEYPAD_CR)) {
 				type(size.get());
 				return true;

@@ -11,10 +11,8 @@ import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyEvent;
 import org.eclipse.swt.graphics.Point;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Menu;
 
 import padwright.drawing.scene.Scene;
@@ -33,21 +31,15 @@ import padwright.views.layout.LayoutTool;
 /**
  * The layout of a system to be drawn in: tools above, the drawing, and what is being done below. Letters take the tools,
  * Enter places or couples, Ctrl with the arrows moves by a tenth of a millimetre or a degree (with Shift by ten times that),
- * F2 renames, Delete deletes.
+ * F2 renames, Delete deletes, I makes what is changed here as it is inherited.
  */
-public final class LayoutControl extends Composite {
+public final class LayoutControl extends DrawingControl {
 
 	/** How near a place must be to be meant, in points. */
 	private static final double REACH = 6;
-	/** How many times as large as on paper letters become at most. */
-	static final double LETTERING = 3;
 
 	private final LayoutEditing editing = new LayoutEditing(new Changes());
 	private final Map<LayoutTool, Button> tools = new EnumMap<>(LayoutTool.class);
-	private final Bar bar;
-	private final SceneCanvas canvas;
-	private final Label status;
-	private Palette palette;
 	private Set<String> lastChosen = Set.of();
 	private Optional<String> linkFrom = Optional.empty();
 	private Optional<Menu> choice = Optional.empty();
@@ -63,25 +55,17 @@ public final class LayoutControl extends Composite {
 	};
 
 	public LayoutControl(Composite parent, Palette palette) {
-		super(parent, SWT.NONE);
-		this.palette = palette;
-		bar = new Bar(this);
+		super(parent, palette);
 		for (LayoutTool tool : LayoutTool.values()) {
 			tools.put(tool, button(tool));
 		}
-		canvas = new SceneCanvas(this, palette, new Touches());
-		canvas.setName(Messages.of("layout.name"));
-		canvas.setChosen(editing.selected()::contains);
-		Bar.fill(canvas);
-		status = new Label(this, SWT.WRAP);
-		GridData line = new GridData(SWT.FILL, SWT.BOTTOM, true, false);
-		line.horizontalIndent = 8;
-		status.setLayoutData(line);
+		drawing(Messages.of("layout.name"), new Touches());
+		canvas().setChosen(editing.selected()::contains);
 		setPalette(palette);
 	}
 
 	private Button button(LayoutTool tool) {
-		Button button = new Button(bar.row(), SWT.TOGGLE);
+		Button button = new Button(bar().row(), SWT.TOGGLE);
 		button.setText(tool.inWords());
 		button.setToolTipText(tool.inWords() + " (" + Character.toUpperCase(tool.shortcut()) + ")");
 		Bar.name(button, tool.inWords());
@@ -99,20 +83,16 @@ public final class LayoutControl extends Composite {
 		return editing;
 	}
 
-	public SceneCanvas canvas() {
-		return canvas;
-	}
-
 	/** The drawing as it is seen. */
 	public Scene scene(Palette inks) {
-		return LayoutScene.draw(editing.picture(), inks);
+		return LayoutScene.draw(editing.picture().lettered(canvas().readable()), inks);
 	}
 
 	/** Where a place of the unrolled tube is in the drawing's window. */
 	public Point point(double along, double around) {
 		LayoutPicture picture = editing.picture();
-		return new Point((int) Math.round(canvas.view().windowX(picture.x(along))),
-				(int) Math.round(canvas.view().windowY(picture.y(around))));
+		return new Point((int) Math.round(canvas().view().windowX(picture.x(along))),
+				(int) Math.round(canvas().view().windowY(picture.y(around))));
 	}
 
 	/** The kinds of a coupling that are to be chosen from, while they are. */
@@ -145,50 +125,36 @@ public final class LayoutControl extends Composite {
 		onRename = listener;
 	}
 
-	public void setPalette(Palette other) {
-		palette = other;
-		bar.setPalette(other);
-		canvas.setPalette(other);
-		setBackground(Colours.of(other.ground()));
-		status.setBackground(Colours.of(other.ground()));
-		status.setForeground(Colours.of(other.ink()));
-		redrawn();
-	}
-
-	@Override
-	public boolean setFocus() {
-		return canvas.setFocus();
-	}
-
 	/** Takes a tool; a coupling goes from what is chosen. */
 	public void take(LayoutTool tool) {
 		linkFrom = tool == LayoutTool.LINK ? editing.selected().stream().findFirst() : Optional.empty();
 		editing.take(tool);
-		canvas.setFocus();
+		canvas().setFocus();
 	}
 
 	/** Lets the name of what is chosen be typed where it stands. */
 	public void rename() {
 		editing.chosen().stream().findFirst().filter(item -> editing.layout().isEditable()).ifPresent(
-				item -> canvas.targets().named(item.id()).ifPresent(target -> new NameField(canvas, canvas.onScreen(target),
+				item -> canvas().targets().named(item.id()).ifPresent(target -> new NameField(canvas(), canvas().onScreen(target),
 						Messages.of("layout.rename", item.label()), item.thing().getName(),
 						name -> onRename.accept(item, name))));
 	}
 
 	/** While something is dragged, only that is drawn anew, over a picture of all else. */
-	private void redrawn() {
+	@Override
+	void redrawn() {
 		LayoutPicture picture = editing.picture();
 		if (editing.isDragging()) {
-			LayoutPicture read = picture.lettered(canvas.lettering(LETTERING));
-			canvas.setMoving(() -> LayoutScene.still(read, palette), LayoutScene.moving(read, palette));
+			LayoutPicture read = picture.lettered(canvas().readable());
+			canvas().setMoving(() -> LayoutScene.still(read, palette()), LayoutScene.moving(read, palette()));
 			tell(words());
 			return;
 		}
-		canvas.setSource(aspect -> LayoutScene.draw(picture.lettered(canvas.lettering(LETTERING)), palette));
+		canvas().setSource(aspect -> LayoutScene.draw(picture.lettered(canvas().readable()), palette()));
 		focusOnChoice();
 		tools.forEach((tool, button) -> {
 			button.setSelection(tool == editing.tool());
-			button.setForeground(Colours.of(tool == editing.tool() ? palette.accent() : palette.ink()));
+			button.setForeground(Colours.of(tool == editing.tool() ? palette().accent() : palette().ink()));
 		});
 		tell(words());
 	}
@@ -197,16 +163,9 @@ public final class LayoutControl extends Composite {
 	private void focusOnChoice() {
 		Set<String> chosen = Set.copyOf(editing.selected());
 		if (!chosen.equals(lastChosen) && chosen.size() == 1) {
-			canvas.setFocusOn(chosen.stream().findFirst());
+			canvas().setFocusOn(chosen.stream().findFirst());
 		}
 		lastChosen = chosen;
-	}
-
-	private void tell(String words) {
-		if (!words.equals(status.getText())) {
-			status.setText(words);
-			status.requestLayout();
-		}
 	}
 
 	private String words() {
@@ -223,7 +182,7 @@ public final class LayoutControl extends Composite {
 			return Messages.of("layout.status.place");
 		}
 		List<LayoutItem> chosen = editing.chosen();
-		return chosen.size() == 1 ? canvas.meaning(chosen.get(0).id()).replace('\n', ' ')
+		return chosen.size() == 1 ? canvas().meaning(chosen.get(0).id()).replace('\n', ' ')
 				: chosen.isEmpty() ? Messages.of("layout.status.choose") : Messages.of("layout.several", chosen.size());
 	}
 
@@ -243,7 +202,7 @@ public final class LayoutControl extends Composite {
 		@Override
 		public void choose(String from, String to, List<LayoutLink.Kind> kinds) {
 			choice.ifPresent(Menu::dispose);
-			choice = Optional.of(LinkMenu.open(canvas, kinds, kind -> editing.link(new LayoutLink(from, to, kind))));
+			choice = Optional.of(LinkMenu.open(canvas(), kinds, kind -> editing.link(new LayoutLink(from, to, kind))));
 		}
 	}
 
@@ -290,7 +249,7 @@ public final class LayoutControl extends Composite {
 
 		@Override
 		public void carried(double x, double y) {
-			editing.drag(x, y, REACH / canvas.view().scale());
+			editing.drag(x, y, REACH / canvas().view().scale());
 		}
 
 		@Override

@@ -14,6 +14,7 @@ record LayoutKeys(LayoutControl control) {
 
 	/** By how many steps an arrow moves with Shift. */
 	private static final int FAR = 10;
+	private static final char AS_INHERITED = 'i';
 
 	/**
 	 * Does what a key stands for.
@@ -48,13 +49,20 @@ record LayoutKeys(LayoutControl control) {
 			return placed();
 		}
 		default -> {
-			Optional<LayoutTool> tool = (key.stateMask & SWT.MODIFIER_MASK & ~SWT.MOD2) == 0
-					? LayoutTool.of(key.character) : Optional.empty();
-			tool.ifPresent(control::take);
-			return tool.isPresent();
+			return (key.stateMask & SWT.MODIFIER_MASK & ~SWT.MOD2) == 0 && letter(Character.toLowerCase(key.character));
 		}
 		}
 		return true;
+	}
+
+	private boolean letter(char letter) {
+		boolean isTakenBack = letter == AS_INHERITED && control.editing().canBeAsInherited();
+		if (isTakenBack) {
+			control.editing().asInherited();
+		}
+		Optional<LayoutTool> tool = LayoutTool.of(letter);
+		tool.ifPresent(control::take);
+		return isTakenBack || tool.isPresent();
 	}
 
 	private boolean placed() {

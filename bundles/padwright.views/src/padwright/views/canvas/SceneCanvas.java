@@ -33,8 +33,8 @@ public final class SceneCanvas extends Canvas {
 	/** How near to a target the mouse must be, in points. */
 	private static final double REACH = 4;
 	private static final double RING = 3;
-	/** Points for a millimetre at which letters for paper, about 3 mm high, can be read. */
-	private static final double READABLE = 3;
+	/** Letters so high can be read, in points. */
+	private static final double READABLE = 10;
 
 	private final SceneListener listener;
 	private Palette palette;
@@ -201,9 +201,9 @@ public final class SceneCanvas extends Canvas {
 		redraw();
 	}
 
-	/** How much larger than for paper letters must be to be read here, 1 for as large; from 1 to a limit. */
-	double lettering(double most) {
-		return Math.max(1, Math.min(most, READABLE / view.scale()));
+	/** The least size of letters that can be read here, mm of the drawing. */
+	double readable() {
+		return READABLE / view.scale();
 	}
 
 	private void paint(GC gc) {

@@ -30,6 +30,8 @@ public final class HourPicture {
 	private static final double HOUR = 2;
 	private static final double HALF = 1.1;
 	private static final double LETTERS = 2.5;
+	/** Of the paper: a form's own grey would be taken for a grey on paper, and shown as some other. */
+	private static final Ink GROUND = Ink.WHITE;
 
 	private HourPicture() {
 	}
@@ -52,10 +54,10 @@ public final class HourPicture {
 		Ink edge = isChosen ? palette.accent() : palette.tint(palette.quiet(), isWhole ? 0.5 : 0.7);
 		List<Element> elements = new ArrayList<>();
 		elements.add(new Drawn(new Circle(x, y, isWhole ? HOUR : HALF), Style.of(
-				new SolidFill(isChosen ? palette.accent() : palette.ground()), Stroke.of(edge, 0.25))));
+				new SolidFill(isChosen ? palette.accent() : GROUND), Stroke.of(edge, 0.25))));
 		if (isWhole) {
 			elements.add(Text.centred(hour.toString(), x, y, isChosen ? Face.BOLD : Face.CONDENSED, LETTERS)
-					.in(isChosen ? palette.ground() : palette.ink()));
+					.in(isChosen ? GROUND : palette.ink()));
 		}
 		return Group.named(GROUP + hour, Messages.of(isChosen ? "clock.hourChosen" : "clock.hour", hour), elements);
 	}

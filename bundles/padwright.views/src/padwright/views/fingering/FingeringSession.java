@@ -70,6 +70,10 @@ public final class FingeringSession {
 		return pressed.contains(touch) || half.contains(touch);
 	}
 
+	public boolean isHalf(String touch) {
+		return half.contains(touch);
+	}
+
 	/** The name of the note that is shown; nothing once another touch is pressed. */
 	public Optional<String> note() {
 		return note;

@@ -2,12 +2,11 @@ package padwright.views.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
-import padwright.drawing.font.DejaVuMetrics;
 import padwright.drawing.scene.Circle;
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
-import padwright.drawing.scene.Face;
 import padwright.drawing.scene.Geometry;
 import padwright.drawing.scene.Group;
 import padwright.drawing.scene.Ink;
@@ -23,20 +22,12 @@ import padwright.views.Palette;
 
 /**
  * One thing of a layout in a shape of its own: cups and holes are circles, a lever is a long drop, a touch a rounded plate,
- * a rod a double line between posts, without its name among the keys unless it is chosen. What is inherited has a broken
- * outline.
+ * a rod a double line between posts. What is inherited has a broken outline.
+ *
+ * @param name where there is room for it
  */
-record ItemDrawing(LayoutPicture picture, LayoutItem item, Palette palette) {
+record ItemDrawing(LayoutPicture picture, LayoutItem item, Optional<Text> name, Palette palette) {
 
-	private static final double LARGEST = 4.6;
-	private static final double SMALLEST = 2.4;
-	private static final double SMALL = 2.8;
-	private static final double LEAST = 1.6;
-	/** Degrees apart at which two names do not meet. */
-	private static final double BESIDE = 20;
-	/** Times as large as on paper at most, in a shape and beside one. */
-	private static final double MOST = 2.6;
-	private static final double MOST_OUTSIDE = 1.7;
 	private static final double HALO = 1;
 
 	Group draw() {
@@ -51,9 +42,8 @@ record ItemDrawing(LayoutPicture picture, LayoutItem item, Palette palette) {
 		case LEVER -> elements.add(shape(drop(spot), moved() ? 0.6 : 0.12));
 		default -> elements.addAll(round(spot));
 		}
-		if (item.kind() != LayoutKind.ROD || picture.selected().contains(item.id())) {
-			elements.add(label(spot));
-		}
+		name.ifPresent(text -> elements
+				.add(text.in(item.origin() == LayoutOrigin.INHERITED ? palette.quiet() : palette.ink())));
 		return Group.named(item.id(), LayoutWords.detail(picture.layout(), item), elements);
 	}
 
@@ -153,34 +143,5 @@ record ItemDrawing(LayoutPicture picture, LayoutItem item, Palette palette) {
 		return new Drawn(item.kind() == LayoutKind.ROD
 				? new Rectangle(spot.x() - wide, spot.y() - high, 2 * wide, 2 * high)
 				: new Circle(spot.x(), spot.y(), wide), Style.stroked(palette.accent(), 0.9));
-	}
-
-	/** In its shape where it fits, else below; larger than on paper where it could not be read. */
-	private Element label(Spot spot) {
-		double wide = new DejaVuMetrics().width(item.label(), Face.CONDENSED_BOLD, 1);
-		double size = Math.min(Math.min(picture.letters(LARGEST, MOST), item.radius()), item.radius() * 1.7 / wide);
-		boolean isInside = size >= SMALLEST && item.kind() != LayoutKind.ROD && item.kind() != LayoutKind.TOUCH
-				&& item.kind() != LayoutKind.LEVER;
-		Text text = isInside ? Text.centred(item.label(), spot.x(), spot.y(), Face.CONDENSED_BOLD, size) : outside(spot, wide);
-		return text.in(item.origin() == LayoutOrigin.INHERITED ? palette.quiet() : palette.ink());
-	}
-
-	private Text outside(Spot spot, double wide) {
-		double size = Math.max(LEAST, Math.min(picture.letters(SMALL, MOST_OUTSIDE), room() / wide));
-		double far = item.kind() == LayoutKind.ROD ? -size - 0.6
-				: item.radius() * (item.kind() == LayoutKind.HOLE ? 1 : 0.72) + size * 0.85;
-		return Text.centred(item.label(), spot.x(), spot.y() + far, Face.CONDENSED, size);
-	}
-
-	/** To the next thing beside it on the same line, or without a place. */
-	private double room() {
-		if (item.along().isEmpty()) {
-			return LayoutGeometry.TRAY_STEP;
-		}
-		return picture.layout().items().stream().filter(other -> other.kind() == item.kind() && other.along().isPresent())
-				.filter(other -> !other.id().equals(item.id()))
-				.filter(other -> other.around().subtract(item.around()).abs().doubleValue() < BESIDE)
-				.mapToDouble(other -> Figures.mm(other.along().orElseThrow().minus(item.along().orElseThrow()).abs()))
-				.min().orElse(Double.MAX_VALUE);
 	}
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 import padwright.drawing.font.DejaVuMetrics;
+import padwright.drawing.scene.Anchor;
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
 import padwright.drawing.scene.Face;
@@ -24,10 +25,10 @@ import padwright.views.Palette;
 record LayoutDimensions(LayoutPicture picture, Palette palette) {
 
 	private static final double SIZE = 3;
-	private static final double MOST = 2.2;
+	private static final double NEAR = 0.25;
 
 	private double size() {
-		return picture.letters(SIZE, MOST);
+		return picture.letters(SIZE);
 	}
 
 	List<Element> draw() {
@@ -44,9 +45,9 @@ record LayoutDimensions(LayoutPicture picture, Palette palette) {
 		Length along = item.along().orElseThrow();
 		LayoutJoint joint = layout.jointAt(along);
 		double y = picture.geometry().bottom() + 3;
-		List<Element> elements = new ArrayList<>(dimension(joint.start(), along, y + size() * 1.7));
-		neighbour(layout, item, true).ifPresent(before -> elements.addAll(dimension(before, along, y)));
-		neighbour(layout, item, false).ifPresent(behind -> elements.addAll(dimension(along, behind, y)));
+		List<Element> elements = new ArrayList<>(dimension(joint.start(), along, y + size() * 2.3, Anchor.END));
+		neighbour(layout, item, true).ifPresent(before -> elements.addAll(dimension(before, along, y, Anchor.END)));
+		neighbour(layout, item, false).ifPresent(behind -> elements.addAll(dimension(along, behind, y, Anchor.START)));
 		return elements;
 	}
 
@@ -60,7 +61,8 @@ record LayoutDimensions(LayoutPicture picture, Palette palette) {
 		return before ? others.stream().max(order) : others.stream().min(order);
 	}
 
-	private List<Element> dimension(Length from, Length to, double y) {
+	/** @param narrow which end of the figure stays at its end of the stretch, where it does not fit into that */
+	private List<Element> dimension(Length from, Length to, double y, Anchor narrow) {
 		double left = picture.geometry().x(from);
 		double right = picture.geometry().x(to);
 		if (right - left < 0.5) {
@@ -72,8 +74,11 @@ record LayoutDimensions(LayoutPicture picture, Palette palette) {
 		List<Element> elements = new ArrayList<>(List.of(
 				line(left, y, right, y, thin), line(left, y - 4, left, y + 1, thin), line(right, y - 4, right, y + 1, thin),
 				arrow(left, y, 1), arrow(right, y, -1)));
-		elements.add(Text.centred(text, (left + right) / 2, y + size() * (width + 5 < right - left ? -0.63 : 0.77),
-				Face.CONDENSED, size()).in(palette.accent()));
+		boolean fits = width + 5 < right - left;
+		double beside = narrow == Anchor.END ? right - NEAR * size() : left + NEAR * size();
+		Text figure = fits ? Text.of(text, (left + right) / 2, y - size() * 0.27, Face.CONDENSED, size()).anchored(Anchor.MIDDLE)
+				: Text.of(text, beside, y + size() * 1.13, Face.CONDENSED, size()).anchored(narrow);
+		elements.add(figure.in(palette.accent()));
 		return elements;
 	}
 

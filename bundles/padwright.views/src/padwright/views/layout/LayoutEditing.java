@@ -287,6 +287,6 @@ public final class LayoutEditing {
 	/** All that there is to draw. */
 	public LayoutPicture picture() {
 		return new LayoutPicture(shown(), LayoutGeometry.of(layout), new LinkedHashSet<>(selected),
-				way.map(LayoutDrag.Way::anchor), figure(), moving(), stretch, LayoutMotion.REST, 1);
+				way.map(LayoutDrag.Way::anchor), figure(), moving(), stretch, LayoutMotion.REST, 0);
 	}
 }

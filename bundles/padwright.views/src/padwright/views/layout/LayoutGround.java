@@ -3,6 +3,7 @@ package padwright.views.layout;
 import java.util.ArrayList;
 import java.util.List;
 
+import padwright.drawing.font.DejaVuMetrics;
 import padwright.drawing.scene.Anchor;
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
@@ -21,14 +22,16 @@ record LayoutGround(LayoutPicture picture, Palette palette) {
 
 	private static final double SIZE = 2.6;
 	private static final double NAME = 3.2;
-	/** Times as large as on paper at most: so much room is around the tube. */
-	private static final double MOST = 1.4;
 	private static final int TICK = 10;
-	private static final int NUMBERED = 50;
-	private static final int ANGLE = 45;
+	/** Steps that rulers are numbered by, the finest that can be read. */
+	private static final List<Integer> NUMBERED = List.of(50, 100, 200, 500);
+	private static final List<Integer> ANGLES = List.of(45, 90, 180);
+	private static final double APART = 1.15;
+
+	private static final DejaVuMetrics METRICS = new DejaVuMetrics();
 
 	private double size() {
-		return picture.letters(SIZE, MOST);
+		return picture.letters(SIZE);
 	}
 
 	private LayoutGeometry geometry() {
@@ -39,8 +42,8 @@ record LayoutGround(LayoutPicture picture, Palette palette) {
 		List<Element> elements = new ArrayList<>();
 		picture.layout().joints().forEach(joint -> elements.addAll(joint(joint)));
 		elements.addAll(around());
-		if (geometry().unplaced()) {
-			elements.add(Text.of(Messages.of("layout.unplaced"), 2, geometry().trayMiddle() - 5.5, Face.CONDENSED, size())
+		if (geometry().unplaced() > 0) {
+			elements.add(Text.of(Messages.of("layout.unplaced"), 2, geometry().trayTop(), Face.CONDENSED, size())
 					.in(palette.quiet()));
 		}
 		return elements;
@@ -57,12 +60,16 @@ record LayoutGround(LayoutPicture picture, Palette palette) {
 		elements.add(line(from + length, geometry().top(), from + length, geometry().bottom(), edge));
 		elements.add(line(from, geometry().middle(), from + length, geometry().middle(),
 				Stroke.of(palette.tint(palette.quiet(), 0.5), 0.2).dashed(4, 2)));
-		elements.add(Text.of(joint.label(), from + 1, geometry().top() - 3.8 - size() * 1.15, Face.BOLD,
-				picture.letters(NAME, MOST)).in(palette.quiet()));
+		double name = picture.letters(NAME);
+		if (METRICS.width(joint.label(), Face.BOLD, name) < length) {
+			elements.add(Text.of(joint.label(), from + 1, geometry().top() - 3.8 - size() * APART, Face.BOLD, name)
+					.in(palette.quiet()));
+		}
+		int numbered = step(NUMBERED, METRICS.width("0000", Face.CONDENSED, size()));
 		for (int mm = 0; mm <= length; mm += TICK) {
-			elements.add(line(from + mm, geometry().top() - (mm % NUMBERED == 0 ? 3 : 1.6), from + mm, geometry().top(),
+			elements.add(line(from + mm, geometry().top() - (mm % numbered == 0 ? 3 : 1.6), from + mm, geometry().top(),
 					Stroke.of(palette.quiet(), 0.2)));
-			if (mm % NUMBERED == 0 && mm + TICK < length) {
+			if (mm % numbered == 0 && mm + Math.max(TICK, size()) < length) {
 				elements.add(Text.of(String.valueOf(mm), from + mm, geometry().top() - 3.8, Face.CONDENSED, size())
 						.anchored(Anchor.MIDDLE).in(palette.quiet()));
 			}
@@ -72,13 +79,18 @@ record LayoutGround(LayoutPicture picture, Palette palette) {
 
 	private List<Element> around() {
 		List<Element> elements = new ArrayList<>();
-		for (int angle = -180; angle <= 180; angle += ANGLE) {
-			double y = geometry().middle() + angle * geometry().bore() * Math.PI / 360;
+		double degree = geometry().bore() * Math.PI / 360;
+		for (int angle = -180; angle <= 180; angle += step(ANGLES, size() * APART / degree)) {
+			double y = geometry().middle() + angle * degree;
 			elements.add(line(geometry().x(0) - 2.5, y, geometry().x(0), y, Stroke.of(palette.quiet(), 0.2)));
 			elements.add(Text.of(angle + "°", geometry().x(0) - 3.2, y + size() * 0.36, Face.CONDENSED, size())
 					.anchored(Anchor.END).in(palette.quiet()));
 		}
 		return elements;
+	}
+
+	private static int step(List<Integer> steps, double least) {
+		return steps.stream().filter(step -> step >= least).findFirst().orElse(steps.get(steps.size() - 1));
 	}
 
 	private static Element line(double x1, double y1, double x2, double y2, Stroke stroke) {

@@ -12,26 +12,27 @@ import java.util.Set;
  * @param figure of its place, in words
  * @param moving ids of what is being dragged
  * @param stretch what the mouse draws out
- * @param lettering how many times as large as on paper letters are, where there is room; 1 or more
+ * @param least size of letters that can be read, mm of the drawing; 0 as on paper
  */
 public record LayoutPicture(Layout layout, LayoutGeometry geometry, Set<String> selected, Optional<LayoutItem> anchor,
 		Optional<String> figure, Set<String> moving, Optional<LayoutStretch> stretch, LayoutMotion motion,
-		double lettering) {
+		double least) {
 
 	/** A layout while fingers press. */
 	public static LayoutPicture of(Layout layout, LayoutMotion motion) {
 		return new LayoutPicture(layout, LayoutGeometry.of(layout), Set.of(), Optional.empty(), Optional.empty(),
-				Set.of(), Optional.empty(), motion, 1);
+				Set.of(), Optional.empty(), motion, 0);
 	}
 
-	/** The same with letters so many times as large as on paper. */
-	public LayoutPicture lettered(double times) {
-		return new LayoutPicture(layout, geometry, selected, anchor, figure, moving, stretch, motion, times);
+	/** The same where letters can be read from a size on, mm of the drawing; no larger than there is room for at all. */
+	public LayoutPicture lettered(double size) {
+		return new LayoutPicture(layout, geometry, selected, anchor, figure, moving, stretch, motion,
+				Math.min(size, geometry.mostLetters()));
 	}
 
-	/** A size of letters on paper as it is here, no more than so many times as large. */
-	double letters(double size, double most) {
-		return size * Math.min(lettering, most);
+	/** A size of letters on paper as it is here. */
+	double letters(double size) {
+		return Math.max(size, least);
 	}
 
 	/** The x of a place along the tube, mm of the drawing. */

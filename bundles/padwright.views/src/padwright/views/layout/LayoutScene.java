@@ -2,6 +2,8 @@ package padwright.views.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 import padwright.drawing.scene.Drawn;
@@ -80,8 +82,9 @@ public final class LayoutScene {
 		}
 		elements.addAll(new SideView(picture, palette).draw(part != Part.MOVING, item -> isOfPart(item.id())));
 		elements.addAll(new LinkLines(picture, palette).draw(this::isOfPart));
+		Map<String, Text> names = LayoutLabels.of(picture);
 		for (LayoutItem item : inDrawingOrder()) {
-			elements.add(new ItemDrawing(picture, item, palette).draw());
+			elements.add(new ItemDrawing(picture, item, Optional.ofNullable(names.get(item.id())), palette).draw());
 		}
 		if (part != Part.STILL) {
 			elements.addAll(new LayoutDimensions(picture, palette).draw());

@@ -1,6 +1,6 @@
 package padwright.views.layout;
 
-/** Where something lies in the unrolled view, or in the row of things without a place. */
+/** Where something lies in the unrolled view, or in the rows of things without a place. */
 record Spot(double x, double y) {
 
 	static Spot of(LayoutPicture picture, LayoutItem item) {
@@ -10,6 +10,6 @@ record Spot(double x, double y) {
 		}
 		long before = picture.layout().items().stream().takeWhile(each -> !each.id().equals(item.id()))
 				.filter(each -> each.along().isEmpty()).count();
-		return new Spot(geometry.x(before * LayoutGeometry.TRAY_STEP + LayoutGeometry.TRAY_STEP / 2), geometry.trayMiddle());
+		return geometry.tray((int) before);
 	}
 }

@@ -3,6 +3,7 @@ package padwright.workbench.session;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -35,5 +36,12 @@ class AnswersTest {
 	void whatIsCancelledEachTimeFails() {
 		assertTrue(Answers.retried(() -> cancelledFor(5)).isCompletedExceptionally());
 		assertEquals(5, asked.get());
+	}
+
+	@Test
+	void whoWaitsIsToldWhatTheNextQuestionBrings() {
+		assertEquals(Optional.of(3), Answers.await(() -> cancelledFor(2)));
+		assertEquals(Optional.empty(), Answers.await(() -> cancelledFor(99)));
+		assertEquals(8, asked.get());
 	}
 }

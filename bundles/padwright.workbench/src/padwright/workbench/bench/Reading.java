@@ -36,7 +36,7 @@ final class Reading extends Job {
 	@Override
 	protected IStatus run(IProgressMonitor monitor) {
 		String read = uri;
-		LanguageSession.get().running().flatMap(server -> Answers.await(server.snapshot(read)))
+		LanguageSession.get().running().flatMap(server -> Answers.await(() -> server.snapshot(read)))
 				.ifPresent(document -> onRead.accept(read, Workpiece.of(read, document, caret)));
 		return Status.OK_STATUS;
 	}

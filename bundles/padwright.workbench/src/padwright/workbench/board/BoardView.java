@@ -2,6 +2,7 @@ package padwright.workbench.board;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -25,15 +26,16 @@ import padwright.workbench.session.Documents;
 import padwright.workbench.session.LanguageSession;
 import padwright.workbench.shops.OpenShops;
 import padwright.workbench.themes.Themes;
+import padwright.workup.next.NextSteps;
 
 /** What is next in the whole shop: the one of the active editor, else the first that is open. It follows what is typed. */
 public final class BoardView extends ViewPart {
 
 	public static final String ID = "padwright.workbench.board";
 
-	private final Consumer<Set<String>> onBuild = uris -> later(this::refresh);
+	private final Consumer<Set<String>> onBuild = uris -> later(this::followAndRefresh);
 	private final Consumer<OnBench> onBench = shown -> follow();
-	private final BoardReading reading = new BoardReading(steps -> later(() -> control().show(steps)));
+	private final BoardReading reading = new BoardReading(steps -> later(() -> show(steps)));
 	private Board board;
 	private Themes themes;
 	private Optional<Path> shop = Optional.empty();
@@ -65,14 +67,21 @@ public final class BoardView extends ViewPart {
 		refresh();
 	}
 
-	/** The shop of the active editor, or the one before. */
 	private void follow() {
-		Optional<Path> found = edited().map(ShopFolder::around).or(() -> shop)
-				.or(() -> OpenShops.folders().stream().findFirst());
-		if (!found.equals(shop)) {
-			shop = found;
-			refresh();
+		if (!followed().equals(shop)) {
+			followAndRefresh();
 		}
+	}
+
+	private void followAndRefresh() {
+		shop = followed();
+		refresh();
+	}
+
+	/** The shop of the active editor, or the one before while it is open. */
+	private Optional<Path> followed() {
+		List<Path> open = OpenShops.folders();
+		return edited().map(ShopFolder::around).or(() -> shop.filter(open::contains)).or(() -> open.stream().findFirst());
 	}
 
 	private Optional<Path> edited() {
@@ -82,7 +91,13 @@ public final class BoardView extends ViewPart {
 	}
 
 	private void refresh() {
-		shop.ifPresent(folder -> reading.start(folder, day()));
+		shop.ifPresentOrElse(folder -> reading.start(folder, day()),
+				() -> board.show(NextSteps.of(List.of(), day())));
+	}
+
+	/** What was read, unless its shop was closed since. */
+	private void show(NextSteps steps) {
+		shop.ifPresent(open -> board.show(steps));
 	}
 
 	private void later(Runnable work) {

@@ -57,8 +57,8 @@ public final class RenameHandler extends EditorHandler {
 				.map(file -> Documents.open(file).orElseGet(() -> WorkspaceEdits.onDisk(file)))
 				.filter(text -> text.get().equals(name.getRootNode().getText()))
 				.map(text -> Positions.position(text, name.getOffset()));
-		return apply(place.flatMap(at -> LanguageSession.get().running().flatMap(server -> Answers.await(server.documents()
-				.rename(new RenameParams(new TextDocumentIdentifier(uri), at, anew))))), thing.getName(), anew);
+		return apply(place.flatMap(at -> LanguageSession.get().running().flatMap(server -> Answers.await(
+				() -> server.documents().rename(new RenameParams(new TextDocumentIdentifier(uri), at, anew))))), thing.getName(), anew);
 	}
 
 	/** Renames without asking; tells whether it was done. */

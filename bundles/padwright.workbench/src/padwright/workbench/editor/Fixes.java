@@ -44,7 +44,7 @@ public final class Fixes implements IMarkerResolutionGenerator2 {
 	private static List<Either<Command, CodeAction>> actions(IMarker marker, Diagnostic finding) {
 		CodeActionContext context = new CodeActionContext(List.of(finding), List.of(CodeActionKind.QuickFix));
 		Optional<String> uri = Documents.uri((IFile) marker.getResource());
-		return LanguageSession.get().running().flatMap(server -> uri.flatMap(known -> Answers.await(server.documents()
+		return LanguageSession.get().running().flatMap(server -> uri.flatMap(known -> Answers.await(() -> server.documents()
 				.codeAction(new CodeActionParams(new TextDocumentIdentifier(known), finding.getRange(), context)))))
 				.orElse(List.of());
 	}

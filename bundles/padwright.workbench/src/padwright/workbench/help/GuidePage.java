@@ -23,20 +23,21 @@ record GuidePage(String title, String text, List<Span> spans) {
 	/**
 	 * A part of the text.
 	 *
-	 * @param target of a link; empty for all else
+	 * @param target of a link, or the anchor of a heading; empty for all else
 	 */
 	record Span(int start, int length, Look look, String target) {
 	}
 
 	private static final Pattern PART = Pattern.compile("<!--.*?-->|<(/?)([a-zA-Z0-9]+)([^>]*)>|[^<]+", Pattern.DOTALL);
 	private static final Pattern TARGET = Pattern.compile("href=\"([^\"]*)\"");
+	private static final Pattern ANCHOR = Pattern.compile("id=\"([^\"]*)\"");
 	private static final Pattern PICTURE = Pattern.compile("alt=\"([^\"]*)\"");
 
 	GuidePage {
 		spans = List.copyOf(spans);
 	}
 
-	/** Reads a page of plain HTML, such as those of the guide are. */
+	/** Reads a page of plain HTML, such as those of the guide are; what stands around its main text is left out. */
 	static GuidePage of(String html) {
 		Reader reader = new Reader();
 		Matcher part = PART.matcher(html);
@@ -50,10 +51,10 @@ record GuidePage(String title, String text, List<Span> spans) {
 		return new GuidePage(reader.title.strip(), reader.out.toString().strip() + "\n", reader.spans);
 	}
 
-	/** Where a heading stands in the text. */
-	Optional<Integer> heading(String words) {
-		return spans.stream().filter(span -> span.look() == Look.HEADING
-				&& text.substring(span.start(), span.start() + span.length()).equals(words)).map(Span::start).findFirst();
+	/** Where the heading with an anchor stands in the text. */
+	Optional<Integer> heading(String anchor) {
+		return spans.stream().filter(span -> span.look() == Look.HEADING && span.target().equals(anchor)).map(Span::start)
+				.findFirst();
 	}
 
 	private static final class Reader {
@@ -62,14 +63,15 @@ record GuidePage(String title, String text, List<Span> spans) {
 		private final List<Span> spans = new ArrayList<>();
 		private final List<Object[]> open = new ArrayList<>();
 		private String title = "";
-		private String hidden = "head";
+		private boolean inTitle;
+		private boolean inMain;
 		private boolean kept;
 
 		void text(String raw) {
 			String words = unescaped(raw);
-			if (hidden.equals("title")) {
+			if (inTitle) {
 				title += words;
-			} else if (hidden.isEmpty()) {
+			} else if (inMain) {
 				append(kept ? words : words.replaceAll("\\s+", " "));
 			}
 		}
@@ -81,9 +83,20 @@ record GuidePage(String title, String text, List<Span> spans) {
 
 		void tag(String name, boolean end, String attributes) {
 			switch (name) {
-			case "title", "nav" -> hidden = end ? name.equals("nav") ? "" : "head" : name;
-			case "body" -> hidden = "";
-			case "h1", "h2", "h3" -> block(end, name.equals("h1") ? Look.TITLE : Look.HEADING, "\n\n", "\n");
+			case "title" -> inTitle = !end;
+			case "main" -> inMain = !end;
+			default -> {
+				if (inMain) {
+					shown(name, end, attributes);
+				}
+			}
+			}
+		}
+
+		private void shown(String name, boolean end, String attributes) {
+			switch (name) {
+			case "h1" -> block(end, Look.TITLE, "");
+			case "h2", "h3" -> block(end, Look.HEADING, found(ANCHOR, attributes));
 			case "p", "figure", "ul", "ol", "table" -> newLine(end ? "" : "\n");
 			case "li" -> newLine(end ? "" : "\u2022 ");
 			case "tr" -> newLine("");
@@ -104,13 +117,13 @@ record GuidePage(String title, String text, List<Span> spans) {
 			}
 		}
 
-		private void block(boolean end, Look look, String before, String after) {
+		private void block(boolean end, Look look, String anchor) {
 			if (!end) {
-				newLine(before);
+				newLine("\n\n");
 			}
-			span(end, look, "");
+			span(end, look, anchor);
 			if (end) {
-				out.append(after);
+				out.append("\n");
 			}
 		}
 

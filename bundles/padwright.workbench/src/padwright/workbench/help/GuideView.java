@@ -35,7 +35,6 @@ public final class GuideView extends ViewPart {
 	static final String FIRST_PAGE = "index.html";
 
 	private static final String GUIDE = "padwright.guide";
-	private static final String FOLDER = "guide/";
 	private static final int MARGIN = 12;
 	private static final int TAB = 18;
 
@@ -66,10 +65,10 @@ public final class GuideView extends ViewPart {
 		show(FIRST_PAGE, "");
 	}
 
-	/** Shows a page, from the heading with these words on, if it has one. */
-	void go(String next, String heading) {
+	/** Shows a page, from the heading with this anchor on, if it has one. */
+	void go(String next, String anchor) {
 		before.push(name);
-		show(next, heading);
+		show(next, anchor);
 	}
 
 	private void back() {
@@ -78,21 +77,21 @@ public final class GuideView extends ViewPart {
 		}
 	}
 
-	private void show(String next, String heading) {
+	private void show(String next, String anchor) {
 		name = next;
 		try (InputStream html = url(next).openStream()) {
 			GuidePage read = GuidePage.of(new String(html.readAllBytes(), StandardCharsets.UTF_8));
 			page = Optional.of(read);
 			text.setText(read.text());
 			paint(themes.palette());
-			text.setTopIndex(text.getLineAtOffset(read.heading(heading).orElse(0)));
+			text.setTopIndex(text.getLineAtOffset(read.heading(anchor).orElse(0)));
 		} catch (IOException notThere) {
 			StatusLine.tell(Messages.get("guide.at", notThere.getMessage()), true);
 		}
 	}
 
 	private static URL url(String page) {
-		return Platform.getBundle(GUIDE).getEntry(FOLDER + page);
+		return Platform.getBundle(GUIDE).getEntry(Messages.get("guide.folder") + page);
 	}
 
 	private void browse() {
@@ -114,11 +113,11 @@ public final class GuideView extends ViewPart {
 	}
 
 	private void follow(String target) {
-		String file = target.replaceAll("#.*", "");
-		if (file.contains(":")) {
+		if (target.contains(":")) {
 			Program.launch(target);
-		} else if (!file.isEmpty()) {
-			go(file, "");
+		} else {
+			String[] parts = target.split("#", 2);
+			go(parts[0].isEmpty() ? name : parts[0], parts.length > 1 ? parts[1] : "");
 		}
 	}
 

@@ -19,7 +19,9 @@ import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.xtext.resource.XtextResource;
 
 import padwright.language.edit.ElementFields;
+import padwright.language.edit.InheritedElement;
 import padwright.language.edit.SystemEdits;
+import padwright.model.keysystem.Change;
 import padwright.model.keysystem.KeySystem;
 import padwright.workbench.bench.Bench;
 import padwright.workbench.bench.OnBench;
@@ -98,7 +100,7 @@ final class CaretFollower implements IPartListener2, ISelectionListener {
 	private void read() {
 		Optional<String> read = uri;
 		Optional<XtextResource> found = read.flatMap(
-				open -> LanguageSession.get().running().flatMap(server -> Answers.await(server.snapshot(open))));
+				open -> LanguageSession.get().running().flatMap(server -> Answers.await(() -> server.snapshot(open))));
 		Display display = window.getWorkbench().getDisplay();
 		found.filter(document -> !display.isDisposed()).ifPresent(document -> display.asyncExec(() -> {
 			if (uri.equals(read)) {
@@ -113,18 +115,27 @@ final class CaretFollower implements IPartListener2, ISelectionListener {
 			onElement.accept(Optional.empty());
 			return;
 		}
-		model.filter(this::isCurrent).ifPresent(document -> onElement.accept(inherited(document).or(() -> element(document)
-				.map(element -> new ElementHere(element, document, text().orElseThrow(), Optional.empty())))));
+		model.filter(this::isCurrent).ifPresent(document -> onElement.accept(inherited(document)
+				.map(chosen -> ElementHere.of(chosen, document, text().orElseThrow()))
+				.or(() -> element(document).map(element -> here(element, document)))));
+	}
+
+	/** A change is shown as what it is a change of. */
+	private ElementHere here(EObject element, XtextResource document) {
+		return Optional.of(element).filter(Change.class::isInstance)
+				.flatMap(change -> InheritedElement.changedBy((Change) change))
+				.map(changed -> ElementHere.of(changed, document, text().orElseThrow()))
+				.orElseGet(() -> new ElementHere(element, document, text().orElseThrow(), Optional.empty()));
 	}
 
 	/** What was chosen in a drawing, where the text says nothing of it. */
-	private Optional<ElementHere> inherited(XtextResource document) {
+	private Optional<InheritedElement> inherited(XtextResource document) {
 		OnBench shown = Bench.of(window).shown();
 		Optional<KeySystem> system = shown.work().filter(SystemOnBench.class::isInstance)
 				.filter(work -> work.text().equals(document.getParseResult().getRootNode().getText()))
 				.flatMap(Workpiece::keySystem);
 		return system.flatMap(heir -> shown.part().filter(part -> new SystemEdits(heir).written(part).isEmpty())
-				.map(part -> new ElementHere(part, document, text().orElseThrow(), system)));
+				.map(part -> new InheritedElement(heir, part)));
 	}
 
 	private Optional<EObject> element(XtextResource document) {

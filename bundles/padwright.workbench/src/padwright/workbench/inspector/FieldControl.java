@@ -16,7 +16,6 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Text;
 
-import padwright.workbench.Messages;
 import padwright.workbench.controls.Named;
 
 /** One control of a form. What is typed is looked at once; Enter or leaving writes it. */
@@ -39,9 +38,9 @@ final class FieldControl {
 		this.onChange = onChange;
 		this.cell = cell;
 		List<String> choices = cell.choices(isInARow);
-		control = cell.field().isEditable() && !choices.isEmpty() ? choice(form, choices) : text(form);
+		control = !choices.isEmpty() ? choice(form, choices) : text(form);
 		Named.as(cell.name(), control);
-		control.setToolTipText(isInARow ? cell.name() : control.getToolTipText());
+		control.setToolTipText(isInARow ? cell.name() + "\n" + cell.owner() : cell.owner());
 		GridDataFactory.fillDefaults().grab(true, false).indent(DECORATION, 0).applyTo(control);
 		fault = new ControlDecoration(control, SWT.LEFT | SWT.TOP);
 		fault.setImage(FieldDecorationRegistry.getDefault().getFieldDecoration(FieldDecorationRegistry.DEC_ERROR)
@@ -68,13 +67,7 @@ final class FieldControl {
 	}
 
 	private Text text(Composite form) {
-		boolean editable = cell.field().isEditable();
-		Text text = new Text(form, SWT.SINGLE | (editable ? SWT.BORDER : SWT.READ_ONLY));
-		if (!editable) {
-			text.setMessage(Messages.get("inspector.readOnly"));
-			text.setToolTipText(Messages.get("inspector.readOnly"));
-			return text;
-		}
+		Text text = new Text(form, SWT.SINGLE | SWT.BORDER);
 		text.addModifyListener(typed -> {
 			if (!showing) {
 				look();
@@ -111,7 +104,7 @@ final class FieldControl {
 	}
 
 	private void write() {
-		if (cell.field().isEditable() && isChanged() && look().isEmpty()) {
+		if (isChanged() && look().isEmpty()) {
 			onChange.accept(cell, typed());
 		}
 	}

@@ -8,6 +8,8 @@ import java.util.stream.IntStream;
 
 import padwright.engine.clock.ClockHour;
 import padwright.language.edit.ElementField;
+import padwright.language.edit.InheritedElement;
+import padwright.language.edit.TextEdit;
 
 /**
  * One control of a form.
@@ -15,18 +17,15 @@ import padwright.language.edit.ElementField;
  * @param name that is read out
  * @param field whose value it has
  * @param place of its value, where the field has several and the control one of them
+ * @param inherited what the field is of, where that is inherited
  */
-record FormCell(String name, ElementField field, OptionalInt place) {
+record FormCell(String name, ElementField field, OptionalInt place, Optional<InheritedElement> inherited) {
 
 	private static final List<String> HOURS = IntStream.range(0, ClockHour.STATIONS)
 			.mapToObj(station -> new ClockHour(station).toString()).toList();
 
-	static FormCell of(String name, ElementField field) {
-		return new FormCell(name, field, OptionalInt.empty());
-	}
-
 	boolean isHours() {
-		return place.isEmpty() && field.isEditable() && field.feature().getEType().getInstanceClass() == ClockHour.class;
+		return place.isEmpty() && field.feature().getEType().getInstanceClass() == ClockHour.class;
 	}
 
 	boolean isSeveral() {
@@ -58,7 +57,18 @@ record FormCell(String name, ElementField field, OptionalInt place) {
 
 	/** What is wrong with a value of the control; nothing if it can be written. */
 	Optional<String> fault(String value) {
-		return place.isPresent() && (value.isBlank() || value.strip().contains(" ")) ? field.fault("?" + value)
-				: field.fault(whole(value));
+		boolean isNoCell = place.isPresent() && (value.isBlank() || value.strip().contains(" "));
+		String all = isNoCell ? "?" + value : whole(value);
+		return inherited.map(here -> here.fault(field, all)).orElseGet(() -> field.fault(all));
+	}
+
+	/** The edits that write a value of the control. */
+	List<TextEdit> edit(String value) {
+		return inherited.map(here -> here.edit(field, whole(value))).orElseGet(() -> field.edit(whole(value)));
+	}
+
+	/** The file and line that say it, or would. */
+	String owner() {
+		return Owner.of(field.element());
 	}
 }

@@ -17,6 +17,8 @@ import padwright.language.edit.ListRows;
 record FormLine(String label, List<Optional<FormCell>> cells, List<String> headings, String unit,
 		Optional<Listed> listed) {
 
+	private static final String INDENT = "    ";
+
 	/** A row of a list. */
 	record Listed(ListRows rows, int row) {
 	}
@@ -38,14 +40,20 @@ record FormLine(String label, List<Optional<FormCell>> cells, List<String> headi
 		return new FormLine(label, cells.stream().map(Optional::of).toList(), List.of(), "", Optional.of(row));
 	}
 
+	/** The same below the line of the part that it is about, whose name it need not say again. */
+	FormLine under(String part) {
+		String rest = label.startsWith(part + ": ") ? label.substring(part.length() + 2) : label;
+		return new FormLine(INDENT + rest, cells, headings, unit, listed);
+	}
+
 	boolean isSingle() {
 		return headings.isEmpty() && cells.size() == 1 && listed.isEmpty();
 	}
 
 	/** What lines have in common that are drawn by the same controls. */
 	List<Object> shape() {
-		Stream<Object> shapes = cells.stream().map(cell -> cell.<Object>map(shown -> List.of(shown.name(),
-				shown.field().isEditable(), shown.field().element().eClass())).orElse(""));
+		Stream<Object> shapes = cells.stream().map(cell -> cell.<Object>map(
+				shown -> List.of(shown.name(), shown.field().element().eClass())).orElse(""));
 		return List.of(label, headings, shapes.toList(), listed.map(row -> row.rows().size()).orElse(0));
 	}
 }

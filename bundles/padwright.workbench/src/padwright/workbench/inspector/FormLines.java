@@ -27,8 +27,10 @@ final class FormLines {
 	private final List<FormLine> rounds = new ArrayList<>();
 	private final Set<ClockHour> columns = new LinkedHashSet<>();
 	private final List<ClockHour> planned;
+	private final ElementHere here;
 
 	private FormLines(ElementHere here) {
+		this.here = here;
 		planned = here.element() instanceof KeyService row && row.eContainer() instanceof Plan plan ? plan.getHours()
 				: List.of();
 		columns.addAll(planned);
@@ -83,17 +85,28 @@ final class FormLines {
 					Lengths.unit(round.getUnit(), round).symbol()));
 		} else if (rows.isPresent()) {
 			for (int row = 0; row < rows.get().size(); row++) {
-				to.add(listed(Messages.get("inspector.row", name, row + 1), new FormLine.Listed(rows.get(), row)));
+				add(Messages.get("inspector.row", name, row + 1), new FormLine.Listed(rows.get(), row), to);
 			}
 		} else {
-			to.add(FormLine.of(FormCell.of(name, field)));
+			to.add(FormLine.of(cell(name, field)));
 		}
 	}
 
-	private static FormLine listed(String label, FormLine.Listed row) {
-		return FormLine.listed(label, row.rows().fields(row.row()).stream()
-				.map(field -> FormCell.of(Messages.get("inspector.part", label, FieldWords.attribute(field)), field))
-				.toList(), row);
+	/** A part of a list: one line, or where it has too much for that a line with what it begins with, and more below. */
+	private void add(String label, FormLine.Listed row, List<FormLine> to) {
+		List<ElementField> fields = here.fields(row.rows(), row.row());
+		int beside = row.rows().isInOneLine() ? fields.size() : 1;
+		to.add(FormLine.listed(label, fields.stream().limit(beside)
+				.map(field -> cell(Messages.get("inspector.part", label, FieldWords.attribute(field)), field)).toList(), row));
+		fields.stream().skip(beside).forEach(field -> {
+			int lines = to.size();
+			add(label, field, to);
+			to.subList(lines, to.size()).replaceAll(line -> line.under(label));
+		});
+	}
+
+	private FormCell cell(String name, ElementField field) {
+		return new FormCell(name, field, OptionalInt.empty(), here.inherited());
 	}
 
 	/** A half typed row, or one of a plan that does not say its hours, is typed as it is written. */
@@ -105,7 +118,7 @@ final class FormLines {
 		List<Optional<FormCell>> cells = columns.stream().map(hours::indexOf).map(place -> place < 0
 				? Optional.<FormCell>empty()
 				: Optional.of(new FormCell(Messages.get("inspector.cell", label, hours.get(place)), field,
-						OptionalInt.of(place)))).toList();
+						OptionalInt.of(place), here.inherited()))).toList();
 		return FormLine.grid(label, cells, unit);
 	}
 }

@@ -9,6 +9,7 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
@@ -83,6 +84,7 @@ public final class InspectorView extends ViewPart implements FormListener {
 			owner.setText(here.owner());
 			GridDataFactory.fillDefaults().span(3, 1).applyTo(owner);
 		});
+		shown.filter(ElementHere::isChanged).ifPresent(here -> takeBack());
 		shown.ifPresent(here -> here.lines()
 				.forEach(line -> lines.add(new LineControl(form, line, this, themes.palette()))));
 		scrolled.setContent(form);
@@ -90,6 +92,13 @@ public final class InspectorView extends ViewPart implements FormListener {
 		if (!focused.isEmpty()) {
 			focus(form, focused);
 		}
+	}
+
+	private void takeBack() {
+		Button button = Named.as(Messages.get("layout.asInherited"), new Button(form, SWT.PUSH));
+		button.setText(Messages.get("layout.asInherited"));
+		button.addListener(SWT.Selection, pressed -> shown.ifPresent(ElementHere::takeBack));
+		GridDataFactory.swtDefaults().span(3, 1).applyTo(button);
 	}
 
 	private static boolean isIn(Composite around, Control control) {
@@ -124,7 +133,7 @@ public final class InspectorView extends ViewPart implements FormListener {
 
 	@Override
 	public boolean canRemove(ListRows rows) {
-		return rows.canRemove(shown.filter(here -> here.heir().isPresent()).isPresent());
+		return shown.filter(here -> here.canRemove(rows)).isPresent();
 	}
 
 	/** What the form is about, for tests. */

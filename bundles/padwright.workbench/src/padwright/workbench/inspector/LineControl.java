@@ -122,7 +122,7 @@ final class LineControl {
 	}
 
 	private Button button(Composite row, String word, String sign, Consumer<Listed> action) {
-		String name = Messages.get(word, line.label());
+		String name = Messages.get(word, line.label().strip());
 		Button button = Named.as(name, new Button(row, SWT.PUSH));
 		button.setText(sign);
 		button.setToolTipText(name);

@@ -13,6 +13,7 @@ import padwright.workbench.Messages;
 import padwright.workbench.bench.Bench;
 import padwright.workbench.bench.OnBench;
 import padwright.workbench.bench.Workpiece;
+import padwright.workbench.menus.AddedNames;
 import padwright.workbench.reports.QuoteDialog;
 import padwright.workbench.reports.QuoteTerms;
 import padwright.workbench.session.StatusLine;
@@ -36,6 +37,10 @@ public final class PaperHandler extends AbstractHandler {
 	}
 
 	private static Optional<PaperJob> paper(String kind, OnBench shown, QuoteTerms terms, IWorkbenchPage page) {
+		Optional<String> added = AddedNames.of(kind);
+		if (added.isPresent()) {
+			return shown.plan().map(plan -> AddedPaperJob.of(added.get(), plan.service(), page));
+		}
 		return kind.equals(LAYOUT)
 				? shown.work().flatMap(Workpiece::keySystem).map(system -> new LayoutJob(system, page))
 				: shown.plan().map(plan -> new PlanPaperJob(PaperKind.valueOf(kind.toUpperCase(Locale.ROOT)),

@@ -33,7 +33,7 @@ public final class ImportHandler extends AbstractHandler {
 		}
 		boolean readings = READINGS.equals(event.getParameter(WHAT));
 		Optional<String> file = ask(shell, SWT.OPEN, readings ? "import.readings.title" : "import.title",
-				readings ? new String[] {"*.csv"} : ExportHandler.FORMS);
+				readings ? new String[] {"*.csv"} : ExportHandler.forms());
 		Optional<String> target = readings || file.isEmpty() ? open.map(Path::toString)
 				: ask(shell, SWT.SAVE, "import.target.title", new String[] {"*.plan", "*.stock", "*.keys"});
 		if (file.isPresent() && target.isPresent()) {

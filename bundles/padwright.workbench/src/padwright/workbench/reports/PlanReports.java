@@ -30,6 +30,8 @@ import padwright.workup.compare.ComparisonReport;
 import padwright.workup.compare.PlanComparison;
 import padwright.workup.diagnosis.PlanDiagnosis;
 import padwright.workup.drift.PlanDrift;
+import padwright.workup.extensions.Added;
+import padwright.workup.extensions.Extensions;
 import padwright.workup.inspection.RecommendedWork;
 import padwright.workup.harm.PlanHarm;
 import padwright.workup.leak.PlanLeak;
@@ -41,6 +43,7 @@ import padwright.workup.report.HarmReport;
 import padwright.workup.report.LeakReport;
 import padwright.workup.report.QuoteReport;
 import padwright.workup.report.Report;
+import padwright.workup.report.ReportExtension;
 import padwright.workup.report.SoundReport;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.PlanSolution;
@@ -106,6 +109,17 @@ final class PlanReports {
 		return of(file, (plan, monitor) -> HarmReport.byPads(PlanHarm.of(plan,
 				sounding(Present.of(plan.plan().getSystem()).orElseThrow(
 						() -> new IllegalArgumentException(Messages.get("report.noSystem", plan.plan().getName())))))));
+	}
+
+	/** @throws java.util.NoSuchElementException when it is made, if no extension adds a report of this name */
+	static ReportMaker added(String name, Path file) {
+		return of(file, (plan, monitor) -> {
+			Added<ReportExtension> added = Optional
+					.ofNullable(Extensions.installed().byName(ReportExtension.class).get(name)).orElseThrow();
+			return Extensions.installed()
+					.answer(added, IllegalArgumentException.class, () -> added.thing().report(plan))
+					.orElseThrow(() -> new IllegalArgumentException(Messages.get("extensions.failed")));
+		});
 	}
 
 	private static SystemSound sounding(KeySystem system) {

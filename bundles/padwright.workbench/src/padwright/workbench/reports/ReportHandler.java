@@ -15,6 +15,7 @@ import org.eclipse.ui.handlers.HandlerUtil;
 import padwright.language.shop.ShopFolder;
 import padwright.workbench.Messages;
 import padwright.workbench.editor.PlanEditor;
+import padwright.workbench.menus.AddedNames;
 import padwright.workbench.session.Documents;
 import padwright.workbench.session.StatusLine;
 
@@ -65,7 +66,7 @@ public final class ReportHandler extends AbstractHandler {
 			case "next" -> Optional.of(ShopReports.next(shop));
 			case "money" -> Optional.of(ShopReports.money(shop));
 			case "search" -> SearchDialog.ask(shell).map(sought -> ShopReports.search(shop, sought));
-			default -> throw new IllegalArgumentException(kind);
+			default -> Optional.of(PlanReports.added(AddedNames.of(kind).orElseThrow(), plan));
 		};
 	}
 }

@@ -14,10 +14,13 @@ import org.eclipse.lsp4j.TextDocumentIdentifier;
 
 import padwright.language.ide.server.LocalServer;
 
-/** Asks the server, and takes a cancelled, late or failed answer for none: the next change brings a new one. */
+/**
+ * Asks the server. A question that a change of a text cancelled is asked again; a late or failed answer is taken for none:
+ * the next change brings a new one.
+ */
 public final class Answers {
 
-	private static final int PATIENCE_MILLISECONDS = 3_000;
+	private static final long PATIENCE_NANOSECONDS = TimeUnit.SECONDS.toNanos(3);
 	private static final int TRIES = 5;
 
 	private Answers() {
@@ -27,7 +30,7 @@ public final class Answers {
 	public static <T> Optional<T> of(IDocument document,
 			BiFunction<LocalServer, TextDocumentIdentifier, CompletableFuture<? extends T>> question) {
 		return LanguageSession.get().running().flatMap(server -> Documents.identifier(document)
-				.flatMap(text -> await(question.apply(server, text))));
+				.flatMap(text -> await(() -> question.apply(server, text))));
 	}
 
 	/** Asks again where a change of the text cancelled the question, up to five times in all; the last failure stands. */
@@ -40,16 +43,23 @@ public final class Answers {
 		return tries == 1 ? answer : answer.exceptionallyCompose(cancelled -> retried(question, tries - 1));
 	}
 
-	/** Waits a while for an answer. */
-	public static <T> Optional<T> await(CompletableFuture<? extends T> answer) {
-		try {
-			return Optional.ofNullable(answer.get(PATIENCE_MILLISECONDS, TimeUnit.MILLISECONDS));
-		} catch (InterruptedException interrupted) {
-			Thread.currentThread().interrupt();
-			return Optional.empty();
-		} catch (CancellationException | ExecutionException | TimeoutException none) {
-			answer.cancel(true);
-			return Optional.empty();
+	/** Waits a while for an answer, and asks again as {@link #retried} does. */
+	public static <T> Optional<T> await(Supplier<? extends CompletableFuture<? extends T>> question) {
+		long end = System.nanoTime() + PATIENCE_NANOSECONDS;
+		for (int tries = TRIES; tries > 0; tries--) {
+			CompletableFuture<? extends T> answer = question.get();
+			try {
+				return Optional.ofNullable(answer.get(end - System.nanoTime(), TimeUnit.NANOSECONDS));
+			} catch (InterruptedException interrupted) {
+				Thread.currentThread().interrupt();
+				return Optional.empty();
+			} catch (TimeoutException late) {
+				answer.cancel(true);
+				return Optional.empty();
+			} catch (CancellationException | ExecutionException cancelled) {
+				// A change came between.
+			}
 		}
+		return Optional.empty();
 	}
 }

@@ -9,6 +9,7 @@ import java.util.concurrent.CompletableFuture;
 
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.ICoreRunnable;
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.lsp4j.ClientCapabilities;
@@ -28,6 +29,7 @@ import org.eclipse.lsp4j.WorkspaceFoldersChangeEvent;
 import padwright.language.ide.server.LocalServer;
 import padwright.workbench.Messages;
 import padwright.workbench.shops.OpenShops;
+import padwright.workup.extensions.Extensions;
 
 /** The one language server of the workbench, and what keeps it informed of texts and files. */
 public final class LanguageSession implements AutoCloseable {
@@ -56,6 +58,10 @@ public final class LanguageSession implements AutoCloseable {
 	}
 
 	private LocalServer started() {
+		Extensions.installed().onLeftOut(left -> {
+			ILog.of(LanguageSession.class).warn(left.inWords());
+			StatusLine.tell(left.inWords(), true);
+		});
 		LocalServer started = LocalServer.start(initializeParams(), new EditorClient(markers));
 		started.addBuildListener(builds);
 		buffers = new BufferWatcher(started);

@@ -47,7 +47,7 @@ record PlanDraft(String name, String title, String serial, ShopIndex.Entry syste
 	private static <T extends Titled> T read(ShopIndex.Entry entry, Function<Document, List<T>> of)
 			throws CoreException {
 		Optional<LocalServer> server = LanguageSession.get().running();
-		return server.flatMap(running -> Answers.await(running.snapshot(entry.uri())))
+		return server.flatMap(running -> Answers.await(() -> running.snapshot(entry.uri())))
 				.filter(found -> !found.getContents().isEmpty())
 				.map(found -> of.apply((Document) found.getContents().get(0)))
 				.flatMap(all -> all.stream().filter(one -> entry.name().equals(one.getName())).findFirst())

@@ -21,7 +21,7 @@ import padwright.model.stock.Material;
 import padwright.workup.service.KeyJob;
 
 /** Properties in the making: those of each key, or those that are the same for every key of a plan. */
-final class PropertyList {
+public final class PropertyList {
 
 	private final boolean ofPlan;
 	private final List<RuleProperty> properties = new ArrayList<>();
@@ -35,46 +35,52 @@ final class PropertyList {
 	}
 
 	/** One of an open or a closed set of names; {@code possible} is empty for an open one. */
-	void names(String name, List<String> possible, Function<KeyJob, Stream<String>> values) {
+	public void names(String name, List<String> possible, Function<KeyJob, Stream<String>> values) {
 		add(name, NAME, possible, job -> values.apply(job).distinct().toList());
 	}
 
-	void named(String name, Function<KeyJob, Optional<? extends Titled>> article) {
+	/** The name of an article. */
+	public void named(String name, Function<KeyJob, Optional<? extends Titled>> article) {
 		names(name, List.of(), job -> article.apply(job).map(Titled::getName).stream());
 	}
 
-	void oneOf(String name, List<? extends Enumerator> literals,
+	/** One of an enumeration of the model, as the language writes it. */
+	public void oneOf(String name, List<? extends Enumerator> literals,
 			Function<KeyJob, Optional<? extends Enumerator>> literal) {
 		someOf(name, literals, job -> literal.apply(job).stream());
 	}
 
-	void someOf(String name, List<? extends Enumerator> literals,
+	/** Any of an enumeration of the model, as the language writes them. */
+	public void someOf(String name, List<? extends Enumerator> literals,
 			Function<KeyJob, Stream<? extends Enumerator>> values) {
 		names(name, literals.stream().map(Enumerator::getLiteral).toList(),
 				job -> values.apply(job).map(Enumerator::getLiteral));
 	}
 
 	/** Where {@code holds} the property has this one name; else it is not known. */
-	void mark(String name, String mark, Function<KeyJob, Boolean> holds) {
+	public void mark(String name, String mark, Function<KeyJob, Boolean> holds) {
 		names(name, List.of(mark), job -> holds.apply(job) ? Stream.of(mark) : Stream.empty());
 	}
 
-	void materials(String name, Function<KeyJob, Stream<Material>> materials) {
+	/** The names of materials; broken links are passed over. */
+	public void materials(String name, Function<KeyJob, Stream<Material>> materials) {
 		add(name, MATERIAL, List.of(), job -> materials.apply(job)
 				.flatMap(material -> Present.of(material).stream()).map(Material::getName).distinct().toList());
 	}
 
-	void length(String name, Function<KeyJob, Optional<Length>> length) {
+	/** A length. */
+	public void length(String name, Function<KeyJob, Optional<Length>> length) {
 		quantity(name, LENGTH, job -> length.apply(job).map(Length::nanometres).map(BigDecimal::valueOf));
 	}
 
 	/** How many there are; not known where there are none. */
-	void count(String name, Function<KeyJob, Integer> count) {
+	public void count(String name, Function<KeyJob, Integer> count) {
 		quantity(name, NUMBER, job -> Optional.of(BigDecimal.valueOf(count.apply(job)))
 				.filter(number -> number.signum() > 0));
 	}
 
-	void quantity(String name, PropertyType type, Function<KeyJob, Optional<BigDecimal>> quantity) {
+	/** A number in the base unit of its type: nanometres for lengths, else as the language writes it. */
+	public void quantity(String name, PropertyType type, Function<KeyJob, Optional<BigDecimal>> quantity) {
 		add(name, type, List.of(), job -> quantity.apply(job).stream().toList());
 	}
 

@@ -8,7 +8,7 @@ import java.util.Optional;
 import padwright.engine.length.LengthUnit;
 
 /** What a property of a key is, and the units its quantities are written in. */
-enum PropertyType {
+public enum PropertyType {
 	NAME(new String[0]), MATERIAL(new String[0]), LENGTH(LengthUnit.values()), TEMPERATURE("°C"), HUMIDITY("%RH"), YEARS("years"), WEIGHT("grams"),
 	NUMBER(new String[0]);
 

@@ -20,4 +20,8 @@ record RuleProperty(String name, PropertyType type, boolean ofPlan, List<String>
 
 	/** The one property that is compared with names of pad kinds. */
 	static final String PAD_KIND = "pad.kind";
+
+	RuleProperty withValues(Function<KeyJob, List<?>> others) {
+		return new RuleProperty(name, type, ofPlan, names, others);
+	}
 }

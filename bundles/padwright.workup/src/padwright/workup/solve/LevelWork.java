@@ -10,6 +10,7 @@ import padwright.engine.length.Length;
 import padwright.engine.seating.SeatAnswer;
 import padwright.engine.seating.SeatProblem;
 import padwright.engine.seating.Seating;
+import padwright.workup.remember.Remembered;
 import padwright.workup.service.KeyJob;
 import padwright.workup.words.Messages;
 

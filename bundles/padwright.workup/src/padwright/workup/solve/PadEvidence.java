@@ -14,6 +14,7 @@ import padwright.engine.evidence.RimNow;
 import padwright.engine.length.Length;
 import padwright.engine.rim.RimProfile;
 import padwright.model.plan.Round;
+import padwright.workup.remember.Remembered;
 import padwright.workup.service.KeyJob;
 
 /**

@@ -12,6 +12,7 @@ import padwright.engine.evidence.GapBand;
 import padwright.engine.evidence.PadModel;
 import padwright.engine.evidence.Posterior;
 import padwright.engine.length.Length;
+import padwright.workup.remember.Remembered;
 
 /**
  * Where the gap between a pad and its rim lies, as far as its rounds tell. A model: the feeler decides.

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 
 import padwright.engine.acoustics.Hole;
 import padwright.engine.acoustics.Instrument;
@@ -34,20 +33,11 @@ public record PadVenting(String key, double rise, boolean isAssumed, List<Ventin
 	 * @throws java.util.NoSuchElementException if the system has no air column
 	 */
 	public static List<PadVenting> of(SystemSound system) {
-		return of(system, ScaleSound.of(system), key -> true);
-	}
-
-	/**
-	 * The pads of some keys that some usual note opens, from the head down.
-	 *
-	 * @param sounds how the system sounds
-	 */
-	public static List<PadVenting> of(SystemSound system, ScaleSound sounds, Predicate<String> keys) {
 		Instrument instrument = system.instrument().orElseThrow();
-		List<NoteSound> scale = sounds.scale().stream().map(ToneSound::sound).toList();
+		List<NoteSound> scale = ScaleSound.of(system).scale().stream().map(ToneSound::sound).toList();
 		List<PadVenting> pads = new ArrayList<>();
 		for (Hole hole : instrument.layout().holes()) {
-			hole.cup().ifPresent(cup -> system.keyOver(hole.name()).filter(keys).ifPresent(key -> {
+			hole.cup().ifPresent(cup -> system.keyOver(hole.name()).ifPresent(key -> {
 				List<Venting> ventings = Venting.of(instrument, scale, hole.name());
 				if (!ventings.isEmpty()) {
 					pads.add(new PadVenting(key, cup.rise() * MILLIMETRES, system.assumedRises().contains(key), ventings));
@@ -75,11 +65,6 @@ public record PadVenting(String key, double rise, boolean isAssumed, List<Ventin
 	/** The rise in mm from which on nothing is heard of the pad; nothing where it is heard at 20 mm. */
 	public Optional<Double> enough() {
 		return Venting.enough(ventings).map(metres -> metres * MILLIMETRES);
-	}
-
-	/** The rise in mm from which on it flattens no note by more than so many cents; nothing where 20 mm do not do. */
-	public Optional<Double> flatteningLessThan(double cents) {
-		return Venting.least(ventings, effect -> effect.cents() > -cents).map(metres -> metres * MILLIMETRES);
 	}
 
 	private static Optional<NoteVenting> note(Venting venting, double millimetres) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 
 import padwright.engine.acoustics.Dimension;
@@ -41,11 +42,13 @@ public record ScaleSound(List<ToneSound> notes) {
 	public static ScaleSound of(SystemSound system, Instrument instrument) {
 		List<FingeredTone> tones = system.tones();
 		List<NoteSound> sounds = instrument.sound(tones.stream().map(FingeredTone::note).toList());
-		int first = firstOctave(tones);
-		return new ScaleSound(IntStream.range(0, tones.size())
-				.mapToObj(index -> new ToneSound(tones.get(index), sounds.get(index),
-						Math.max(1, Math.floorDiv(tones.get(index).writtenCents(), OCTAVE) - first + 1)))
-				.toList());
+		return new ScaleSound(IntStream.range(0, tones.size()).mapToObj(
+				index -> new ToneSound(tones.get(index), sounds.get(index), octave(tones.get(index), tones))).toList());
+	}
+
+	/** The octave of a fingering among all of its system, the lowest being 1. */
+	static int octave(FingeredTone tone, List<FingeredTone> tones) {
+		return Math.max(1, Math.floorDiv(tone.writtenCents(), OCTAVE) - firstOctave(tones) + 1);
 	}
 
 	/** That of the lowest C; notes less than half an octave below it count with those above. */
@@ -56,10 +59,19 @@ public record ScaleSound(List<ToneSound> notes) {
 
 	/** The scale itself: of each note the first usual fingering, the lowest note first. */
 	public List<ToneSound> scale() {
+		return scale(notes, ToneSound::tone);
+	}
+
+	/** The scale among fingerings, before it is known how they sound. */
+	static List<FingeredTone> scale(List<FingeredTone> tones) {
+		return scale(tones, tone -> tone);
+	}
+
+	private static <T> List<T> scale(List<T> notes, Function<T, FingeredTone> tone) {
 		Set<Integer> seen = new HashSet<>();
-		return notes.stream().filter(note -> note.tone().isUsual())
-				.filter(note -> seen.add(note.tone().writtenCents()))
-				.sorted(Comparator.comparingInt(note -> note.tone().writtenCents())).toList();
+		return notes.stream().filter(note -> tone.apply(note).isUsual())
+				.filter(note -> seen.add(tone.apply(note).writtenCents()))
+				.sorted(Comparator.comparingInt(note -> tone.apply(note).writtenCents())).toList();
 	}
 
 	/** The octaves of the scale with what sounds in them. */

@@ -1,4 +1,4 @@
-package padwright.workup.solve;
+package padwright.workup.remember;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -8,20 +8,20 @@ import java.util.function.Function;
  * Answers to questions that were asked before: after an edit of one row, all other rows of an instrument ask the same again.
  * For any number of threads.
  */
-final class Remembered<Q, A> {
+public final class Remembered<Q, A> {
 
 	private final int most;
 	private final Function<Q, A> answers;
 	private final Map<Q, A> known = new LinkedHashMap<>(16, 0.75f, true);
 
 	/** @param most how many answers are kept, those asked for last */
-	Remembered(int most, Function<Q, A> answers) {
+	public Remembered(int most, Function<Q, A> answers) {
 		this.most = most;
 		this.answers = answers;
 	}
 
 	/** Two threads that ask the same at once may both work it out. */
-	A of(Q question) {
+	public A of(Q question) {
 		synchronized (known) {
 			if (known.containsKey(question)) {
 				return known.get(question);

@@ -1,0 +1,2 @@
+/** Answers that are asked for again. */
+package padwright.workup.remember;
