@@ -9,7 +9,7 @@
 	const EXCERPT = 160;
 	const place = document.getElementById("search");
 
-	/** Without case and accents: Druecker is not found by it, drucker is. */
+	/** Without case and accents. */
 	const fold = text => text.toLowerCase().normalize("NFD").replace(/[\u0300-\u036f]/g, "").replace(/\u00df/g, "ss");
 
 	/** A whole word counts most, then the beginning of one, then its inside: parts of German words are words. */
@@ -53,7 +53,7 @@
 		const first = Math.min(...words.map(word => section.foldedText.indexOf(word)).filter(at => at >= 0), Infinity);
 		const begin = first === Infinity ? 0 : section.text.lastIndexOf(" ", Math.max(0, first - BEFORE)) + 1;
 		const line = document.createElement("p");
-		for (const part of section.text.slice(begin, begin + EXCERPT).split(/(\s+)/)) {
+		for (const part of section.text.slice(begin, begin + EXCERPT).replace(/\s\S*$/, "").split(/(\s+)/)) {
 			const marked = words.some(word => fold(part).includes(word));
 			line.append(marked ? Object.assign(document.createElement("mark"), { textContent: part }) : part);
 		}

@@ -1,6 +1,7 @@
 package padwright.commands;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
@@ -19,7 +20,7 @@ import picocli.CommandLine;
 /** The page of commands has all commands with all their options, and no others. */
 class GuideCommandsTest {
 
-	private static final Set<String> OF_EVERY_COMMAND = Set.of("--help", "--version");
+	private static final Set<String> OF_EVERY_COMMAND = Set.of("--help", "--version", "--language");
 	private static final Pattern SECTION = Pattern.compile("<h2 id=\"(\\w+)\">padwright \\1\\b.*?(?=<h2|</body>)",
 			Pattern.DOTALL);
 	private static final Pattern OPTION_IN_TABLE = Pattern.compile("<td><code>(--[a-z]+)</code></td>");
@@ -37,6 +38,13 @@ class GuideCommandsTest {
 				.map(option -> option.longestName()).filter(option -> !OF_EVERY_COMMAND.contains(option))
 				.collect(Collectors.toCollection(TreeSet::new))));
 		assertEquals(known, told);
+	}
+
+	/** Told once, before all of them. */
+	@Test
+	void theLanguageIsToldForAll() {
+		String page = GuidePages.text(GuidePages.FOLDER.resolve("commands.html"));
+		assertTrue(page.substring(0, page.indexOf("<h2")).contains("<code>--language</code>"));
 	}
 
 	private static Set<String> options(MatchResult section) {

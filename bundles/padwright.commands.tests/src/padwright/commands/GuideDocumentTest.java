@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.stream.Stream;
@@ -19,7 +20,7 @@ import org.w3c.dom.Element;
 class GuideDocumentTest {
 
 	static List<Path> pages() {
-		return GuideLanguage.ENGLISH.files();
+		return Arrays.stream(GuideLanguage.values()).flatMap(language -> language.files().stream()).toList();
 	}
 
 	@ParameterizedTest

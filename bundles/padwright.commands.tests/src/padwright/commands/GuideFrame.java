@@ -1,6 +1,5 @@
 package padwright.commands;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -92,9 +91,6 @@ final class GuideFrame {
 
 	private String otherLanguage(String file) {
 		GuideLanguage other = language.other();
-		if (!Files.exists(other.folder().resolve(file))) {
-			return "";
-		}
 		return "<a href=\"" + language.otherPage(file) + "\" lang=\"" + other.code + "\" hreflang=\"" + other.code + "\">"
 				+ other.label + "</a>";
 	}

@@ -210,6 +210,11 @@ class JobCommandsTest {
 				found.getAsJsonObject().get("serial").getAsString()));
 		JsonObject parts = CommandRun.padwright("search", YEAR, "pads on order", "--json").json();
 		assertTrue(parts.toString().contains("J052"), parts.toString());
+		JsonObject clamped = CommandRun.padwright("search", YEAR, "Y-102", "CLAMPED", "--json").json();
+		assertEquals("clamped G on 2026-01-17 by \"L\"",
+				clamped.getAsJsonArray("found").get(0).getAsJsonObject().get("found").getAsString());
+		JsonObject stage = CommandRun.padwright("search", YEAR, "stage", "regulate", "--json").json();
+		assertTrue(stage.getAsJsonArray("found").size() > 10, stage.toString());
 		JsonObject nothing = CommandRun.padwright("search", YEAR, "contrabassoon", "--json").json();
 		assertEquals(0, nothing.getAsJsonArray("found").size());
 	}

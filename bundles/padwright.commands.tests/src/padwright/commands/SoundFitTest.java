@@ -80,6 +80,33 @@ class SoundFitTest {
 				CommandRun.padwright("sound", copy, "--json").json().getAsJsonArray("notes"));
 	}
 
+	/** Measured to the end of its joint, the bore ends with it; inherited, it is said whole, since it cannot be said in part. */
+	@Test
+	void aBoreThatIsMeasuredToTheEndGoesWithIt() {
+		String tapered = BASE.replace("long 480 bore 19", "long 480 bore 19 at 0, 18 at 480");
+		Path file = CommandRun.write(folder, "base.keys", tapered);
+		Path heir = CommandRun.write(folder, "heir.keys", "unit mm\nsystem Heir based on Base {\n}\n");
+		assertTrue(fitted(file).stream().anyMatch(line -> line.matches(
+				"[+]\tjoint body long ([0-9.]+) bore 19 at 0, 18 at \\1")), String.join("\n", fitted(file)));
+		assertTrue(fitted(heir).stream().anyMatch(line -> line.matches(
+				"[+]\tchange joint body long ([0-9.]+) bore 19 at 0, 18 at \\1")), String.join("\n", fitted(heir)));
+	}
+
+	/** A piece of bore just above the end is shortened no further than to a tenth of a millimetre. */
+	@Test
+	void theEndStaysBelowTheLastPlaceThatIsMeasured() {
+		Path file = CommandRun.write(folder, "base.keys",
+				BASE.replace("long 480 bore 19", "long 500 bore 19 at 0, 18.1 at 499.5, 18 at 500"));
+		assertTrue(fitted(file).stream().anyMatch(line -> line.contains("18.1 at 499.5, 18 at 499.6")),
+				String.join("\n", fitted(file)));
+	}
+
+	private static List<String> fitted(Path file) {
+		CommandRun run = CommandRun.padwright("sound", file, "--fit", "--octaves", "1", "--move", "20");
+		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
+		return run.out().lines().toList();
+	}
+
 	/** A unified diff with line numbers, and the caution. */
 	@Test
 	void peopleGetTheLinesToChange() {

@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
 		exitCodeList = { "0:the card was drawn", "1:it was drawn, but the plan has errors",
 				"2:the plan cannot be used at all" },
 		description = "Draws the bench card of a plan as one PDF and an SVG for each page.")
-final class CardCommand implements Callable<Integer> {
+final class CardCommand implements Callable<Integer>, DrawsPaper {
 
 	@Parameters(paramLabel = "PLAN", description = "A .plan file; FILE#NAME for one of several plans in it.")
 	private Path file;

@@ -18,6 +18,7 @@ final class CommandLineTool {
 		commands.setCaseInsensitiveEnumValuesAllowed(true);
 		commands.setOut(new PrintWriter(out, true));
 		commands.setErr(new PrintWriter(err, true));
+		commands.setExecutionStrategy(new SpokenLanguage());
 		commands.setExecutionExceptionHandler((failure, line, parsed) -> fail(failure, line.getErr()));
 	}
 

@@ -14,7 +14,8 @@ import picocli.CommandLine.Option;
 				+ "other in a circle", "2:the plan or a note cannot be used at all" },
 		description = "Finds the pads that may leak from notes that speak badly and notes that speak well, and the "
 				+ "note to try next. A note is written D4, F#4, Fs4 or Bb4; D4 means its first fingering, D4/2 its "
-				+ "second, D4/side the one that is labelled side. Pads with open readings are suspected more.")
+				+ "second, D4/side the one that is labelled side. A note that was played again may be named again. "
+				+ "Pads with open readings are suspected more.")
 final class DiagnoseCommand extends PlanReport {
 
 	@Option(names = "--bad", paramLabel = "NOTES", split = ",", required = true,

@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
 				"2:the plan cannot be used at all" },
 		description = "Draws every partial piece of a plan at full size, nested on discs, with the counts of film to "
 				+ "cut, as one PDF and an SVG for each page.")
-final class FilmCommand implements Callable<Integer> {
+final class FilmCommand implements Callable<Integer>, DrawsPaper {
 
 	@Parameters(paramLabel = "PLAN", description = "A .plan file; FILE#NAME for one of several plans in it.")
 	private Path file;

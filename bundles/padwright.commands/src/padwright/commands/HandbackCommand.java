@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
 		description = "Draws the page for the player, in plain words: what was done, what is in the instrument, care, "
 				+ "what to expect, when to come back. Only what the plan says is done stands on it; while work is begun and "
 				+ "not said as done there is no page, but the list of what is open.")
-final class HandbackCommand implements Callable<Integer> {
+final class HandbackCommand implements Callable<Integer>, DrawsPaper {
 
 	@Parameters(paramLabel = "PLAN", description = "A .plan file; FILE#NAME for one of several plans in it.")
 	private Path file;

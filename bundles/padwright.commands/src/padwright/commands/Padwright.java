@@ -3,7 +3,10 @@ package padwright.commands;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -37,6 +40,10 @@ final class Padwright implements Runnable {
 	@Spec
 	private CommandSpec spec;
 
+	@Option(names = "--language", paramLabel = "LANGUAGE", scope = ScopeType.INHERIT,
+			description = "Language of papers, reports and findings: en or de (default: English; papers in that of the machine).")
+	private String language;
+
 	/**
 	 * What parses these arguments. Where the first names a command or asks for the version, other commands are left out:
 	 * to look at all of them takes longer than all else that a short command does.
@@ -55,6 +62,11 @@ final class Padwright implements Runnable {
 		Map<String, Class<?>> commands = new LinkedHashMap<>();
 		COMMANDS.forEach(command -> commands.put(command.getAnnotation(Command.class).name(), command));
 		return commands;
+	}
+
+	/** As it was asked for. */
+	Optional<String> language() {
+		return Optional.ofNullable(language);
 	}
 
 	@Override

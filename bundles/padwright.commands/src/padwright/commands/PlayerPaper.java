@@ -18,7 +18,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** A command that draws an estimate or an invoice of one plan. */
-abstract class PlayerPaper implements Callable<Integer> {
+abstract class PlayerPaper implements Callable<Integer>, DrawsPaper {
 
 	private final String name;
 	private final Function<ServicePlan, MoneySheet> sheet;

@@ -27,7 +27,7 @@ import picocli.CommandLine.Spec;
 		description = "Tells what a plan costs: pads, discs and film at the prices of the stock, time and tax. Amounts "
 				+ "are rounded to hundredths, halves up; what has no price is named and in no sum. With --pdf or --svg the "
 				+ "quote is drawn on paper instead.")
-final class QuoteCommand implements Callable<Integer> {
+final class QuoteCommand implements Callable<Integer>, DrawsPaper {
 
 	@Parameters(paramLabel = "PLAN", description = "A .plan file; FILE#NAME for one of several plans in it.")
 	private Path file;
@@ -56,6 +56,11 @@ final class QuoteCommand implements Callable<Integer> {
 
 	@Spec
 	private CommandSpec spec;
+
+	@Override
+	public boolean draws() {
+		return pdf || svg;
+	}
 
 	@Override
 	public Integer call() {

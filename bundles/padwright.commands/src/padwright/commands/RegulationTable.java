@@ -10,9 +10,10 @@ import padwright.engine.coupling.FilmChange;
 import padwright.engine.coupling.Regulation;
 import padwright.engine.coupling.Screw;
 import padwright.engine.coupling.ScrewTurn;
+import padwright.workup.regulate.AdjustmentWords;
 import padwright.workup.regulate.RegulationStep;
 import padwright.workup.regulate.RegulationWork;
-import padwright.workup.words.GapWords;
+import padwright.workup.words.LengthWords;
 
 /** The regulation of a plan for people, in thou. */
 final class RegulationTable {
@@ -68,7 +69,7 @@ final class RegulationTable {
 		out.println("Light to expect then, if all was regulated before. A model: the feeler decides.");
 		TextTable table = new TextTable("press", "light at", "thou");
 		work.upsets().forEach(upset -> table.row(label(upset.driver()), label(upset.lightAt()),
-				GapWords.tenths(upset.light())));
+				LengthWords.rough(upset.light())));
 		table.print(out);
 	}
 
@@ -94,7 +95,7 @@ final class RegulationTable {
 
 	private static String words(Adjustment adjustment) {
 		boolean isLeft = adjustment instanceof FilmChange film && film.remainder().signum() != 0;
-		return adjustment.inWords()
+		return AdjustmentWords.of(adjustment)
 				+ (isLeft ? "; " + Amounts.signedThou(((FilmChange) adjustment).remainder()) + " stays" : "");
 	}
 }

@@ -23,7 +23,7 @@ import picocli.CommandLine.Spec;
 				"2:the system cannot be used at all" },
 		description = "Draws the key-layout sheet of a key system: each joint from the side and unrolled, with cups, holes and rods, "
 				+ "tables of keys, couplings, joints, touches and rods, and the fingerings with the holes they close.")
-final class SheetCommand implements Callable<Integer> {
+final class SheetCommand implements Callable<Integer>, DrawsPaper {
 
 	@Parameters(paramLabel = "SYSTEM", description = ChosenSystem.DESCRIPTION)
 	private String system;

@@ -39,7 +39,7 @@ final class SolutionTable {
 	private static String[] row(KeySolution key) {
 		return new String[] { KeyLabels.of(key.job()), key.height().map(SolutionTable::stack).orElse("-"),
 				key.height().map(answer -> Amounts.thou(answer.solution().sum())).orElse(""),
-				key.height().map(answer -> Amounts.signedThou(answer.solution().error())).orElse(""),
+				key.height().map(answer -> Amounts.signedThou(answer.work().shownError(answer.solution().sum()))).orElse(""),
 				key.level().map(answer -> now(answer.seat())).orElse("-"),
 				key.level().map(answer -> after(answer.seat())).orElse(""),
 				key.level().map(answer -> gap(answer.seat())).orElse(""),

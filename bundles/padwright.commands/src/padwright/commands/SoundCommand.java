@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
 				"2:the system cannot be used at all, or lacks sizes" },
 		description = "Tells for every fingering of a key system by how many cents it is off, and how strong its resonance is "
 				+ "against the next; then how even the octaves are. A model of the air column, without a player.")
-final class SoundCommand implements Callable<Integer> {
+final class SoundCommand implements Callable<Integer>, DrawsPaper {
 
 	@Parameters(paramLabel = "SYSTEM", description = ChosenSystem.DESCRIPTION)
 	private String system;
@@ -51,6 +51,11 @@ final class SoundCommand implements Callable<Integer> {
 
 	@Spec
 	private CommandSpec spec;
+
+	@Override
+	public boolean draws() {
+		return svg;
+	}
 
 	@Override
 	public Integer call() {

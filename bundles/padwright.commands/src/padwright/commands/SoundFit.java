@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 
+import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
+
 import padwright.language.edit.FitEdits;
 import padwright.language.edit.LineChanges;
 import padwright.language.edit.TextEdit;
@@ -14,6 +16,7 @@ import padwright.language.files.SafeFile;
 import padwright.language.shop.Shop;
 import padwright.model.keysystem.KeySystem;
 import padwright.workup.sound.FitRoom;
+import padwright.workup.sound.MissingSize;
 import padwright.workup.sound.ScaleSound;
 import padwright.workup.sound.SystemFit;
 import padwright.workup.sound.SystemSound;
@@ -36,9 +39,17 @@ record SoundFit(ChosenSystem chosen, List<TextEdit> edits, String text, ScaleSou
 		String text = TextEdit.apply(edits, old);
 		SystemSound after = SystemSound.of(read(chosen, file, text));
 		if (after.instrument().isEmpty()) {
-			throw new InputException(chosen.file(), "was not brought in tune: with less room it may be; give --move and --widen");
+			throw new InputException(refusal(chosen.file(), after));
 		}
 		return new SoundFit(chosen, edits, text, ScaleSound.of(system), ScaleSound.of(after));
+	}
+
+	/** Why the text with the edits makes no instrument. */
+	private static String refusal(Path file, SystemSound after) {
+		MissingSize first = after.missing().get(0);
+		return ShownPath.of(file) + ":" + NodeModelUtils.findActualNodeFor(first.element()).getStartLine()
+				+ " was not brought in tune: with the sizes that would do it, " + first.advice().why()
+				+ ". Leave it less room with --move and --widen, or take out the places of the bore that are in the way.";
 	}
 
 	private static List<TextEdit> edits(ChosenSystem chosen, SystemSound system, FitRoom room) {

@@ -25,6 +25,8 @@ import padwright.views.rows.KeyRows;
 import padwright.views.rows.NotedWork;
 import padwright.views.rows.RowEdit;
 import padwright.views.scenes.Targets;
+import padwright.workup.words.GapWords;
+import padwright.workup.words.LengthWords;
 import padwright.workup.words.Texts;
 
 /** Units and clocks as the user wants them. One inch is exactly 25.4 mm (NIST SP 811, B.8). */
@@ -40,7 +42,7 @@ class ShownTest {
 	@CsvSource({"THOU, 1.5 thou", "MILLIMETRE, 0.0381 mm", "MICROMETRE, 38.1 \u00B5m"})
 	void aThouAndAHalfInEachUnit(LengthUnit unit, String shown) {
 		Shown.setUnit(unit);
-		assertEquals(shown, Figures.withUnit(Length.thou("1.5")));
+		assertEquals(shown, LengthWords.withUnit(Length.thou("1.5")));
 	}
 
 	@ParameterizedTest
@@ -59,7 +61,7 @@ class ShownTest {
 	@CsvSource({"THOU, about 1.3 thou", "MILLIMETRE, about 0.033 mm", "MICROMETRE, about 33 \u00B5m"})
 	void gapsAreToldInEachUnitNoFinerThanTheyAreKnown(LengthUnit unit, String shown) {
 		Shown.setUnit(unit);
-		assertEquals(shown, Gaps.about(Length.thou("1.3")));
+		assertEquals(shown, GapWords.about(Length.thou("1.3")));
 	}
 
 	@Test

@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
 import padwright.model.Lengths;
-import padwright.workup.words.Texts;
+import padwright.workup.words.LengthWords;
 
 /** Lengths as the views show them and the user types them. */
 public final class Figures {
@@ -18,31 +18,9 @@ public final class Figures {
 	private Figures() {
 	}
 
-	/**
-	 * In the unit that is shown, without it, with the decimal sign of the user's language; what half a thou is shows in
-	 * each unit.
-	 */
+	/** As {@link LengthWords#figure} writes it. */
 	public static String shown(Length length) {
-		return Texts.decimal(length.in(Shown.unit(), decimals()).toPlainString()).replace('-', '\u2212');
-	}
-
-	/** As many as show what half a thou is, in the unit that is shown. */
-	public static int decimals() {
-		return switch (Shown.unit()) {
-		case THOU -> 2;
-		case MILLIMETRE -> 4;
-		case MICROMETRE -> 1;
-		};
-	}
-
-	/** As {@link #shown(Length)} with the unit, as in {@code 1.25 thou}. */
-	public static String withUnit(Length length) {
-		return shown(length) + " " + unit();
-	}
-
-	/** The unit that is shown, as it is written. */
-	public static String unit() {
-		return Shown.unit() == LengthUnit.MICROMETRE ? "\u00B5m" : Shown.unit().symbol();
+		return LengthWords.figure(length);
 	}
 
 	/** What was typed in the unit that is shown, with a point or a comma; nothing for what can be no length. */
@@ -66,7 +44,7 @@ public final class Figures {
 
 	/** As in {@code 17.5}. */
 	public static String millimetres(Length length) {
-		return Texts.decimal(length.in(LengthUnit.MILLIMETRE, 2).toPlainString());
+		return LengthWords.millimetres(length, 2);
 	}
 
 	/** For drawing. */

@@ -2,6 +2,7 @@ package padwright.views;
 
 import padwright.engine.clock.ClockHour;
 import padwright.engine.length.LengthUnit;
+import padwright.workup.words.ShownUnit;
 
 /**
  * How the user wants lengths and clocks shown, and readings typed. As with a language, there is one choice for the whole
@@ -9,7 +10,6 @@ import padwright.engine.length.LengthUnit;
  */
 public final class Shown {
 
-	private static volatile LengthUnit unit = LengthUnit.THOU;
 	private static volatile ClockHour top = ClockHour.ofHour(12);
 	private static volatile boolean typedInFull;
 
@@ -18,12 +18,12 @@ public final class Shown {
 
 	/** The unit of shims and gaps. Diameters are in mm in any case. */
 	public static LengthUnit unit() {
-		return unit;
+		return ShownUnit.now();
 	}
 
 	/** Whatever is drawn or typed from now on is in this unit. */
 	public static void setUnit(LengthUnit wanted) {
-		unit = wanted;
+		ShownUnit.choose(wanted);
 	}
 
 	/** The hour that clocks are drawn with at the top. */

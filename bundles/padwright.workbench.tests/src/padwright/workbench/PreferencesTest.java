@@ -61,10 +61,16 @@ class PreferencesTest {
 		bench.open("plans/first.plan");
 		KeyTableView table = (KeyTableView) Driver.view(KeyTableView.ID);
 		Driver.waitFor("thou", () -> says(table, ". . 1 1 1.5 1 0.5 ."));
+		Driver.waitFor("findings in thou", () -> tells("thou too high"));
 		said.put("shown.unit", "MILLIMETRE");
+		Driver.waitFor("findings in mm", () -> tells("mm too high") && !tells("thou too high"));
 		Driver.waitFor("mm", () -> says(table, ". . 0.0254 0.0254 0.0381 0.0254 0.0127 ."));
 		said.remove("shown.unit");
 		Driver.waitFor("thou again", () -> says(table, ". . 1 1 1.5 1 0.5 ."));
+	}
+
+	private boolean tells(String words) {
+		return bench.findings(PLAN).stream().anyMatch(finding -> finding.contains(words));
 	}
 
 	private static boolean says(KeyTableView view, String readings) {

@@ -131,6 +131,29 @@ class ScreensTest {
 		view("inspectorOfCouplings", InspectorView.ID);
 	}
 
+	/** On the smallest screen that is sat at: nothing that a step speaks of may be cut. */
+	@Test
+	void ofTheTour() throws Exception {
+		driver.open("plans/first.plan");
+		Bench bench = Driver.ui(() -> Bench.of(Driver.page().getWorkbenchWindow()));
+		Driver.waitFor("the plan on the bench", () -> bench.shown().plan().isPresent());
+		Driver.ui(() -> {
+			shell().setSize(1280, 720);
+			bench.choose("Fs");
+			TourView.begin();
+			return null;
+		});
+		TourView tour = Driver.ui(() -> (TourView) Driver.page().findView(TourView.ID));
+		for (int step = 1; Driver.ui(() -> Driver.page().findView(TourView.ID)) == tour; step++) {
+			settle();
+			picture(Driver.ui(ScreensTest::shell), "tour-" + step);
+			Driver.ui(() -> {
+				tour.next();
+				return null;
+			});
+		}
+	}
+
 	private static void view(String name, String id) throws Exception {
 		IViewPart view = Driver.view(id);
 		settle();

@@ -55,7 +55,7 @@ class RimClockTest {
 	void readingsDoNotRunIntoOneAnother() {
 		List<RimReading> readings = IntStream.range(0, 12)
 				.mapToObj(hour -> RimReading.free(new ClockHour(2 * hour), "1.5")).toList();
-		RimClock clock = new RimClock(DialWords.of("hinge"), TWELVE, readings, Optional.empty(), List.of(), List.of(), 2);
+		RimClock clock = new RimClock(PlainWords.HINGE, TWELVE, readings, Optional.empty(), List.of(), List.of(), 2);
 		List<Bounds> boxes = TextBoxes.of(List.of(clock.draw(26, metrics)), metrics).stream()
 				.filter(box -> box.height() > 1.5).toList();
 		for (Bounds box : boxes) {
@@ -115,7 +115,7 @@ class RimClockTest {
 		Group piece = Hits.at(scene, 13 + 6.3, 13 + 1.2, 0.1).orElseThrow();
 		assertEquals("0.5 from 2 to 4", piece.tooltip().orElseThrow());
 		Group reading = Hits.at(scene, 13, 13 - 10, 0.1).orElseThrow();
-		assertEquals("1.5 thou slides free at 12", reading.tooltip().orElseThrow());
+		assertEquals("1.5 at 12", reading.tooltip().orElseThrow());
 	}
 
 	@Test
@@ -139,14 +139,14 @@ class RimClockTest {
 	@Test
 	void nonsenseIsRefused() {
 		assertThrows(IllegalArgumentException.class,
-				() -> new RimClock(DialWords.of("hinge"), TWELVE, List.of(), Optional.empty(), List.of(), List.of(), 0));
+				() -> new RimClock(PlainWords.HINGE, TWELVE, List.of(), Optional.empty(), List.of(), List.of(), 0));
 		assertThrows(IllegalArgumentException.class, () -> full(TWELVE).draw(0, metrics));
 	}
 
 	private static RimClock full(ClockHour top) {
 		List<RimReading> readings = IntStream.range(0, 12)
 				.mapToObj(hour -> RimReading.free(new ClockHour(2 * hour), "1.5")).toList();
-		return new RimClock(DialWords.of("hinge"), top, readings, Optional.of(bulgeAt(6)), List.of(shim("1", 7, 10)),
+		return new RimClock(PlainWords.HINGE, top, readings, Optional.of(bulgeAt(6)), List.of(shim("1", 7, 10)),
 				List.of(shim("0.5", 2, 4), shim("2", 10, 3)), 2);
 	}
 

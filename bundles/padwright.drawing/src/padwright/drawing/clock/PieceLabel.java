@@ -12,9 +12,8 @@ import padwright.drawing.scene.Rectangle;
 import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
 import padwright.engine.film.PartialShim;
-import padwright.engine.length.LengthUnit;
 
-/** The thickness of a piece in thou on a white plate. */
+/** The thickness of a piece on a white plate. */
 record PieceLabel(String text, double size, Bounds plate) {
 
 	private static final double LARGEST = 2.1;
@@ -25,9 +24,9 @@ record PieceLabel(String text, double size, Bounds plate) {
 	private static final List<Double> PLACES = List.of(0.5, 0.33, 0.67, 0.2, 0.8);
 
 	/** The label of a piece whose middle is {@code radius} units out, clear of the plates of others if it can be. */
-	static PieceLabel place(ClockFace face, FontMetrics metrics, PartialShim piece, double radius, double thickness,
+	static PieceLabel place(ClockFace face, FontMetrics metrics, DialWords words, PartialShim piece, double radius, double thickness,
 			List<Bounds> others) {
-		String text = piece.thickness().in(LengthUnit.THOU, 2).toPlainString();
+		String text = words.meanings().thickness(piece);
 		double widthPerSize = metrics.width(text, Face.CONDENSED_BOLD, 1);
 		double along = radius * piece.arc().halfHours() * Math.PI / 12 * 0.8;
 		List<PieceLabel> choices = PLACES.stream().map(place -> {

@@ -27,15 +27,17 @@ final class PieceRings {
 
 	private final ClockFace face;
 	private final FontMetrics metrics;
+	private final DialWords words;
 	private final int earlierPieces;
 	private final List<PartialShim> all;
 	private final List<Integer> layers;
 	private final double thickness;
 	private final PieceLabel[] labels;
 
-	PieceRings(ClockFace face, FontMetrics metrics, List<PartialShim> earlier, List<PartialShim> pieces) {
+	PieceRings(ClockFace face, FontMetrics metrics, DialWords words, List<PartialShim> earlier, List<PartialShim> pieces) {
 		this.face = face;
 		this.metrics = metrics;
+		this.words = words;
 		this.earlierPieces = earlier.size();
 		this.all = new ArrayList<>(earlier);
 		all.addAll(pieces);
@@ -51,7 +53,7 @@ final class PieceRings {
 	/** Short pieces choose first: a long one has more places for its label. */
 	private PieceLabel label(int index) {
 		List<Bounds> taken = Arrays.stream(labels).filter(Objects::nonNull).map(PieceLabel::plate).toList();
-		return PieceLabel.place(face, metrics, all.get(index), outer(index) - thickness / 2, thickness, taken);
+		return PieceLabel.place(face, metrics, words, all.get(index), outer(index) - thickness / 2, thickness, taken);
 	}
 
 	private double outer(int index) {
@@ -76,8 +78,7 @@ final class PieceRings {
 		List<Element> elements = new ArrayList<>();
 		elements.add(new Drawn(sector, earlier ? inCup() : toPlace(piece)));
 		elements.addAll(labels[index].draw());
-		String meaning = piece + (earlier ? ", in the cup" : "");
-		return Group.named((earlier ? "earlier-" : "piece-") + index, meaning, elements);
+		return Group.named((earlier ? "earlier-" : "piece-") + index, words.meanings().piece(piece, earlier), elements);
 	}
 
 	private Style toPlace(PartialShim piece) {

@@ -14,7 +14,7 @@ import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
 
 /** The readings at their hours: a dot where the finest leaf drags, else the leaf that slides free. */
-record ReadingMarks(ClockFace face, FontMetrics metrics, List<RimReading> readings) {
+record ReadingMarks(ClockFace face, FontMetrics metrics, DialWords words, List<RimReading> readings) {
 
 	private static final double SIZE = 2.7;
 	private static final double WIDEST = 3.9;
@@ -32,15 +32,8 @@ record ReadingMarks(ClockFace face, FontMetrics metrics, List<RimReading> readin
 		double radius = RADIUS + FURTHER_BESIDE * Math.abs(StrictMath.sin(angle));
 		double x = face.x(radius, angle);
 		double y = face.y(radius, angle);
-		return Group.named("reading-" + reading.at(), meaning(reading) + " at " + reading.at(),
+		return Group.named("reading-" + reading.at(), words.meanings().reading(reading),
 				List.of(shape(reading, x, y)));
-	}
-
-	private static String meaning(RimReading reading) {
-		if (reading.drags()) {
-			return "the finest leaf drags";
-		}
-		return reading.text().isEmpty() ? "to be read" : reading.text() + " thou slides free";
 	}
 
 	private Element shape(RimReading reading, double x, double y) {

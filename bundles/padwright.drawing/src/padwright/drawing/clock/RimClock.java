@@ -56,8 +56,8 @@ public record RimClock(DialWords words, ClockHour atTop, List<RimReading> readin
 		List<Element> elements = new ArrayList<>();
 		gap.ifPresent(band -> elements.addAll(new GapRing(face, band, fullGapThou).draw()));
 		elements.addAll(new DialDrawing(face, metrics, words).draw());
-		elements.addAll(new PieceRings(face, metrics, earlier, pieces).draw());
-		elements.addAll(new ReadingMarks(face, metrics, readings).draw());
+		elements.addAll(new PieceRings(face, metrics, words, earlier, pieces).draw());
+		elements.addAll(new ReadingMarks(face, metrics, words, readings).draw());
 		return Group.of(elements);
 	}
 }

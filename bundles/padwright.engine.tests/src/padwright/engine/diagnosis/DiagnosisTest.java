@@ -111,7 +111,7 @@ class DiagnosisTest {
 	@Test
 	void badInputIsRefused() {
 		NoteFingering note = new NoteFingering("D4", Set.of("A"));
-		assertThrows(IllegalArgumentException.class, () -> new TrialNotes(List.of(note), List.of(note)));
+		assertThrows(IllegalArgumentException.class, () -> evenly(new TrialNotes(List.of(note), List.of(note))));
 		assertThrows(IllegalArgumentException.class, () -> new PadWeights(Map.of("A", 0.0)));
 		assertThrows(IllegalArgumentException.class, () -> new PadWeights(Map.of("A", Double.NaN)));
 		assertThrows(IllegalArgumentException.class, () -> new SearchLimits(0, 1));

@@ -93,6 +93,36 @@ class HeardSuspectsTest {
 				found.contradictions());
 	}
 
+	/** A note that was played again is judged anew: Bayes' rule with its chance twice, and once each way. */
+	@Test
+	void aNotePlayedAgainCountsAgain() {
+		HeardLeaks heard = heard(Map.of("low", Map.of("A", 0.3, "B", 0.1)), Map.of("A", List.of(1.0), "B", List.of(1.0)));
+		Diagnosis found = HeardSuspects.of(new TrialNotes(List.of(LOW, LOW), List.of(LOW)), PadWeights.EVEN, heard,
+				new SearchLimits(1, 10)).diagnosis();
+		double a = bad(0.3) * bad(0.3) * (1 - bad(0.3));
+		double b = bad(0.1) * bad(0.1) * (1 - bad(0.1));
+		assertEquals(a / (a + b), share(found, "A"), 1e-12);
+	}
+
+	private static double share(Diagnosis found, String pad) {
+		return found.suspects().stream().filter(set -> set.pads().equals(Set.of(pad))).findFirst().orElseThrow().share();
+	}
+
+	/** One that was tried is asked for again where it tells most, until little is left to be told. */
+	@Test
+	void aNoteThatTellsMostIsAskedForAgain() {
+		HeardLeaks heard = heard(Map.of("low", Map.of("A", 1.0, "B", 0.1)), Map.of("A", List.of(1.0), "B", List.of(1.0)));
+		List<NoteFingering> bad = new ArrayList<>(List.of(LOW));
+		HeardSuspects found = HeardSuspects.of(new TrialNotes(bad, List.of()), PadWeights.EVEN, heard,
+				new SearchLimits(1, 10));
+		assertEquals("low", found.nextNote(List.of(LOW)).orElseThrow().note().note());
+		for (int more = 0; more < 20; more++) {
+			bad.add(LOW);
+		}
+		found = HeardSuspects.of(new TrialNotes(bad, List.of()), PadWeights.EVEN, heard, new SearchLimits(1, 10));
+		assertTrue(found.nextNote(List.of(LOW)).isEmpty(), "nothing is left to be told");
+	}
+
 	/** The next note parts the two suspects; one in which both are heard alike tells nothing. */
 	@Test
 	void theNextNoteTellsMost() {

@@ -29,7 +29,7 @@ public record Diagnosis(TrialNotes notes, List<SuspectSet> suspects, boolean mor
 	/**
 	 * The diagnosis within {@link SearchLimits#USUAL}.
 	 *
-	 * @throws IllegalArgumentException if more than 64 pads are suspect
+	 * @throws IllegalArgumentException if a note is reported as bad and as good, or more than 64 pads are suspect
 	 */
 	public static Diagnosis of(TrialNotes notes, PadWeights weights) {
 		return of(notes, weights, SearchLimits.USUAL);
@@ -38,9 +38,12 @@ public record Diagnosis(TrialNotes notes, List<SuspectSet> suspects, boolean mor
 	/**
 	 * The diagnosis within these limits.
 	 *
-	 * @throws IllegalArgumentException if more than 64 pads are suspect
+	 * @throws IllegalArgumentException if a note is reported as bad and as good, or more than 64 pads are suspect
 	 */
 	public static Diagnosis of(TrialNotes notes, PadWeights weights, SearchLimits limits) {
+		notes.contested().ifPresent(note -> {
+			throw new IllegalArgumentException("note " + note + " is reported twice, as bad and as good");
+		});
 		Set<String> cleared = notes.clearedPads();
 		List<Set<String>> conflicts = new ArrayList<>();
 		List<Contradiction> contradictions = new ArrayList<>();

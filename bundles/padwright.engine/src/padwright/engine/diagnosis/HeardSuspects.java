@@ -17,8 +17,9 @@ import java.util.stream.Stream;
 /**
  * Which pads may leak, where it is known how much each of them weakens each note: a note is bad because a pad weakens it so
  * much, and a good one speaks only against pads that would have been heard in it. Every set of pads is weighed by Bayes'
- * rule: its prior odds times the chance of all that was heard, on average over how large the leaks may be. Sets of one pad
- * are all looked at, larger ones go on from the likeliest.
+ * rule: its prior odds times the chance of all that was heard, on average over how large the leaks may be. A note that was
+ * played again counts again, as judged apart from the first time. Sets of one pad are all looked at, larger ones go on from
+ * the likeliest.
  */
 public final class HeardSuspects {
 
@@ -28,6 +29,8 @@ public final class HeardSuspects {
 	/** A bad note that all that is told of makes no likelier than this is not explained. */
 	private static final double UNEXPLAINED = 0.2;
 	private static final double WOULD_BE_HEARD = 0.5;
+	/** In bits; nothing comes of less within a few notes (our guess). */
+	private static final double WORTH_A_NOTE = 0.03;
 
 	/** @param chances by draw of sizes how likely all that was heard is */
 	private record Weighed(SortedSet<String> pads, double[] chances, double score) {
@@ -72,11 +75,13 @@ public final class HeardSuspects {
 		return diagnosis;
 	}
 
-	/** The untried note that is expected to tell most between the suspects told of; none if no note can. */
+	/**
+	 * The note that is expected to tell most between the suspects told of, be it one that was tried and is worth another
+	 * hearing; none if no note tells enough to be worth it.
+	 */
 	public Optional<NextNote> nextNote(List<NoteFingering> candidates) {
-		return NextNote.among(
-				candidates.stream().filter(note -> !notes.has(note.note()) && heard.tells(note)).toList(),
-				diagnosis.suspects(), this::chanceBad);
+		return NextNote.among(candidates.stream().filter(heard::tells).toList(), diagnosis.suspects(), this::chanceBad)
+				.filter(next -> next.bits() >= WORTH_A_NOTE);
 	}
 
 	private static SortedSet<String> suspects(TrialNotes notes, HeardLeaks heard) {
@@ -134,26 +139,32 @@ public final class HeardSuspects {
 	}
 
 	private void multiply(double[] chances, SortedSet<String> members, NoteFingering note, boolean bad) {
+		double[] badness = chancesBad(members, note);
 		for (int draw = 0; draw < chances.length; draw++) {
-			double chance = heard.chanceBad(lost(members, note, draw));
-			chances[draw] *= bad ? chance : 1 - chance;
+			chances[draw] *= bad ? badness[draw] : 1 - badness[draw];
 		}
 	}
 
-	private double lost(SortedSet<String> members, NoteFingering note, int draw) {
-		double lost = 0;
+	/** How likely a note is called bad, by draw of sizes. */
+	private double[] chancesBad(SortedSet<String> members, NoteFingering note) {
+		double[] lost = new double[HeardLeaks.DRAWS];
 		for (String pad : members) {
-			lost += sizes.get(pad)[draw] * heard.weakening(note, pad);
+			double weakening = heard.weakening(note, pad);
+			double[] size = sizes.get(pad);
+			for (int draw = 0; weakening > 0 && draw < lost.length; draw++) {
+				lost[draw] += size[draw] * weakening;
+			}
 		}
-		return lost;
+		return Arrays.stream(lost).map(heard::chanceBad).toArray();
 	}
 
 	private double chanceBad(SuspectSet set, NoteFingering note) {
 		double[] chances = told.get(set.pads());
+		double[] badness = chancesBad(set.pads(), note);
 		double bad = 0;
 		double all = 0;
 		for (int draw = 0; draw < chances.length; draw++) {
-			bad += chances[draw] * heard.chanceBad(lost(set.pads(), note, draw));
+			bad += chances[draw] * badness[draw];
 			all += chances[draw];
 		}
 		return bad / all;

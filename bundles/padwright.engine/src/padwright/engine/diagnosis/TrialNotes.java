@@ -1,34 +1,35 @@
 package padwright.engine.diagnosis;
 
-import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Notes that were tried on the instrument.
+ * Notes that were tried on the instrument. One that was played again stands again, as it was judged then: so it may be bad
+ * and good.
  *
  * @param bad those that did not speak as they should
  * @param good those that did; every pad they close is taken to seal
  */
 public record TrialNotes(List<NoteFingering> bad, List<NoteFingering> good) {
 
-	/** @throws IllegalArgumentException if a note stands twice, be it as bad and good */
 	public TrialNotes {
 		bad = List.copyOf(bad);
 		good = List.copyOf(good);
-		Set<String> seen = new HashSet<>();
-		Stream.concat(bad.stream(), good.stream()).map(NoteFingering::note).forEach(note -> {
-			if (!seen.add(note)) {
-				throw new IllegalArgumentException("note " + note + " is reported twice");
-			}
-		});
 	}
 
 	/** Whether a note was tried already. */
 	public boolean has(String note) {
 		return Stream.concat(bad.stream(), good.stream()).anyMatch(tried -> tried.note().equals(note));
+	}
+
+	/** The first note that was judged both ways. */
+	Optional<String> contested() {
+		Set<String> speaking = good.stream().map(NoteFingering::note).collect(Collectors.toSet());
+		return bad.stream().map(NoteFingering::note).filter(speaking::contains).findFirst();
 	}
 
 	Set<String> clearedPads() {

@@ -23,6 +23,7 @@ import padwright.model.LengthText;
 import padwright.model.Lengths;
 import padwright.model.Measure;
 import padwright.model.keysystem.HoleFeatures;
+import padwright.model.keysystem.JointFeatures;
 import padwright.model.keysystem.KeyFeatures;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemPackage.Literals;
@@ -36,6 +37,10 @@ import padwright.workup.sound.SizeChange;
  * unit; for inherited ones changes are written as the last lines of the system, ended as most of its text is. The rest stays as it is.
  */
 public final class FitEdits {
+
+	/** As the grammar has it. */
+	private static final List<SizeChange.Size> IN_ORDER = List.of(SizeChange.Size.DIAMETER, SizeChange.Size.PLACE,
+			SizeChange.Size.LENGTH, SizeChange.Size.BORE_END);
 
 	private final KeySystem system;
 	private final List<TextEdit> edits = new ArrayList<>();
@@ -57,10 +62,9 @@ public final class FitEdits {
 		this.system = system;
 	}
 
-	/** Diameters stand before places, as the grammar has it. */
 	public static List<TextEdit> of(KeySystem system, List<SizeChange> changes) {
 		FitEdits fit = new FitEdits(system);
-		for (SizeChange.Size size : List.of(SizeChange.Size.DIAMETER, SizeChange.Size.PLACE, SizeChange.Size.LENGTH)) {
+		for (SizeChange.Size size : IN_ORDER) {
 			changes.stream().filter(change -> change.size() == size).forEach(fit::add);
 		}
 		fit.addInherited();
@@ -76,7 +80,7 @@ public final class FitEdits {
 			LengthUnit unit = ((Measure) said.element().eGet(said.attribute())).unit();
 			edits.add(Clauses.replaced(node, written(length, unit, said.element())));
 		} else {
-			inherited.computeIfAbsent(change.part(), this::beginning).append(word(change))
+			inherited.computeIfAbsent(change.part(), this::beginning).append(before(change))
 					.append(written(length, null, system));
 		}
 	}
@@ -85,6 +89,8 @@ public final class FitEdits {
 		return switch (size) {
 		case PLACE -> said(features, Literals.PLACED__POSITION);
 		case LENGTH -> said(features, Literals.JOINT_FEATURES__LENGTH);
+		case BORE_END -> ((JointFeatures) features).getBore().stream().reduce((upper, lower) -> lower)
+				.flatMap(point -> said(point, Literals.BORE_POINT__POSITION));
 		case DIAMETER -> Optional.<EObject>ofNullable(features instanceof KeyFeatures key ? key.getHole()
 				: ((HoleFeatures) features).getSize()).flatMap(hole -> said(hole, Literals.TONE_HOLE__DIAMETER));
 		};
@@ -111,12 +117,22 @@ public final class FitEdits {
 				.append(names.toString(part.name(), isJoint ? "JointName" : "Name"));
 	}
 
-	private static String word(SizeChange change) {
+	/** What stands before the size in a change of something inherited. */
+	private String before(SizeChange change) {
 		return switch (change.size()) {
 		case PLACE -> " at ";
 		case LENGTH -> " long ";
+		case BORE_END -> " bore " + upToItsEnd(((EffectiveJoint) change.part()).bore());
 		case DIAMETER -> change.part() instanceof EffectiveHole ? " " : " hole ";
 		};
+	}
+
+	/** A bore can only be said whole. */
+	private String upToItsEnd(List<EffectiveJoint.Width> bore) {
+		int last = bore.size() - 1;
+		return bore.subList(0, last).stream().map(width -> written(width.diameter(), null, system)
+				+ width.position().map(place -> " at " + written(place, null, system)).orElse("") + ", ")
+				.collect(Collectors.joining()) + written(bore.get(last).diameter(), null, system) + " at ";
 	}
 
 	/** Before the brace that closes the system. */

@@ -24,7 +24,7 @@ public final class DemoLayout {
 					: Optional.of(Length.millimetres("10").plus(Length.millimetres("33").times(key)));
 			keys.add(new SheetKey("K" + key, "key " + (key + 1), key == 3, key == 0 ? "R1" : "", length("14"), length("1"),
 					length("2.5"), length("0.4"), "drawn", length("17.5"), length("2.95"), true, length("6"),
-					key == 4 ? "far" : "near", length("12"), "body joint", place, key == 5 ? 30 : 0));
+					key == 4 ? "far" : "near", key == 4, length("12"), "body joint", place, key == 5 ? 30 : 0));
 		}
 		List<SheetCoupling> couplings =
 				List.of(new SheetCoupling(0, "closes", 1, "screw UNM 1.00, ratio 1.5"),

@@ -1,17 +1,13 @@
 package padwright.paper.card;
 
+import padwright.paper.words.Messages;
+
 /** What is ticked off at a key. */
 public enum CardStep {
 
-	HEIGHT("height"), LEVEL("level"), REGULATE("regulate");
-
-	private final String word;
-
-	CardStep(String word) {
-		this.word = word;
-	}
+	HEIGHT, LEVEL, REGULATE;
 
 	String word() {
-		return word;
+		return Messages.of("card.step." + name());
 	}
 }

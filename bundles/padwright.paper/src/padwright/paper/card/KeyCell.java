@@ -26,6 +26,9 @@ import padwright.paper.page.Column;
 import padwright.paper.page.Thou;
 import padwright.paper.page.TickBoxes;
 import padwright.paper.page.Typesetter;
+import padwright.paper.words.ClockMeanings;
+import padwright.paper.words.Messages;
+import padwright.workup.words.PieceWords;
 
 /** Lays out the cell of one key: what to do on the left, the clock on the right, boxes to tick below. */
 final class KeyCell {
@@ -94,7 +97,7 @@ final class KeyCell {
 
 	/** Room to write the readings as delivered. */
 	private List<Element> feltAfter(double left, double baseline) {
-		Text words = Text.of("felt after", left, baseline, Face.CONDENSED, style.small());
+		Text words = Text.of(Messages.of("card.feltAfter"), left, baseline, Face.CONDENSED, style.small());
 		double lineLeft = left + typesetter.metrics().width(words) + style.small() * 0.4;
 		return List.of(words, rule(lineLeft, left + style.clock(), baseline));
 	}
@@ -104,7 +107,8 @@ final class KeyCell {
 	}
 
 	private RimClock clock() {
-		return new RimClock(DialWords.of(style.twelveLooksAt()), new ClockHour(0), key.readings(), key.gap(), key.earlierPieces(),
+		return new RimClock(new DialWords(Messages.of("card.twelve", style.twelveLooksAt()), Messages.of("card.side"),
+				new ClockMeanings()), new ClockHour(0), key.readings(), key.gap(), key.earlierPieces(),
 				key.pieces(), CardStyle.FULL_GAP_THOU);
 	}
 
@@ -127,7 +131,7 @@ final class KeyCell {
 			words.add(key.name());
 		}
 		if (!key.closes().isEmpty()) {
-			words.add("closes " + String.join(", ", key.closes()));
+			words.add(Messages.of("card.closes", String.join(", ", key.closes())));
 		}
 		double room = column.width() - indent;
 		if (!words.isEmpty() && room > style.small() * 3) {
@@ -141,22 +145,22 @@ final class KeyCell {
 			column.paragraph(key.fitText(), Face.CONDENSED, style.small(), 0, 2);
 		}
 		if (!key.emptyText().isEmpty()) {
-			column.line("empty cup " + key.emptyText(), Face.CONDENSED, style.small(), 0);
+			column.line(Messages.of("card.emptyCup", key.emptyText()), Face.CONDENSED, style.small(), 0);
 		}
 	}
 
 	private void height() {
 		column.space(style.small() * 0.3);
 		if (key.height().isEmpty()) {
-			blank("full shims");
+			blank(Messages.of("card.fullShims"));
 			return;
 		}
 		CardHeight height = key.height().get();
-		labelled("full shims", Thou.sum(height.shims(), height.sum()));
-		height.target().ifPresent(target -> column.line("target " + Thou.of(target) + ", error "
-				+ Thou.signed(height.error().orElseThrow()), Face.CONDENSED, style.small(), style.tab()));
+		labelled(Messages.of("card.fullShims"), Thou.sum(height.shims(), height.sum()));
+		height.target().ifPresent(target -> column.line(Messages.of("card.target", Thou.of(target),
+				Thou.signed(height.error().orElseThrow())), Face.CONDENSED, style.small(), style.tab()));
 		if (!height.tolerance().isEmpty()) {
-			column.line("pad and disc " + height.tolerance(), Face.CONDENSED, style.small(), style.tab());
+			column.line(Messages.of("card.padAndDisc", height.tolerance()), Face.CONDENSED, style.small(), style.tab());
 		}
 	}
 
@@ -179,17 +183,17 @@ final class KeyCell {
 	private void work() {
 		for (PartialShim piece : key.earlierPieces()) {
 			boolean out = key.work().filter(work -> work.takeOut().contains(piece)).isPresent();
-			column.line((out ? "take out " : "in the cup ") + piece, out ? Face.CONDENSED_BOLD : Face.CONDENSED,
+			column.line(Messages.of(out ? "card.takeOut" : "card.inCup", PieceWords.of(piece)), out ? Face.CONDENSED_BOLD : Face.CONDENSED,
 					out ? style.figure() : style.small(), style.tab());
 		}
 		key.work().map(CardWork::fullShims).filter(change -> !change.isEmpty())
-				.ifPresent(change -> labelled("change", "full shims " + change));
+				.ifPresent(change -> labelled(Messages.of("card.change"), Messages.of("card.changeFull", change)));
 		if (!key.pieces().isEmpty()) {
 			key.pieces().forEach(this::piece);
 		} else if (key.work().isEmpty()) {
-			blank("pieces");
+			blank(Messages.of("card.pieces"));
 		} else if (key.work().get().isNothing()) {
-			labelled("pieces", "none");
+			labelled(Messages.of("card.pieces"), Messages.of("none"));
 		}
 	}
 
@@ -199,24 +203,24 @@ final class KeyCell {
 		column.add(new Drawn(new Rectangle(column.left() + style.tab() - side * 1.4, top, side, side),
 				Style.of(FilmHatch.of(piece.thickness()).fill(1), Stroke.of(Ink.BLACK, 0.25))));
 		if (piece == key.pieces().get(0)) {
-			word("pieces", style.figure());
+			word(Messages.of("card.pieces"), style.figure());
 		}
-		column.line(piece.toString(), Face.CONDENSED_BOLD, style.figure(), style.tab());
+		column.line(PieceWords.of(piece), Face.CONDENSED_BOLD, style.figure(), style.tab());
 	}
 
 	private void level() {
 		key.level().ifPresent(level -> {
-			word("level", style.text());
+			word(Messages.of("card.level"), style.text());
 			column.line(level.now() + level.after().map(after -> " → " + after).orElse(""), Face.CONDENSED_BOLD,
 					style.text(), style.tab());
-			column.line("gap " + level.gap(), Face.CONDENSED, style.small(), style.tab());
+			column.line(Messages.of("card.gap", level.gap()), Face.CONDENSED, style.small(), style.tab());
 		});
 	}
 
 	private void notes() {
 		key.notes().stream().limit(MOST_NOTES).forEach(this::note);
 		if (key.notes().size() > MOST_NOTES) {
-			note(CardNote.remark("and " + (key.notes().size() - MOST_NOTES) + " more in the plan"));
+			note(CardNote.remark(Messages.of("card.more", key.notes().size() - MOST_NOTES)));
 		}
 	}
 

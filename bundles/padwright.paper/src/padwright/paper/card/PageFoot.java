@@ -15,6 +15,8 @@ import padwright.drawing.scene.Text;
 import padwright.paper.page.Column;
 import padwright.paper.page.FootRule;
 import padwright.paper.page.Part;
+import padwright.paper.words.Messages;
+import padwright.workup.words.Texts;
 
 /** The foot of each page: how to read the clocks, what to beware of, which page it is. */
 final class PageFoot {
@@ -36,14 +38,14 @@ final class PageFoot {
 	Part of(int page, int pages) {
 		Column reading = column(0);
 		reading.space(1.2);
-		reading.line("How to read it", Face.CONDENSED_BOLD, SIZE, 0);
+		reading.line(Messages.of("card.howToRead"), Face.CONDENSED_BOLD, SIZE, 0);
 		howToRead().forEach(text -> reading.paragraph(text, Face.CONDENSED, SIZE));
 		reading.space(0.6);
 		List<Element> elements = new ArrayList<>(swatches(reading.y()));
 		reading.space(SWATCH + 0.8);
 		Column cautions = column(width / 2 + GUTTER / 2);
 		cautions.space(1.2);
-		cautions.line("Take care", Face.CONDENSED_BOLD, SIZE, 0);
+		cautions.line(Messages.of("card.takeCare"), Face.CONDENSED_BOLD, SIZE, 0);
 		card.cautions().forEach(text -> caution(cautions, text));
 		elements.addAll(reading.elements());
 		elements.addAll(cautions.elements());
@@ -57,15 +59,9 @@ final class PageFoot {
 
 	private List<String> howToRead() {
 		return List.of(
-				"All figures in thou (0.001 in = 25.4 µm). Clocks are seen from the pad side; 12 o'clock looks at: "
-						+ style.twelveLooksAt() + ".",
-				"● the finest leaf drags, – lightly. Figure: the thickest leaf that slides free. Grey outside the rim: the"
-						+ " gap, dark as far as it surely reaches, light as far as it may; " + CardStyle.FULL_GAP_THOU
-						+ " thou and more fill the band. Inside the rim: film to place; dashed: in the cup already.",
-				"Level: how likely the gap is nowhere wider than the seat, now → then. Gap: its range where it is widest. A"
-						+ " model: the feeler decides.",
-				"An uneven gap of the empty cup is a bent cup or arm, or a rim that is not flat: true the key first,"
-						+ " never file the rim.");
+				Messages.of("card.read.figures", style.twelveLooksAt()),
+				Messages.of("card.read.clock", CardStyle.FULL_GAP_THOU), Messages.of("card.read.level"),
+				Messages.of("card.read.empty"));
 	}
 
 	private static void caution(Column column, String text) {
@@ -73,16 +69,21 @@ final class PageFoot {
 		column.paragraph(text, Face.CONDENSED, SIZE, SIZE * 0.8, Integer.MAX_VALUE);
 	}
 
+	private static String label(FilmHatch hatch) {
+		String thou = Texts.decimal(hatch.thou());
+		return hatch == FilmHatch.THICKER ? Messages.of("card.filmOver", thou) : thou;
+	}
+
 	private List<Element> swatches(double top) {
 		List<Element> elements = new ArrayList<>();
 		double baseline = top + SWATCH * 0.85;
-		Text word = Text.of("film up to", 0, baseline, Face.CONDENSED, SIZE);
+		Text word = Text.of(Messages.of("card.filmUpTo"), 0, baseline, Face.CONDENSED, SIZE);
 		elements.add(word);
 		double left = style.typesetter().metrics().width(word) + SIZE * 0.6;
 		for (FilmHatch hatch : FilmHatch.values()) {
 			elements.add(new Drawn(new Rectangle(left, top, SWATCH * 1.6, SWATCH),
 					Style.of(hatch.fill(1), Stroke.of(Ink.BLACK, 0.25))));
-			Text label = Text.of(hatch.label(), left + SWATCH * 1.6 + 0.6, baseline, Face.CONDENSED, SIZE);
+			Text label = Text.of(label(hatch), left + SWATCH * 1.6 + 0.6, baseline, Face.CONDENSED, SIZE);
 			elements.add(label);
 			left = label.x() + style.typesetter().metrics().width(label) + SIZE;
 		}

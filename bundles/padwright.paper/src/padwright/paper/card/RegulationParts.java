@@ -10,6 +10,7 @@ import padwright.paper.page.FixedPart;
 import padwright.paper.page.Part;
 import padwright.paper.page.TickBoxes;
 import padwright.paper.page.Typesetter;
+import padwright.paper.words.Messages;
 
 /** The couplings to set, two a line, after the keys. */
 final class RegulationParts {
@@ -47,7 +48,7 @@ final class RegulationParts {
 		List<Element> elements = new ArrayList<>();
 		double top = isFirst ? HEADING * 1.9 : 1;
 		if (isFirst) {
-			elements.add(Text.of("Regulation, in order of work", 0, HEADING * 1.35, Face.BOLD, HEADING));
+			elements.add(Text.of(Messages.of("card.regulation"), 0, HEADING * 1.35, Face.BOLD, HEADING));
 		}
 		for (int i = 0; i < regulations.size(); i++) {
 			elements.addAll(entry(regulations.get(i), i * width / IN_A_LINE, top));
@@ -72,6 +73,6 @@ final class RegulationParts {
 	}
 
 	private static String pair(CardRegulation regulation) {
-		return regulation.driver() + " closes " + regulation.driven();
+		return Messages.of("card.pair", regulation.driver(), regulation.driven());
 	}
 }

@@ -15,9 +15,10 @@ import padwright.drawing.scene.Stroke;
 import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
 import padwright.engine.clock.ClockHour;
-import padwright.engine.length.LengthUnit;
 import padwright.paper.page.Column;
 import padwright.paper.page.Typesetter;
+import padwright.paper.words.Messages;
+import padwright.workup.words.LengthWords;
 
 /** A disc at full size with its pieces numbered, and beside it whose they are. */
 record DiscCell(Typesetter typesetter, FilmDisc disc) {
@@ -52,7 +53,7 @@ record DiscCell(Typesetter typesetter, FilmDisc disc) {
 		}
 		String pieces = disc.cuts().stream().map(cut -> cut.piece().label()).collect(Collectors.joining("; "));
 		List<Element> cell = new ArrayList<>();
-		cell.add(Group.named("disc", "Disc at full size with the pieces of " + pieces, elements));
+		cell.add(Group.named("disc", Messages.of("film.discMeaning", pieces), elements));
 		cell.addAll(legend());
 		return cell;
 	}
@@ -76,7 +77,7 @@ record DiscCell(Typesetter typesetter, FilmDisc disc) {
 
 	private List<Element> legend() {
 		Column column = new Column(typesetter, diameter() + LEGEND_GAP, 0, LEGEND_WIDTH);
-		String diameter = disc.diameter().in(LengthUnit.MILLIMETRE, 2).toPlainString();
+		String diameter = LengthWords.millimetres(disc.diameter(), 2);
 		column.line("⌀ " + diameter + " mm", Face.CONDENSED, SIZE, 0);
 		for (int number = 1; number <= disc.cuts().size(); number++) {
 			column.line(number + "  " + disc.cuts().get(number - 1).piece().label(), Face.CONDENSED_BOLD, SIZE, 0);

@@ -2,6 +2,7 @@ package padwright.paper.film;
 
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
+import padwright.paper.words.Messages;
 
 /**
  * A partial shim to cut.
@@ -15,6 +16,6 @@ public record FilmPiece(String key, PartialShim shim, Length diameter, boolean a
 
 	/** As in {@code F♯ 7 to 11}. */
 	String label() {
-		return key + " " + shim.arc().from() + " to " + shim.arc().to() + (assumed ? " *" : "");
+		return Messages.of("film.piece", key, shim.arc().from(), shim.arc().to()) + (assumed ? " *" : "");
 	}
 }

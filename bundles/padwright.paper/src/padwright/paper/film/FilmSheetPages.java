@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 import padwright.drawing.clock.FilmHatch;
 import padwright.drawing.font.DejaVuMetrics;
@@ -29,6 +28,8 @@ import padwright.paper.page.Ruler;
 import padwright.paper.page.Shelves;
 import padwright.paper.page.Thou;
 import padwright.paper.page.Typesetter;
+import padwright.paper.words.Messages;
+import padwright.workup.report.Figures;
 
 /** Lays a film cutting sheet out at full size: for each thickness its counts, then its discs on shelves. */
 public final class FilmSheetPages {
@@ -54,7 +55,7 @@ public final class FilmSheetPages {
 		List<Part> parts = new ArrayList<>();
 		sheet.groups().forEach(group -> parts.addAll(group(group)));
 		if (parts.isEmpty()) {
-			parts.add(new FixedPart(HEADING * 2, line("Nothing to cut.", HEADING).elements()));
+			parts.add(new FixedPart(HEADING * 2, line(Messages.of("film.nothing"), HEADING).elements()));
 		}
 		PageSeries series = new PageSeries(paper, new PageHead(sheet.head(), typesetter, width), this::foot);
 		return series.pages(sheet.title(), parts, false);
@@ -82,11 +83,11 @@ public final class FilmSheetPages {
 		double side = HEADING * 0.75;
 		column.add(new Drawn(new Rectangle(0, 1.5 + HEADING * 0.2, side, side),
 				Style.of(FilmHatch.of(group.thickness()).fill(1), Stroke.of(Ink.BLACK, 0.25))));
-		column.line(Thou.of(group.thickness()) + " thou  " + group.film(), Face.BOLD, HEADING, HEADING * 1.2);
+		column.line(Messages.of("film.heading", Thou.of(group.thickness()), group.film()), Face.BOLD, HEADING, HEADING * 1.2);
 		column.paragraph(blanks(group), Face.CONDENSED_BOLD, TEXT);
 		if (!group.fullShims().isEmpty()) {
-			column.paragraph("full shims: " + group.fullShims().stream().map(FullShims::label)
-					.collect(Collectors.joining(", ")), Face.CONDENSED, TEXT);
+			column.paragraph(Messages.of("film.fullShims",
+					group.fullShims().stream().map(FullShims::label).collect(Collectors.joining(", "))), Face.CONDENSED, TEXT);
 		}
 		if (!discs.isEmpty()) {
 			column.paragraph(nesting(group, discs), Face.CONDENSED, TEXT);
@@ -95,22 +96,29 @@ public final class FilmSheetPages {
 	}
 
 	private static String blanks(FilmGroup group) {
-		return Stream.of(counted(group.fullCount(), "full shim"), counted(group.pieces().size(), "partial piece"))
-				.filter(count -> !count.startsWith("0 ")).collect(Collectors.joining(", ")) + ": "
-				+ counted(group.blanks(), "blank") + " taken"
-				+ group.onHand().map(count -> " of " + count + " on hand").orElse(" (not counted in the stock)");
+		List<String> what = new ArrayList<>();
+		if (group.fullCount() > 0) {
+			what.add(counted("film.full", group.fullCount()));
+		}
+		if (!group.pieces().isEmpty()) {
+			what.add(counted("film.partial", group.pieces().size()));
+		}
+		String all = String.join(", ", what);
+		String blanks = counted("film.blank", group.blanks());
+		return group.onHand().map(count -> Messages.of("film.taken", all, blanks, count))
+				.orElseGet(() -> Messages.of("film.takenUncounted", all, blanks));
 	}
 
 	private static String nesting(FilmGroup group, List<FilmDisc> discs) {
 		double used = discs.stream().mapToDouble(FilmDisc::usedArea).sum();
 		double all = discs.stream().mapToDouble(disc -> disc.ring().discArea()).sum();
-		return "partial pieces as nested here: " + counted(discs.size(), "disc") + " instead of "
-				+ counted(group.pieces().size(), "blank") + "; waste " + Math.round(100 * (1 - used / all))
-				+ " % of their area, centres included";
+		return Messages.of("film.nesting", counted("film.disc", discs.size()),
+				counted("film.blank", group.pieces().size()), Math.round(100 * (1 - used / all)));
 	}
 
-	private static String counted(int count, String thing) {
-		return count + " " + thing + (count == 1 ? "" : "s");
+	/** @param thing the key of the words for {@code .one} and for {@code .more} */
+	private static String counted(String thing, int count) {
+		return Messages.of(thing + (count == 1 ? ".one" : ".more"), count);
 	}
 
 	private List<Part> shelves(List<FilmDisc> discs) {
@@ -139,14 +147,10 @@ public final class FilmSheetPages {
 	private Part foot(int page, int pages) {
 		double left = Ruler.LENGTH + 12;
 		Column column = new Column(typesetter, left, 1.2, width - left);
-		column.line("Check the printer", Face.CONDENSED_BOLD, NOTE, 0);
-		column.paragraph("Lay a ruler on the scale. If it is not 50 mm long, print again at 100 %, without fitting to "
-				+ "the page: the pieces are drawn 1:1.", Face.CONDENSED, NOTE);
-		column.line("Assumed", Face.CONDENSED_BOLD, NOTE, 0);
-		column.paragraph("The outer edge is that of the pad; the ring is " + RingSize.WIDTH
-				+ " mm wide (at most 0.6 of the radius), a figure of ours without a source: trim to what the cup asks. "
-				+ "* The diameter is the cup's, since no pad on hand is known to fit. Pieces lie on a disc as they nest, "
-				+ "not as they go into the cup: the hours beside it say where.", Face.CONDENSED, NOTE);
+		column.line(Messages.of("film.check"), Face.CONDENSED_BOLD, NOTE, 0);
+		column.paragraph(Messages.of("film.ruler"), Face.CONDENSED, NOTE);
+		column.line(Messages.of("film.assumed"), Face.CONDENSED_BOLD, NOTE, 0);
+		column.paragraph(Messages.of("film.ring", Figures.number(RingSize.WIDTH, 1), Figures.number(RingSize.MOST_OF_RADIUS, 1)), Face.CONDENSED, NOTE);
 		sheet.leftOut().forEach(text -> column.paragraph(text, Face.CONDENSED_BOLD, NOTE));
 		sheet.cautions().forEach(text -> column.paragraph(text, Face.CONDENSED, NOTE));
 		List<Element> elements = new ArrayList<>(column.elements());

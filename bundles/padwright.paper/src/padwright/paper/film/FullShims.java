@@ -3,7 +3,8 @@ package padwright.paper.film;
 import java.util.Optional;
 
 import padwright.engine.length.Length;
-import padwright.engine.length.LengthUnit;
+import padwright.paper.words.Messages;
+import padwright.workup.words.LengthWords;
 
 /**
  * Full shims of one diameter.
@@ -15,7 +16,7 @@ public record FullShims(Optional<Length> diameter, int count) {
 
 	/** As in {@code 4 × 17.5 mm}. */
 	String label() {
-		return count + " × " + diameter.map(width -> width.in(LengthUnit.MILLIMETRE, 2).toPlainString() + " mm")
-				.orElse("of a diameter not known");
+		return count + " × " + diameter.map(width -> LengthWords.millimetres(width, 2) + " mm")
+				.orElseGet(() -> Messages.of("film.unknownDiameter"));
 	}
 }

@@ -14,6 +14,7 @@ import padwright.paper.page.PaperSize;
 import padwright.paper.page.Paragraphs;
 import padwright.paper.page.Part;
 import padwright.paper.page.Typesetter;
+import padwright.paper.words.Messages;
 
 /** Lays a hand-back page out in type that is easy to read. */
 public final class HandBackPages {
@@ -43,8 +44,7 @@ public final class HandBackPages {
 
 	private Part foot(int page, int pages) {
 		Column column = new Column(typesetter, 0, 1.2, width);
-		column.paragraph("If something does not feel right, bring the instrument back rather than adjust or glue anything "
-				+ "yourself.", Face.CONDENSED, FootRule.SIZE * 1.1);
+		column.paragraph(Messages.of("back.foot"), Face.CONDENSED, FootRule.SIZE * 1.1);
 		return FootRule.around(column.elements(), column.y(), width, page, pages);
 	}
 }

@@ -15,6 +15,7 @@ import padwright.paper.page.PaperSize;
 import padwright.paper.page.Paragraphs;
 import padwright.paper.page.Part;
 import padwright.paper.page.Typesetter;
+import padwright.paper.words.Messages;
 
 /** Lays an estimate or an invoice out. A block of lines stays on one page with its sums while a page can hold it. */
 public final class MoneyPages {
@@ -65,7 +66,7 @@ public final class MoneyPages {
 
 	private Part foot(int page, int pages) {
 		Column column = new Column(typesetter, 0, 1.2, width);
-		column.paragraph("Each amount is rounded to hundredths, halves up; the tax is rounded once, on the net sum.",
+		column.paragraph(Messages.of("money.rounding"),
 				Face.CONDENSED, FootRule.SIZE);
 		return FootRule.around(column.elements(), column.y(), width, page, pages);
 	}

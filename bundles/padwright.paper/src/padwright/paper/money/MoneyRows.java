@@ -13,10 +13,11 @@ import padwright.drawing.scene.Ink;
 import padwright.drawing.scene.Line;
 import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
-import padwright.engine.quote.Money;
 import padwright.paper.page.FixedPart;
 import padwright.paper.page.Part;
 import padwright.paper.page.Typesetter;
+import padwright.paper.words.Messages;
+import padwright.workup.report.Figures;
 
 /** Rows of what something costs: words, how many, each, amount. */
 public final class MoneyRows {
@@ -38,16 +39,17 @@ public final class MoneyRows {
 
 	/** The row above the others; {@code currency} may be empty. */
 	public Part head(String currency) {
-		return row(List.of("", "count", "each", currency.isEmpty() ? "amount" : "amount, " + currency), Face.CONDENSED_BOLD, 0.4);
+		return row(List.of("", Messages.of("money.count"), Messages.of("money.each"),
+				currency.isEmpty() ? Messages.of("money.amount") : Messages.of("money.amountIn", currency)), Face.CONDENSED_BOLD, 0.4);
 	}
 
 	public Part line(String words, String count, BigDecimal each, BigDecimal amount) {
-		return row(List.of(words, count, Money.text(each), Money.text(amount)), Face.REGULAR, 0.1);
+		return row(List.of(words, count, Figures.money(each), Figures.money(amount)), Face.REGULAR, 0.1);
 	}
 
 	/** A sum; the one to be paid in bold. */
 	public Part sum(String words, BigDecimal amount, Face face) {
-		return row(List.of(words, "", "", Money.text(amount).replace('-', MINUS)), face, face.isBold() ? 0.5 : 0.1);
+		return row(List.of(words, "", "", Figures.money(amount).replace('-', MINUS)), face, face.isBold() ? 0.5 : 0.1);
 	}
 
 	/** Rows that no page parts. */

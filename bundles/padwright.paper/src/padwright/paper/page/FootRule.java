@@ -11,6 +11,7 @@ import padwright.drawing.scene.Ink;
 import padwright.drawing.scene.Line;
 import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
+import padwright.paper.words.Messages;
 
 /** What every foot has: a rule over it, and the number of the page in its lower right corner. */
 public final class FootRule {
@@ -29,7 +30,7 @@ public final class FootRule {
 		double height = contentHeight + NUMBER_HEIGHT;
 		List<Element> elements = new ArrayList<>(content);
 		elements.add(new Drawn(new Line(0, 0, width, 0), Style.stroked(Ink.BLACK, 0.4)));
-		elements.add(Text.of("page " + page + " of " + pages, width, height - SIZE * 0.3, Face.BOLD, SIZE * 1.1)
+		elements.add(Text.of(Messages.of("page.of", page, pages), width, height - SIZE * 0.3, Face.BOLD, SIZE * 1.1)
 				.anchored(Anchor.END));
 		return new FixedPart(height, elements);
 	}

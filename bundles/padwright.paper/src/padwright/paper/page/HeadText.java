@@ -4,6 +4,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
+import padwright.paper.words.Messages;
+import padwright.workup.words.Days;
+
 /**
  * What stands at the head of the pages of a document.
  *
@@ -32,7 +35,7 @@ public record HeadText(String heading, String right, String subline, List<PageFa
 	/** The head of a document of one plan. */
 	public static HeadText ofPlan(String title, String instrument, String serial, String planName,
 			Optional<LocalDate> date, List<PageFact> facts) {
-		return new HeadText(instrument, serial.isEmpty() ? "" : "serial " + serial,
-				title + " · " + planName + date.map(day -> " · " + day).orElse(""), facts);
+		return new HeadText(instrument, serial.isEmpty() ? "" : Messages.of("head.serial", serial),
+				title + " · " + planName + date.map(day -> " · " + Days.of(day)).orElse(""), facts);
 	}
 }

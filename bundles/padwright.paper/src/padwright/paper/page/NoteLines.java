@@ -10,6 +10,7 @@ import padwright.drawing.scene.Ink;
 import padwright.drawing.scene.Line;
 import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
+import padwright.paper.words.Messages;
 
 /** Lines to write on, where the last page has room to spare. */
 final class NoteLines {
@@ -25,7 +26,7 @@ final class NoteLines {
 
 	static List<Element> fill(double width, double height) {
 		List<Element> elements = new ArrayList<>();
-		elements.add(Text.of("Notes", 0, HEADING * 1.35, Face.BOLD, HEADING));
+		elements.add(Text.of(Messages.of("page.notes"), 0, HEADING * 1.35, Face.BOLD, HEADING));
 		for (double y = HEADING * 1.35 + SPACING; y <= height - 2; y += SPACING) {
 			elements.add(new Drawn(new Line(0, y, width, y), Style.stroked(Ink.grey(130), 0.15)));
 		}

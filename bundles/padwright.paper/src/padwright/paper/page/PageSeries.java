@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 import padwright.drawing.scene.Scene;
+import padwright.paper.words.Messages;
 
 /** Lays parts out on as many pages as they take, each with its head and foot. */
 public final class PageSeries {
@@ -54,7 +55,7 @@ public final class PageSeries {
 		List<List<Part>> bodies = distribute(parts);
 		List<Scene> scenes = new ArrayList<>();
 		for (int page = 1; page <= bodies.size(); page++) {
-			scenes.add(frame.compose(title + ", page " + page, page == 1 ? head.first() : head.following(),
+			scenes.add(frame.compose(Messages.of("page.title", title, page), page == 1 ? head.first() : head.following(),
 					bodies.get(page - 1), foot.of(page, bodies.size()), roomForNotes && page == bodies.size()));
 		}
 		return scenes;

@@ -9,9 +9,11 @@ import padwright.model.stock.Letterhead;
 import padwright.paper.money.MoneySheet.Block;
 import padwright.paper.money.MoneySheet.Line;
 import padwright.paper.money.MoneySheet.Total;
+import padwright.paper.words.Messages;
 import padwright.workup.job.Letterheads;
 import padwright.workup.money.PlanMoney;
 import padwright.workup.money.Sum;
+import padwright.workup.report.Figures;
 
 /** What estimates and invoices of a plan have in common. */
 final class MoneyBlocks {
@@ -25,10 +27,10 @@ final class MoneyBlocks {
 		BigDecimal tax = Sum.tax(net, money.taxPercent());
 		List<Total> totals = new ArrayList<>();
 		if (tax.signum() != 0) {
-			totals.add(new Total("net", net, false));
-			totals.add(new Total("tax " + money.taxPercent().stripTrailingZeros().toPlainString() + " %", tax, false));
+			totals.add(new Total(Messages.of("money.net"), net, false));
+			totals.add(new Total(Messages.of("money.tax", Figures.plain(money.taxPercent().stripTrailingZeros())), tax, false));
 		}
-		totals.add(new Total("total", net.add(tax), more.isEmpty()));
+		totals.add(new Total(Messages.of("money.total"), net.add(tax), more.isEmpty()));
 		totals.addAll(more);
 		return new Block(heading, items.stream().filter(item -> item.getText() != null).map(MoneyBlocks::line).toList(), totals);
 	}
@@ -36,7 +38,7 @@ final class MoneyBlocks {
 	private static Line line(MoneyItem item) {
 		BigDecimal count = item.getCount() == null ? BigDecimal.ONE : item.getCount();
 		BigDecimal price = item.getPrice() == null ? BigDecimal.ZERO : item.getPrice();
-		return new Line(item.getText(), count.toPlainString(), price, Sum.of(item));
+		return new Line(item.getText(), Figures.plain(count), price, Sum.of(item));
 	}
 
 	/** As the shop's letterhead says, or empty. */

@@ -3,7 +3,6 @@ package padwright.paper.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 import padwright.engine.coupling.Coupling;
@@ -18,21 +17,24 @@ import padwright.paper.card.BenchCard;
 import padwright.paper.page.PageFact;
 import padwright.paper.card.CardKey;
 import padwright.paper.card.CardRegulation;
+import padwright.paper.words.Messages;
 import padwright.workup.cautions.Cautions;
 import padwright.workup.job.JobRecord;
 import padwright.workup.job.WaitWords;
 import padwright.workup.parts.Labels;
+import padwright.workup.regulate.AdjustmentWords;
 import padwright.workup.regulate.FoundLight;
 import padwright.workup.regulate.PlanCouplings;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.PlanSolution;
 import padwright.workup.words.ClockWords;
+import padwright.workup.words.Days;
+import padwright.workup.words.LengthWords;
+import padwright.workup.words.Texts;
 
 /** The bench card of a solved plan. */
 public final class PlanBenchCard {
-
-	private static final String TITLE = "Bench card";
 
 	private final ServicePlan plan;
 	private final PlanSolution solution;
@@ -55,19 +57,20 @@ public final class PlanBenchCard {
 
 	private BenchCard card() {
 		Plan source = source();
-		return new BenchCard(TITLE, PlanHead.instrument(plan),
+		return new BenchCard(Messages.of("card.title"), PlanHead.instrument(plan),
 				PlanHead.serial(plan), Labels.of(source),
 				Optional.ofNullable(source.getDate()),
-				facts(), ClockWords.twelveLooksAt(plan.plan().getSystem()), keys(), regulations(), Cautions.of(plan));
+				facts(), ClockWords.inWords(plan.plan().getSystem()), keys(), regulations(), Cautions.of(plan));
 	}
 
 	private List<PageFact> facts() {
 		List<PageFact> facts = new ArrayList<>();
-		facts.add(new PageFact("Seat within", plan.tolerance().toString()));
-		plan.bed().ifPresent(bed -> facts.add(new PageFact("Bed", bed.least() + " to " + bed.most())));
+		facts.add(new PageFact(Messages.of("fact.seat"), LengthWords.exact(plan.tolerance())));
+		plan.bed().ifPresent(bed -> facts.add(new PageFact(Messages.of("fact.bed"),
+				Messages.of("fact.bedRange", bed.least(), bed.most()))));
 		Optional.ofNullable(plan.plan().getFitting())
-				.ifPresent(fitting -> facts.add(new PageFact("Fit", FitText.of(fitting))));
-		plan.stock().ifPresent(stock -> facts.add(new PageFact("Stock", Labels.of(stock))));
+				.ifPresent(fitting -> facts.add(new PageFact(Messages.of("fact.fit"), FitText.of(fitting))));
+		plan.stock().ifPresent(stock -> facts.add(new PageFact(Messages.of("fact.stock"), Labels.of(stock))));
 		addJob(JobRecord.of(source()), facts);
 		return facts;
 	}
@@ -78,12 +81,12 @@ public final class PlanBenchCard {
 
 	/** What whoever takes the job over asks first: how far it is and by when it is promised. */
 	private static void addJob(JobRecord record, List<PageFact> facts) {
-		record.last(StageReached.class).ifPresent(stage -> facts.add(new PageFact("Done up to", stage.getName()
-				+ Optional.ofNullable(stage.getDate()).map(day -> ", " + day).orElse("")
-				+ Optional.ofNullable(stage.getHand()).map(hand -> ", by " + hand).orElse(""))));
-		record.waiting().forEach(waiting -> facts.add(new PageFact("Waits", WaitWords.of(waiting))));
-		record.delivered().ifPresentOrElse(day -> facts.add(new PageFact("Handed over", day.toString())),
-				() -> record.due().ifPresent(day -> facts.add(new PageFact("Promised", day.toString()))));
+		record.last(StageReached.class).ifPresent(stage -> facts.add(new PageFact(Messages.of("fact.doneUpTo"), stage.getName()
+				+ Optional.ofNullable(stage.getDate()).map(day -> ", " + Days.of(day)).orElse("")
+				+ Optional.ofNullable(stage.getHand()).map(hand -> ", " + Messages.of("fact.by", hand)).orElse(""))));
+		record.waiting().forEach(waiting -> facts.add(new PageFact(Messages.of("fact.waits"), WaitWords.of(waiting))));
+		record.delivered().ifPresentOrElse(day -> facts.add(new PageFact(Messages.of("fact.handedOver"), Days.of(day))),
+				() -> record.due().ifPresent(day -> facts.add(new PageFact(Messages.of("fact.promised"), Days.of(day)))));
 	}
 
 	private List<CardKey> keys() {
@@ -107,17 +110,18 @@ public final class PlanBenchCard {
 
 	private CardRegulation set(Coupling coupling, Length left) {
 		return new CardRegulation(label(coupling.driver()), label(coupling.driven()),
-				FoundLight.at(plan, coupling).map(PlanBenchCard::found).orElse("") + ", " + left + " left", "", true);
+				FoundLight.at(plan, coupling).map(PlanBenchCard::found).map(found -> Messages.of("card.left", found, left))
+				.orElseGet(() -> Messages.of("card.leftOnly", left)), "", true);
 	}
 
 	private CardRegulation open(Coupling coupling) {
 		return new CardRegulation(label(coupling.driver()), label(coupling.driven()),
 				FoundLight.at(plan, coupling).map(PlanBenchCard::found).orElse(""),
-				FoundLight.at(plan, coupling).map(light -> light.adjustment().inWords()).orElse(""));
+				FoundLight.at(plan, coupling).map(light -> AdjustmentWords.of(light.adjustment())).orElse(""));
 	}
 
 	private static String found(Regulation light) {
-		return light.light() + " light at " + light.side().name().toLowerCase(Locale.ROOT);
+		return Messages.of(light.side() == Regulation.Side.DRIVER ? "card.lightAtDriver" : "card.lightAtDriven", light.light());
 	}
 
 	private String label(String key) {
@@ -126,6 +130,6 @@ public final class PlanBenchCard {
 	}
 
 	static String thou(Length length) {
-		return length.in(LengthUnit.THOU, 2).toPlainString();
+		return Texts.decimal(length.in(LengthUnit.THOU, 2).toPlainString());
 	}
 }

@@ -26,6 +26,7 @@ import padwright.model.plan.TenonNote;
 import padwright.model.plan.TenonWork;
 import padwright.model.plan.WarrantyVisit;
 import padwright.model.stock.ProcessStage;
+import padwright.paper.words.Messages;
 import padwright.workup.job.DoneAtKey;
 import padwright.workup.job.EarlierService;
 import padwright.workup.job.JobRecord;
@@ -52,32 +53,28 @@ final class PlanDone {
 		words.addPads();
 		words.addDiary();
 		words.addCouplings();
-		return words.done.isEmpty() ? List.of("It was looked at, and nothing was changed.") : words.done;
+		return words.done.isEmpty() ? List.of(Messages.of("done.nothing")) : words.done;
 	}
 
 	private void addPads() {
-		add(labels(DoneAtKey::isPadIn).size(), "One pad was replaced.", "%d pads were replaced.");
-		add(labels(job -> job.key().isPresent() && Take.keepsPad(job)).size(), "1 pad was sound and stayed.",
-				"%d pads were sound and stayed.");
+		add(labels(DoneAtKey::isPadIn).size(), "done.pad");
+		add(labels(job -> job.key().isPresent() && Take.keepsPad(job)).size(), "done.padStayed");
 		done.addAll(PlanFound.pads(plan));
 		add(labels(DoneAtKey::isFeltAsDelivered).size(),
-				"One pad was checked all around as it left, so that it closes under a light touch.",
-				"%d pads were checked all around as they left, so that they close under a light touch.");
+				"done.padChecked");
 	}
 
 	private void addDiary() {
 		record.last(WarrantyVisit.class).ifPresent(visit -> done.add(warranty(visit)));
 		said().forEach(done::add);
-		add(keys(SpringNote.class, SpringNote::isReplaced, SpringNote::getKeys), "One spring was replaced.",
-				"%d springs were replaced.");
-		add(keys(BumperNote.class, BumperNote::isReplaced, BumperNote::getKeys), "One cork or felt was replaced.",
-				"%d corks and felts were replaced.");
+		add(keys(SpringNote.class, SpringNote::isReplaced, SpringNote::getKeys), "done.spring");
+		add(keys(BumperNote.class, BumperNote::isReplaced, BumperNote::getKeys), "done.bumper");
 		add(record.all(MechanismNote.class).stream().filter(note -> note.getLeft() != null).count(),
-				"Play in the mechanism was taken up.", "Play in the mechanism was taken up at %d places.");
+				"done.play");
 		record.all(TenonNote.class).stream().filter(note -> note.getWork() != null)
 				.forEach(note -> done.add(tenon(note)));
 		if (record.all(HeadCorkNote.class).stream().anyMatch(HeadCorkNote::isReplaced)) {
-			done.add("The cork in the head joint was replaced.");
+			done.add(Messages.of("done.headCork"));
 		}
 		addPlayed();
 	}
@@ -87,20 +84,21 @@ final class PlanDone {
 		Map<String, PlayVerdict> last = new LinkedHashMap<>();
 		record.all(PlayTest.class).stream().filter(test -> test.getPhase() == Phase.AFTER)
 				.forEach(test -> test.getNotes().forEach(note -> last.put(note, test.getVerdict())));
-		addPlayed(last, PlayVerdict.GOOD, "Played as it left, and answering well: ");
-		addPlayed(last, PlayVerdict.WEAK, "Played as it left, and still weak: ");
-		addPlayed(last, PlayVerdict.SILENT, "Played as it left, and still not answering: ");
+		addPlayed(last, PlayVerdict.GOOD, "done.playedGood");
+		addPlayed(last, PlayVerdict.WEAK, "done.playedWeak");
+		addPlayed(last, PlayVerdict.SILENT, "done.playedSilent");
 	}
 
-	private void addPlayed(Map<String, PlayVerdict> last, PlayVerdict verdict, String words) {
+	private void addPlayed(Map<String, PlayVerdict> last, PlayVerdict verdict, String key) {
 		List<String> notes = last.keySet().stream().filter(note -> last.get(note) == verdict).toList();
 		if (!notes.isEmpty()) {
-			done.add(words + String.join(", ", notes) + ".");
+			done.add(Messages.of(key, String.join(", ", notes)));
 		}
 	}
 
 	private static String warranty(WarrantyVisit visit) {
-		return "This visit makes good our earlier work" + EarlierService.day(visit).map(day -> " of " + day).orElse("") + ".";
+		return EarlierService.day(visit).map(day -> Messages.of("done.warrantyOf", day))
+				.orElseGet(() -> Messages.of("done.warranty"));
 	}
 
 	/** What the shop's process says of the stages that are done, in its order. */
@@ -112,9 +110,9 @@ final class PlanDone {
 	}
 
 	private static String tenon(TenonNote note) {
-		String where = Present.of(note.getJoint()).map(joint -> "The " + Labels.of(joint) + " joint ").orElse("A joint ");
-		return where + (note.getWork() == TenonWork.CLEANED ? "was cleaned where it goes together."
-				: "was fitted so that it goes together as it should.");
+		String where = Present.of(note.getJoint()).map(joint -> Messages.of("done.joint", Labels.of(joint)))
+				.orElseGet(() -> Messages.of("done.someJoint"));
+		return Messages.of(note.getWork() == TenonWork.CLEANED ? "done.tenonCleaned" : "done.tenonFitted", where);
 	}
 
 	private void addCouplings() {
@@ -122,8 +120,7 @@ final class PlanDone {
 		if (!set.isEmpty()) {
 			boolean isTogether = set.stream().allMatch(note -> Lengths.of(note.getLeft(), note)
 					.filter(left -> !left.isLongerThan(plan.tolerance())).isPresent());
-			done.add(isTogether ? "Keys that move together were adjusted to close at the same moment."
-					: "Keys that move together were adjusted; some still close one after the other.");
+			done.add(Messages.of(isTogether ? "done.together" : "done.notTogether"));
 		}
 	}
 
@@ -132,9 +129,10 @@ final class PlanDone {
 				.collect(Collectors.toCollection(LinkedHashSet::new)).size();
 	}
 
-	private void add(long count, String one, String more) {
+	/** @param key of the words for {@code .one} and for {@code .more} */
+	private void add(long count, String key) {
 		if (count > 0) {
-			done.add(count == 1 ? one : more.formatted(count));
+			done.add(Messages.of(key + (count == 1 ? ".one" : ".more"), count));
 		}
 	}
 

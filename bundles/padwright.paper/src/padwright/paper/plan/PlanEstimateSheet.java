@@ -11,6 +11,7 @@ import padwright.model.plan.EstimateOption;
 import padwright.model.stock.PaperName;
 import padwright.paper.money.MoneySheet;
 import padwright.paper.money.MoneySheet.Section;
+import padwright.paper.words.Messages;
 import padwright.workup.job.JobRecord;
 import padwright.workup.job.Letterheads;
 import padwright.workup.money.PlanMoney;
@@ -18,8 +19,6 @@ import padwright.workup.service.ServicePlan;
 
 /** The estimate of a plan for the player: what was found, and each way to go on with what it costs. */
 public final class PlanEstimateSheet {
-
-	private static final String TITLE = "Estimate";
 
 	private PlanEstimateSheet() {
 	}
@@ -29,11 +28,12 @@ public final class PlanEstimateSheet {
 		PlanMoney money = new PlanMoney(plan);
 		JobRecord record = JobRecord.of(plan.plan());
 		if (money.options().isEmpty()) {
-			throw new IllegalArgumentException("the plan has no estimate; write estimate with its options into its job");
+			throw new IllegalArgumentException(Messages.of("estimate.none"));
 		}
 		Optional<LocalDate> date = record.last(Estimate.class).map(Estimate::getDate);
-		return new MoneySheet(PlanHead.letter(TITLE, plan, date), PlanHead.title(TITLE, plan), MoneyBlocks.currency(money),
-				List.of(new Section("What we found", found(plan))), money.options().stream()
+		String title = Messages.of("estimate.title");
+		return new MoneySheet(PlanHead.letter(title, plan, date), PlanHead.title(title, plan), MoneyBlocks.currency(money),
+				List.of(new Section(Messages.of("estimate.found"), found(plan))), money.options().stream()
 						.map(option -> MoneyBlocks.of(heading(option, money), option.getItems(), money, List.of())).toList(),
 				List.of(new Section("", after(money, record)),
 						new Section("", Letterheads.words(plan, PaperName.ESTIMATE))));
@@ -50,7 +50,7 @@ public final class PlanEstimateSheet {
 		if (money.options().size() == 1) {
 			return name;
 		}
-		return "Option " + (money.options().indexOf(option) + 1) + ": " + name;
+		return Messages.of("estimate.option", money.options().indexOf(option) + 1, name);
 	}
 
 	static String name(EstimateOption option) {
@@ -59,10 +59,12 @@ public final class PlanEstimateSheet {
 
 	private static List<String> after(PlanMoney money, JobRecord record) {
 		if (money.agreed().isPresent()) {
-			return List.of("Agreed" + record.last(Agreement.class).map(Agreement::getDate).map(day -> " on " + day).orElse("")
-					+ ": " + name(money.agreed().get()) + ".");
+			String name = name(money.agreed().get());
+			return List.of(record.last(Agreement.class).map(Agreement::getDate)
+					.map(day -> Messages.of("estimate.agreedOn", day, name))
+					.orElseGet(() -> Messages.of("estimate.agreed", name)));
 		}
-		return List.of(money.options().size() == 1 ? "Please tell us whether you agree."
-				: "Please tell us which one you want; each stands for itself.");
+		return List.of(money.options().size() == 1 ? Messages.of("estimate.askOne")
+				: Messages.of("estimate.askWhich"));
 	}
 }

@@ -17,16 +17,16 @@ import padwright.paper.film.FilmGroup;
 import padwright.paper.film.FilmPiece;
 import padwright.paper.film.FilmSheet;
 import padwright.paper.film.FullShims;
+import padwright.paper.words.Messages;
 import padwright.workup.cautions.Cautions;
 import padwright.workup.parts.Article;
 import padwright.workup.parts.Labels;
 import padwright.workup.parts.RowWork;
 import padwright.workup.solve.PlanSolution;
+import padwright.workup.words.PieceWords;
 
 /** The film cutting sheet of a solved plan: full shims and the pieces of the last round of each key. */
 public final class PlanFilmSheet {
-
-	private static final String TITLE = "Film cutting sheet";
 
 	private final List<String> leftOut = new ArrayList<>();
 	/** What is cut from each film, thinnest first. */
@@ -51,10 +51,11 @@ public final class PlanFilmSheet {
 	}
 
 	public static FilmSheet of(PlanSolution solution) {
+		String title = Messages.of("film.title");
 		PlanFilmSheet sheet = new PlanFilmSheet();
 		RowWork.of(solution).forEach(sheet::add);
-		return new FilmSheet(PlanHead.of(TITLE, solution.plan(), PlanHead.facts(solution.plan())),
-				PlanHead.title(TITLE, solution.plan()), sheet.groups(), sheet.leftOut,
+		return new FilmSheet(PlanHead.of(title, solution.plan(), PlanHead.facts(solution.plan())),
+				PlanHead.title(title, solution.plan()), sheet.groups(), sheet.leftOut,
 				Cautions.ofFilm(solution.plan()));
 	}
 
@@ -69,7 +70,7 @@ public final class PlanFilmSheet {
 	private void addPiece(RowWork row, FilmSet films, Optional<Length> diameter, PartialShim piece) {
 		String key = row.job().key().map(EffectiveKey::label).orElse(row.job().name());
 		if (diameter.isEmpty()) {
-			leftOut.add(key + ": " + piece + " is not drawn, since its pad or the diameter of its cup is not known.");
+			leftOut.add(Messages.of("film.leftOut", key, PieceWords.of(piece)));
 			return;
 		}
 		boolean assumed = Article.pad(row.job()).filter(Article::isListed).isEmpty();

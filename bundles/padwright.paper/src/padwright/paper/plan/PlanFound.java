@@ -1,9 +1,9 @@
 package padwright.paper.plan;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import java.util.function.Predicate;
 
 import padwright.model.Present;
@@ -11,16 +11,17 @@ import padwright.model.plan.CorkState;
 import padwright.model.plan.Inspection;
 import padwright.model.plan.PadState;
 import padwright.model.plan.TenonFit;
+import padwright.paper.words.Messages;
 import padwright.workup.parts.Labels;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.words.Terms;
 
 /** What a plan says was found, in a player's words. */
 final class PlanFound {
 
-	private static final Map<PadState, String> STATES = new EnumMap<>(Map.of(PadState.WORN, "worn", PadState.TORN, "torn",
-			PadState.TACKY, "sticky", PadState.SWOLLEN, "swollen", PadState.HARD, "hard", PadState.LOOSE, "loose",
-			PadState.NOISY, "noisy"));
+	private static final Set<PadState> TOLD = EnumSet.of(PadState.WORN, PadState.TORN, PadState.TACKY, PadState.SWOLLEN,
+			PadState.HARD, PadState.LOOSE, PadState.NOISY);
 
 	private PlanFound() {
 	}
@@ -28,14 +29,14 @@ final class PlanFound {
 	/** One sentence for all pads, by their states; nothing where none is noted. */
 	static List<String> pads(ServicePlan plan) {
 		List<String> found = new ArrayList<>();
-		STATES.forEach((state, word) -> {
+		TOLD.forEach(state -> {
 			List<String> keys = labels(plan, job -> job.key().isPresent() && job.service().isSetFound()
 					&& job.service().getFound() == state);
 			if (!keys.isEmpty()) {
-				found.add(word + " at " + String.join(", ", keys));
+				found.add(Messages.of("found.pad." + state.getLiteral(), String.join(", ", keys)));
 			}
 		});
-		return found.isEmpty() ? List.of() : List.of("Pads that we found: " + String.join("; ", found) + ".");
+		return found.isEmpty() ? List.of() : List.of(Messages.of("found.pads", String.join("; ", found)));
 	}
 
 	/** What was found at the instrument as a whole, as it came. */
@@ -44,13 +45,13 @@ final class PlanFound {
 		Inspection seen = plan.plan().getInspection();
 		if (seen != null) {
 			seen.getTenons().stream().filter(tenon -> tenon.getFit() != TenonFit.SOUND)
-					.forEach(tenon -> Present.of(tenon.getJoint()).ifPresent(joint -> found.add("The " + Labels.of(joint)
-							+ " joint goes together " + (tenon.getFit() == TenonFit.LOOSE ? "too loosely." : "too tightly."))));
+					.forEach(tenon -> Present.of(tenon.getJoint()).ifPresent(joint -> found.add(Messages
+							.of(tenon.getFit() == TenonFit.LOOSE ? "found.loose" : "found.tight", Labels.of(joint)))));
 			if (seen.isSetHeadCork() && seen.getHeadCork() != CorkState.SOUND) {
-				found.add("The cork in the head joint is " + seen.getHeadCork().getLiteral() + ".");
+				found.add(Messages.of("found.headCork", Terms.of(seen.getHeadCork())));
 			}
 			if (seen.getPlay() != null || seen.getWear() != null) {
-				found.add("The keys have play where they turn.");
+				found.add(Messages.of("found.play"));
 			}
 		}
 		return found;

@@ -18,6 +18,7 @@ import padwright.model.stock.Pad;
 import padwright.model.stock.PaperName;
 import padwright.paper.handback.HandBack;
 import padwright.paper.handback.HandBack.Section;
+import padwright.paper.words.Messages;
 import padwright.workup.cautions.Cautions;
 import padwright.workup.choose.PadChoice;
 import padwright.workup.choose.Reason;
@@ -35,8 +36,6 @@ import padwright.workup.solve.PlanSolution;
  * no customer, and uses no word of the shop that a player would have to look up.
  */
 public final class PlanHandBack {
-
-	private static final String TITLE = "Your instrument is back";
 
 	private final ServicePlan plan;
 	private final JobRecord record;
@@ -62,32 +61,31 @@ public final class PlanHandBack {
 			throw new UndoneWorkException(open);
 		}
 		PlanHandBack page = new PlanHandBack(solution);
-		return new HandBack(PlanHead.letter(TITLE, page.plan, page.record.delivered()), PlanHead.title(TITLE, page.plan),
-				List.of(new Section("What was done", PlanDone.of(page.plan)), new Section("What is in it now", page.materials()),
-						new Section("Care", page.care()), new Section("What to expect", page.expect()),
-						new Section("When to come back", page.back()),
+		String title = Messages.of("back.title");
+		return new HandBack(PlanHead.letter(title, page.plan, page.record.delivered()), PlanHead.title(title, page.plan),
+				List.of(new Section(Messages.of("back.done"), PlanDone.of(page.plan)), new Section(Messages.of("back.materials"), page.materials()),
+						new Section(Messages.of("back.care"), page.care()), new Section(Messages.of("back.expect"), page.expect()),
+						new Section(Messages.of("back.when"), page.back()),
 						new Section("", Letterheads.words(page.plan, PaperName.HANDBACK))));
 	}
 
 	private List<String> materials() {
 		List<String> words = new ArrayList<>();
-		newPads.forEach(pad -> words.add("New: " + Labels.of(pad) + made(pad) + "." + why(pad)));
+		newPads.forEach(pad -> words.add(Messages.of("back.new", Labels.of(pad) + made(pad)) + why(pad)));
 		if (words.isEmpty()) {
-			words.add("The pads that were in it.");
+			words.add(Messages.of("back.oldPads"));
 		}
 		List<String> glues = rows.stream().filter(row -> DoneAtKey.isPadIn(row.job()))
 				.flatMap(row -> row.job().fitting().adhesive().stream()).map(Labels::of).distinct().toList();
 		if (!glues.isEmpty()) {
-			words.add("Set in: " + String.join(", ", glues) + ".");
+			words.add(Messages.of("back.glue", String.join(", ", glues)));
 		}
 		List<String> animal = materialsOfNewPads().filter(Material::isAnimal).map(Labels::of).distinct().toList();
 		if (!animal.isEmpty()) {
-			words.add("Made from animals: " + String.join(", ", animal)
-					+ ". Tell us if you are allergic, and ask about the rules before you travel across borders.");
+			words.add(Messages.of("back.animal", String.join(", ", animal)));
 		}
 		words.addAll(Cautions.hazardsOf(plan));
-		words.add("Ask us for the suppliers' safety data sheets if you are sensitive to something: what they say counts more "
-				+ "than this page.");
+		words.add(Messages.of("back.sheets"));
 		return words;
 	}
 
@@ -97,13 +95,13 @@ public final class PlanHandBack {
 				.filter(key -> key.job().fitting().pad().filter(pad::equals).isPresent())
 				.flatMap(key -> key.of(pad).stream()).flatMap(candidate -> candidate.reasons().stream())
 				.filter(Reason::isFor).map(Reason::text).distinct().toList();
-		return reasons.isEmpty() ? "" : " Why this one: " + String.join("; ", reasons) + ".";
+		return reasons.isEmpty() ? "" : " " + Messages.of("back.why", String.join("; ", reasons));
 	}
 
 	private static String made(Pad pad) {
 		List<String> layers = pad.getLayers().stream().flatMap(layer -> Present.of(layer.getMaterial()).stream())
 				.map(Labels::of).toList();
-		return layers.isEmpty() ? "" : ", made of " + String.join(", ", layers);
+		return layers.isEmpty() ? "" : ", " + Messages.of("back.made", String.join(", ", layers));
 	}
 
 	private Stream<Material> materialsOfNewPads() {
@@ -112,15 +110,10 @@ public final class PlanHandBack {
 	}
 
 	private List<String> care() {
-		List<String> care = new ArrayList<>(List.of(
-				"Swab the instrument dry after playing, and let it dry before you close the case.",
-				"Play with clean hands and a clean mouth: sugar and saliva age pads.",
-				"Blot a damp or sticky pad with clean paper laid under it. Do not pull the paper out under pressure, "
-						+ "and use no powder.",
-				"Keep it from heat, strong sun and cold cars. Use no polish, alcohol or solvent near the pads.",
-				"Put it together by the parts without keys, and never turn a screw to make a pad close."));
+		List<String> care = new ArrayList<>(Stream.of("swab", "clean", "blot", "heat", "assemble")
+				.map(each -> Messages.of("back.care." + each)).toList());
 		if (hasAcidicPlayer()) {
-			care.add("Your saliva is hard on pads: rinse your mouth before playing, and dry the pads more often.");
+			care.add(Messages.of("back.care.saliva"));
 		}
 		return care;
 	}
@@ -133,11 +126,10 @@ public final class PlanHandBack {
 	private List<String> expect() {
 		List<String> words = new ArrayList<>();
 		if (isRightAsItLeft()) {
-			words.add("It is right as it leaves us; it needs no playing in, and does not get better by waiting.");
+			words.add(Messages.of("back.right"));
 		}
-		words.add("Weather moves pads. If your home is much damper, drier, warmer or colder than our shop, a note may "
-				+ "answer less easily at first: let us know if it stays so.");
-		words.add("Wipe what touches your lips before you play: it was handled at the bench.");
+		words.add(Messages.of("back.weather"));
+		words.add(Messages.of("back.wipe"));
 		return words;
 	}
 
@@ -153,10 +145,8 @@ public final class PlanHandBack {
 	private List<String> back() {
 		List<String> words = new ArrayList<>();
 		record.last(SecondLook.class).filter(look -> look.getDate() == null).map(SecondLook::getDue)
-				.ifPresent(day -> words.add("Around " + day + ", for a second look that costs nothing."));
-		words.addAll(List.of("In a year, for cleaning, oil and adjustment, even if all seems well: oil dries.",
-				"Sooner, if a note needs more pressure than it did, a key clicks, a pad sticks, or you see a tear in one.",
-				"At once after a fall: do not play it until it was looked at."));
+				.ifPresent(day -> words.add(Messages.of("back.secondLook", day)));
+		words.addAll(List.of(Messages.of("back.year"), Messages.of("back.sooner"), Messages.of("back.fall")));
 		return words;
 	}
 }

@@ -10,9 +10,11 @@ import padwright.model.plan.Plan;
 import padwright.model.plan.Player;
 import padwright.paper.page.HeadText;
 import padwright.paper.page.PageFact;
+import padwright.paper.words.Messages;
 import padwright.workup.job.JobRecord;
 import padwright.workup.parts.Labels;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.words.Days;
 
 /** What all papers of a plan say of it. */
 final class PlanHead {
@@ -38,11 +40,11 @@ final class PlanHead {
 	/** The head of a letter to the player, under the shop's own: who it is for and when, without a name of the plan. */
 	static HeadText letter(String title, ServicePlan plan, Optional<LocalDate> date) {
 		List<PageFact> facts = new ArrayList<>();
-		Optional.ofNullable(plan.plan().getPlayer()).map(Player::getName).ifPresent(name -> facts.add(new PageFact("For", name)));
-		JobRecord.of(plan.plan()).came().ifPresent(day -> facts.add(new PageFact("Came to us", day.toString())));
-		JobRecord.of(plan.plan()).delivered().ifPresent(day -> facts.add(new PageFact("Handed over", day.toString())));
-		String serial = serial(plan).isEmpty() ? "" : " · serial " + serial(plan);
-		return new HeadText(title, date.map(LocalDate::toString).orElse(""), instrument(plan) + serial, facts,
+		Optional.ofNullable(plan.plan().getPlayer()).map(Player::getName).ifPresent(name -> facts.add(new PageFact(Messages.of("fact.for"), name)));
+		JobRecord.of(plan.plan()).came().ifPresent(day -> facts.add(new PageFact(Messages.of("fact.came"), Days.of(day))));
+		JobRecord.of(plan.plan()).delivered().ifPresent(day -> facts.add(new PageFact(Messages.of("fact.handedOver"), Days.of(day))));
+		String serial = serial(plan).isEmpty() ? "" : " · " + Messages.of("head.serial", serial(plan));
+		return new HeadText(title, date.map(Days::of).orElse(""), instrument(plan) + serial, facts,
 				PlanLetterhead.of(plan));
 	}
 
@@ -55,8 +57,8 @@ final class PlanHead {
 	static List<PageFact> facts(ServicePlan plan) {
 		List<PageFact> facts = new ArrayList<>();
 		Optional.ofNullable(plan.plan().getFitting())
-				.ifPresent(fitting -> facts.add(new PageFact("Fit", FitText.of(fitting))));
-		plan.stock().ifPresent(stock -> facts.add(new PageFact("Stock", Labels.of(stock))));
+				.ifPresent(fitting -> facts.add(new PageFact(Messages.of("fact.fit"), FitText.of(fitting))));
+		plan.stock().ifPresent(stock -> facts.add(new PageFact(Messages.of("fact.stock"), Labels.of(stock))));
 		return facts;
 	}
 }

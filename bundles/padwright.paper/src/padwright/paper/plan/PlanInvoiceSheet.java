@@ -1,7 +1,6 @@
 package padwright.paper.plan;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,12 +14,14 @@ import padwright.model.stock.PaperName;
 import padwright.paper.money.MoneySheet;
 import padwright.paper.money.MoneySheet.Section;
 import padwright.paper.money.MoneySheet.Total;
+import padwright.paper.words.Messages;
 import padwright.workup.job.JobRecord;
 import padwright.workup.job.Letterheads;
 import padwright.workup.job.OpenWork;
 import padwright.workup.money.MoneyDifference;
 import padwright.workup.money.PlanMoney;
 import padwright.workup.money.Sum;
+import padwright.workup.report.Figures;
 import padwright.workup.service.ServicePlan;
 
 /** The last invoice of a plan for the player, against what was agreed. */
@@ -46,7 +47,7 @@ public final class PlanInvoiceSheet {
 	 */
 	public static MoneySheet of(ServicePlan plan) {
 		Invoice invoice = new PlanMoney(plan).invoice().orElseThrow(
-				() -> new IllegalArgumentException("the plan has no invoice; write invoice with its number into its job"));
+				() -> new IllegalArgumentException(Messages.of("invoice.none")));
 		List<String> open = OpenWork.of(plan);
 		if (!open.isEmpty()) {
 			throw new UndoneWorkException(open);
@@ -55,11 +56,11 @@ public final class PlanInvoiceSheet {
 	}
 
 	private MoneySheet sheet() {
-		String title = "Invoice " + invoice.getNumber();
+		String title = Messages.of("invoice.title", invoice.getNumber());
 		return new MoneySheet(PlanHead.letter(title, plan, Optional.ofNullable(invoice.getDate())),
 				PlanHead.title(title, plan), MoneyBlocks.currency(money), List.of(),
 				List.of(MoneyBlocks.of("", invoice.getItems(), money, paidBefore())),
-				List.of(new Section("Against the estimate", against()),
+				List.of(new Section(Messages.of("invoice.against"), against()),
 						new Section("", Letterheads.words(plan, PaperName.INVOICE))));
 	}
 
@@ -67,13 +68,14 @@ public final class PlanInvoiceSheet {
 		List<Total> totals = new ArrayList<>();
 		for (Deposit deposit : record.all(Deposit.class)) {
 			if (deposit.getAmount() != null) {
-				totals.add(new Total("paid before" + on(deposit.getDate()), Money.rounded(deposit.getAmount()).negate(), false));
+				totals.add(new Total(Optional.ofNullable(deposit.getDate()).map(day -> Messages.of("invoice.paidBeforeOn", day))
+						.orElseGet(() -> Messages.of("invoice.paidBefore")), Money.rounded(deposit.getAmount()).negate(), false));
 			}
 		}
 		if (!totals.isEmpty()) {
 			BigDecimal balance = money.balance(Sum.of(invoice.getItems()));
-			totals.add(balance.signum() < 0 ? new Total("to be paid back to you", balance.negate(), true)
-					: new Total("to be paid", balance, true));
+			totals.add(balance.signum() < 0 ? new Total(Messages.of("invoice.toPayBack"), balance.negate(), true)
+					: new Total(Messages.of("invoice.toPay"), balance, true));
 		}
 		return totals;
 	}
@@ -81,40 +83,39 @@ public final class PlanInvoiceSheet {
 	private List<String> against() {
 		Optional<EstimateOption> agreed = money.agreed();
 		if (agreed.isEmpty()) {
-			return List.of("No estimate was agreed on before.");
+			return List.of(Messages.of("invoice.noEstimate"));
 		}
 		String name = PlanEstimateSheet.name(agreed.get());
 		BigDecimal before = Sum.of(agreed.get().getItems());
 		BigDecimal more = Sum.of(invoice.getItems()).subtract(before);
 		List<String> words = new ArrayList<>();
-		words.add("Agreed" + on(record.last(Agreement.class).map(Agreement::getDate).orElse(null)) + ": " + name + ", "
-				+ Money.text(before) + beforeTax() + ".");
+		String amount = beforeTax(before);
+		words.add(record.last(Agreement.class).map(Agreement::getDate)
+				.map(day -> Messages.of("invoice.agreedOn", day, name, amount))
+				.orElseGet(() -> Messages.of("invoice.agreed", name, amount)));
 		if (money.differences().isEmpty()) {
-			words.add("The invoice is as agreed.");
+			words.add(Messages.of("invoice.asAgreed"));
 			return words;
 		}
 		money.differences().forEach(line -> words.add(difference(line)));
-		words.add(more.signum() == 0 ? "Together it is as much as agreed."
-				: "Together it is " + Money.text(more.abs()) + (more.signum() > 0 ? " more" : " less") + " than agreed"
-						+ (beforeTax().isEmpty() ? "" : "," + beforeTax()) + ".");
+		words.add(more.signum() == 0 ? Messages.of("invoice.asMuch")
+				: Messages.of((more.signum() > 0 ? "invoice.more" : "invoice.less")
+						+ (money.taxPercent().signum() == 0 ? "" : ".beforeTax"), Figures.money(more.abs())));
 		return words;
 	}
 
 	private static String difference(MoneyDifference line) {
 		if (line.agreed().signum() == 0) {
-			return line.text() + ": " + Money.text(line.invoiced()) + ", which was not in the estimate.";
+			return Messages.of("invoice.added", line.text(), Figures.money(line.invoiced()));
 		}
 		if (line.invoiced().signum() == 0) {
-			return line.text() + ": left out; " + Money.text(line.agreed()) + " were agreed.";
+			return Messages.of("invoice.leftOut", line.text(), Figures.money(line.agreed()));
 		}
-		return line.text() + ": " + Money.text(line.invoiced()) + " instead of " + Money.text(line.agreed()) + ".";
+		return Messages.of("invoice.instead", line.text(), Figures.money(line.invoiced()), Figures.money(line.agreed()));
 	}
 
-	private String beforeTax() {
-		return money.taxPercent().signum() == 0 ? "" : " before tax";
-	}
-
-	private static String on(LocalDate day) {
-		return day == null ? "" : " on " + day;
+	private String beforeTax(BigDecimal amount) {
+		String text = Figures.money(amount);
+		return money.taxPercent().signum() == 0 ? text : Messages.of("invoice.beforeTax", text);
 	}
 }

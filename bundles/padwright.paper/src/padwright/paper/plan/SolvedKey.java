@@ -17,6 +17,7 @@ import padwright.paper.card.CardLevel;
 import padwright.paper.card.CardNote;
 import padwright.paper.card.CardStep;
 import padwright.paper.card.CardWork;
+import padwright.paper.words.Messages;
 import padwright.workup.inspection.RecommendedWork;
 import padwright.workup.job.DoneAtKey;
 import padwright.workup.parts.RowWork;
@@ -75,7 +76,7 @@ final class SolvedKey {
 
 	/** The shims that the plan notes, else those that were solved. */
 	private Optional<CardHeight> height() {
-		Optional<Length> target = HeightWork.of(job).map(HeightWork::target);
+		Optional<Length> target = HeightWork.of(job).map(work -> work.shown().sum());
 		return work.stackNoted() || solution.height().isPresent() ? Optional.of(new CardHeight(target, work.stack(),
 				HeightWork.of(job).flatMap(HeightWork::toleranceWords).orElse("")))
 				: Optional.empty();
@@ -100,7 +101,7 @@ final class SolvedKey {
 
 	private static String gap(GapBand band) {
 		ClockHour hour = PadGap.widest(band);
-		return GapWords.range(band, hour) + " at " + hour;
+		return Messages.of("card.gapAt", GapWords.range(band, hour), hour);
 	}
 
 	private Optional<String> after(RoundEffect effect) {

@@ -7,7 +7,6 @@ import padwright.drawing.font.DejaVuMetrics;
 import padwright.drawing.scene.Face;
 import padwright.drawing.scene.Scene;
 import padwright.engine.quote.Labour;
-import padwright.engine.quote.Money;
 import padwright.engine.quote.Quote;
 import padwright.paper.money.MoneyRows;
 import padwright.paper.page.Column;
@@ -18,6 +17,8 @@ import padwright.paper.page.PaperSize;
 import padwright.paper.page.Paragraphs;
 import padwright.paper.page.Part;
 import padwright.paper.page.Typesetter;
+import padwright.paper.words.Messages;
+import padwright.workup.report.Figures;
 
 /** Lays a quote out: its lines and sums, what is in no sum, and cautions at the foot. */
 public final class QuotePages {
@@ -48,8 +49,8 @@ public final class QuotePages {
 		quote.lines().forEach(line -> parts.add(rows.line(line.article(), String.valueOf(line.count()), line.price(),
 				line.amount())));
 		parts.add(sums(quote));
-		parts.addAll(paragraphs.parts("In no sum, since it has no price", quote.unpriced()));
-		parts.addAll(paragraphs.parts("Found besides, and in no sum", sheet.work()));
+		parts.addAll(paragraphs.parts(Messages.of("quote.unpriced"), quote.unpriced()));
+		parts.addAll(paragraphs.parts(Messages.of("quote.work"), sheet.work()));
 		return new PageSeries(paper, new PageHead(sheet.head(), typesetter, width), this::foot)
 				.pages(sheet.title(), parts, false);
 	}
@@ -57,21 +58,20 @@ public final class QuotePages {
 	/** The sums stay together. */
 	private Part sums(Quote quote) {
 		List<Part> sums = new ArrayList<>();
-		sums.add(rows.sum("parts, film and glue", quote.parts(), Face.REGULAR));
+		sums.add(rows.sum(Messages.of("quote.parts"), quote.parts(), Face.REGULAR));
 		if (!quote.labour().equals(Labour.NONE)) {
-			sums.add(rows.sum(quote.labour().minutes().toPlainString() + " minutes at " + Money.text(quote.labour().rate())
-					+ " an hour", quote.labour().amount(), Face.REGULAR));
+			sums.add(rows.sum(Messages.of("quote.labour", Figures.plain(quote.labour().minutes()),
+					Figures.money(quote.labour().rate())), quote.labour().amount(), Face.REGULAR));
 		}
-		sums.add(rows.sum("net", quote.net(), Face.REGULAR));
-		sums.add(rows.sum("tax " + quote.taxPercent().toPlainString() + " %", quote.tax(), Face.REGULAR));
-		sums.add(rows.sum("total", quote.total(), Face.BOLD));
+		sums.add(rows.sum(Messages.of("money.net"), quote.net(), Face.REGULAR));
+		sums.add(rows.sum(Messages.of("money.tax", Figures.plain(quote.taxPercent())), quote.tax(), Face.REGULAR));
+		sums.add(rows.sum(Messages.of("money.total"), quote.total(), Face.BOLD));
 		return MoneyRows.together(sums);
 	}
 
 	private Part foot(int page, int pages) {
 		Column column = new Column(typesetter, 0, 1.2, width);
-		column.paragraph("In the currency of the shop's prices. Each amount is rounded to hundredths, halves up; the tax "
-				+ "is rounded once, on the net sum.", Face.CONDENSED, FootRule.SIZE);
+		column.paragraph(Messages.of("quote.currency") + " " + Messages.of("money.rounding"), Face.CONDENSED, FootRule.SIZE);
 		sheet.cautions().forEach(text -> column.paragraph(text, Face.CONDENSED, FootRule.SIZE));
 		return FootRule.around(column.elements(), column.y(), width, page, pages);
 	}

@@ -2,6 +2,8 @@ package padwright.paper.sheet;
 
 import java.util.List;
 
+import padwright.workup.words.Texts;
+
 /**
  * How much smaller than life a map is drawn.
  *
@@ -26,6 +28,6 @@ record DrawingScale(double reduction) {
 	@Override
 	public String toString() {
 		return "1 : " + (reduction == Math.rint(reduction) ? String.valueOf(Math.round(reduction))
-				: String.valueOf(Math.round(reduction * 100) / 100.0));
+				: Texts.decimal(String.valueOf(Math.round(reduction * 100) / 100.0)));
 	}
 }

@@ -19,6 +19,7 @@ import padwright.paper.page.FixedPart;
 import padwright.paper.page.Part;
 import padwright.paper.page.Typesetter;
 import padwright.paper.sheet.SheetNote.Opening;
+import padwright.paper.words.Messages;
 
 /**
  * Fingerings as a grid, one for each purpose: a row for each note, a column for each touch, and on the right one for each
@@ -48,8 +49,8 @@ record FingeringChart(Typesetter typesetter, LayoutSheet sheet, double width) {
 		for (String purpose : purposes) {
 			List<SheetNote> notes = sheet.notes().stream().filter(note -> note.purpose().equals(purpose)).toList();
 			for (int first = 0; first < notes.size(); first += ROWS_IN_A_BLOCK) {
-				String title = purpose.isEmpty() ? "Fingerings: ■ pressed, ○ hole open, ● closed" : "Fingerings: " + purpose;
-				parts.add(block(title + (first == 0 ? "" : ", continued"),
+				String title = purpose.isEmpty() ? Messages.of("sheet.fingerings") : Messages.of("sheet.fingeringsFor", purpose);
+				parts.add(block(first == 0 ? title : Messages.of("sheet.continued", title),
 						notes.subList(first, Math.min(first + ROWS_IN_A_BLOCK, notes.size()))));
 			}
 		}
@@ -60,7 +61,7 @@ record FingeringChart(Typesetter typesetter, LayoutSheet sheet, double width) {
 		List<Element> elements = new ArrayList<>();
 		elements.add(Text.of(title, 0, TITLE * 1.4, Face.BOLD, TITLE));
 		double y = TITLE * 1.9 + Math.max(touchHeads().height(), holeHeads().height());
-		elements.add(Text.of("note", 0, y - ROW * 0.28, Face.CONDENSED_BOLD, SIZE));
+		elements.add(Text.of(Messages.of("sheet.note"), 0, y - ROW * 0.28, Face.CONDENSED_BOLD, SIZE));
 		elements.addAll(touchHeads().draw(NAME, y));
 		elements.addAll(holeHeads().draw(holesLeft(), y));
 		elements.add(rule(y, 0.3));
@@ -106,17 +107,17 @@ record FingeringChart(Typesetter typesetter, LayoutSheet sheet, double width) {
 
 	/** What a row shows, for whoever cannot see it. */
 	private String description(SheetNote note) {
-		return note.name() + (note.purpose().isEmpty() ? "" : " (" + note.purpose() + ")") + ": press "
-				+ sheet.touches().stream().filter(note.touches()::contains)
-						.map(touch -> note.half().contains(touch) ? "half " + touch : touch)
-						.collect(Collectors.joining(" "))
-				+ "; closed: " + marks(note, Opening.CLOSED) + "; half open: " + marks(note, Opening.HALF);
+		String name = note.name() + (note.purpose().isEmpty() ? "" : " (" + note.purpose() + ")");
+		String pressed = sheet.touches().stream().filter(note.touches()::contains)
+				.map(touch -> note.half().contains(touch) ? Messages.of("sheet.half", touch) : touch)
+				.collect(Collectors.joining(" "));
+		return Messages.of("sheet.noteMeaning", name, pressed, marks(note, Opening.CLOSED), marks(note, Opening.HALF));
 	}
 
 	private String marks(SheetNote note, Opening opening) {
 		String marks = sheet.holes().stream().filter(hole -> note.holes().get(hole.name()) == opening)
 				.map(SheetHole::mark).collect(Collectors.joining(" "));
-		return marks.isEmpty() ? "none" : marks;
+		return marks.isEmpty() ? Messages.of("none") : marks;
 	}
 
 	private List<Element> row(SheetNote note, double top) {

@@ -15,6 +15,7 @@ import padwright.drawing.scene.SolidFill;
 import padwright.drawing.scene.Stroke;
 import padwright.drawing.scene.Style;
 import padwright.engine.length.Length;
+import padwright.paper.words.Messages;
 
 /**
  * A section across the tube through one hole: the bore, the chimney with its rim and undercut and, under a key, the cup
@@ -93,14 +94,14 @@ record HoleSection(String label, double bore, SheetFingerHole size, Optional<She
 
 	/** All that is said of it, in millimetres. */
 	String sizes() {
-		StringBuilder sizes = new StringBuilder("hole " + Millimetres.of(size.diameter()));
-		add(sizes, "rim", size.rim());
-		add(sizes, "chimney", size.chimney());
-		add(sizes, "undercut", size.undercut());
-		add(sizes, "cup", key.flatMap(SheetKey::cup));
-		add(sizes, "deep", key.flatMap(SheetKey::depth));
-		add(sizes, "opening", key.flatMap(SheetKey::opening));
-		add(sizes, "arm", key.flatMap(SheetKey::arm));
+		StringBuilder sizes = new StringBuilder(Messages.of("sheet.hole") + " " + Millimetres.of(size.diameter()));
+		add(sizes, Messages.of("sheet.rim"), size.rim());
+		add(sizes, Messages.of("sheet.chimney"), size.chimney());
+		add(sizes, Messages.of("sheet.undercut"), size.undercut());
+		add(sizes, Messages.of("sheet.cup"), key.flatMap(SheetKey::cup));
+		add(sizes, Messages.of("sheet.deep"), key.flatMap(SheetKey::depth));
+		add(sizes, Messages.of("sheet.opening"), key.flatMap(SheetKey::opening));
+		add(sizes, Messages.of("sheet.arm"), key.flatMap(SheetKey::arm));
 		return sizes.toString();
 	}
 

@@ -12,6 +12,7 @@ import padwright.drawing.scene.Text;
 import padwright.paper.page.FixedPart;
 import padwright.paper.page.Part;
 import padwright.paper.page.Typesetter;
+import padwright.paper.words.Messages;
 
 /**
  * A section across the tube through every hole of which the diameter is known, all at one scale.
@@ -53,7 +54,7 @@ record HoleSections(Typesetter typesetter, LayoutSheet sheet, double width) {
 		List<Element> elements = new ArrayList<>();
 		double top = 1;
 		if (titled) {
-			elements.add(Text.of("Sections through the holes, " + scale, 0, TITLE * 1.4, Face.BOLD, TITLE));
+			elements.add(Text.of(Messages.of("sheet.sections", scale), 0, TITLE * 1.4, Face.BOLD, TITLE));
 			top = TITLE * 2;
 		}
 		double high = sections.stream().mapToDouble(section -> section.above(scale)).max().orElse(0);
@@ -62,7 +63,7 @@ record HoleSections(Typesetter typesetter, LayoutSheet sheet, double width) {
 			HoleSection section = sections.get(index);
 			List<Element> cell = new ArrayList<>(section.draw(scale));
 			cell.addAll(texts(section, low + LINE));
-			elements.add(Group.named("section", "Section through " + section.label(), cell)
+			elements.add(Group.named("section", Messages.of("sheet.section", section.label()), cell)
 					.at(index * (HoleSection.CELL + GAP), top + high));
 		}
 		return new FixedPart(top + high + low + (1 + MOST_LINES) * LINE + GAP, elements);

@@ -23,6 +23,7 @@ import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
 import padwright.engine.length.Length;
 import padwright.paper.page.Typesetter;
+import padwright.paper.words.Messages;
 
 /**
  * The keys and rods of one joint, its upper end on top, its surface unrolled at the width of its bore: positions, angles
@@ -132,8 +133,8 @@ final class JointMap {
 
 	/** What the map shows, for whoever cannot see it; the tables say where each key lies. */
 	String description() {
-		return "Map of the " + joint.name() + " to scale, from its upper end: "
-				+ keys.stream().map(key -> sheet.keys().get(key).label()).collect(Collectors.joining(", "));
+		return Messages.of("sheet.map", joint.name(),
+				keys.stream().map(key -> sheet.keys().get(key).label()).collect(Collectors.joining(", ")));
 	}
 
 	/** Lines first, so that cups lie over them. */

@@ -24,6 +24,7 @@ import padwright.paper.page.Part;
 import padwright.paper.page.Ruler;
 import padwright.paper.page.Shelves;
 import padwright.paper.page.Typesetter;
+import padwright.paper.words.Messages;
 
 /** Lays a key-layout sheet out: the map of the keys, the table of keys, the couplings, the fingerings. */
 public final class LayoutSheetPages {
@@ -58,7 +59,7 @@ public final class LayoutSheetPages {
 
 	private PageSeries series(DrawingScale scale) {
 		List<PageFact> facts = new ArrayList<>(sheet.head().facts());
-		facts.add(new PageFact("Drawing scale", scale.toString()));
+		facts.add(new PageFact(Messages.of("sheet.scale"), scale.toString()));
 		HeadText head = new HeadText(sheet.head().heading(), sheet.head().right(), sheet.head().subline(), facts);
 		return new PageSeries(paper, new PageHead(head, typesetter, width), this::foot);
 	}
@@ -108,8 +109,8 @@ public final class LayoutSheetPages {
 	}
 
 	private List<Part> keys() {
-		return table(new SheetList("Keys, tone holes and cups, in mm",
-				List.of("no.", "key", "name", "at rest", "touch", "hole", "rim", "chimney", "undercut", "made", "cup", "deep",
+		return table(new SheetList(Messages.of("sheet.keys"),
+				heads("number", "key", "name", "atRest", "touch", "hole", "rim", "chimney", "undercut", "made", "cup", "deep",
 						"opening", "hinge", "arm", "joint", "position", "around"),
 				IntStream.range(0, sheet.keys().size()).mapToObj(this::row).toList()));
 	}
@@ -120,20 +121,20 @@ public final class LayoutSheetPages {
 
 	private List<String> row(int index) {
 		SheetKey key = sheet.keys().get(index);
-		return List.of(String.valueOf(index + 1), key.label(), key.name(), key.closedAtRest() ? "closed" : "open",
+		return List.of(String.valueOf(index + 1), key.label(), key.name(), Messages.of(key.closedAtRest() ? "sheet.closed" : "sheet.open"),
 				key.touch(), Millimetres.of(key.hole()), Millimetres.of(key.rim()), Millimetres.of(key.chimney()),
 				Millimetres.of(key.undercut()), key.make(), Millimetres.of(key.cup()),
 				Millimetres.of(key.depth()), opening(key), key.hinge(), Millimetres.of(key.arm()), key.joint(),
-				key.position().map((Length place) -> Millimetres.of(place)).orElse("not said"),
+				key.position().map((Length place) -> Millimetres.of(place)).orElseGet(() -> Messages.of("sheet.notSaid")),
 				key.around() == 0 ? "" : Math.round(key.around()) + "°");
 	}
 
 	private static String opening(SheetKey key) {
-		return key.perforated() ? key.opening().map((Length wide) -> Millimetres.of(wide)).orElse("yes") : "";
+		return key.perforated() ? key.opening().map((Length wide) -> Millimetres.of(wide)).orElseGet(() -> Messages.of("sheet.yes")) : "";
 	}
 
 	private List<Part> couplings() {
-		return table(new SheetList("Couplings", List.of("no.", "key", "does", "to key", "through"),
+		return table(new SheetList(Messages.of("sheet.couplings"), heads("number", "key", "does", "toKey", "through"),
 				IntStream.range(0, sheet.couplings().size()).mapToObj(this::couplingRow).toList()));
 	}
 
@@ -143,6 +144,10 @@ public final class LayoutSheetPages {
 				coupling.adjuster());
 	}
 
+	private static List<String> heads(String... keys) {
+		return Stream.of(keys).map(key -> Messages.of("sheet." + key)).toList();
+	}
+
 	private String named(int key) {
 		return (key + 1) + " " + sheet.keys().get(key).label();
 	}
@@ -150,12 +155,7 @@ public final class LayoutSheetPages {
 	private Part foot(int page, int pages) {
 		double left = Ruler.LENGTH + 12;
 		Column column = new Column(typesetter, left, 1.2, width - left);
-		column.paragraph("Positions are those of the hole's centre from the upper end of its joint. Each joint is drawn from the "
-				+ "side, with the distances from hole to hole, and unrolled: positions, angles around the bore, cups, dashed holes and rods "
-				+ "between their posts are to scale. Opening: of a perforated cup. Thick: closed at rest. "
-				+ "An arrow runs from a key to one that it moves, with the number of the "
-				+ "coupling. 12 o'clock looks at: " + sheet.twelveLooksAt()
-				+ ". Print at 100 %: the scale on the left must be 50 mm long.", Face.CONDENSED, NOTE);
+		column.paragraph(Messages.of("sheet.howToRead", sheet.twelveLooksAt()), Face.CONDENSED, NOTE);
 		List<Element> elements = new ArrayList<>(column.elements());
 		elements.addAll(Ruler.draw(1, 3));
 		return FootRule.around(elements, Math.max(column.y(), 3 + Ruler.HEIGHT), width, page, pages);

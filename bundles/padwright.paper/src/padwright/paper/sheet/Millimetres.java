@@ -4,6 +4,7 @@ import java.util.Optional;
 
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
+import padwright.workup.words.LengthWords;
 
 /** Lengths as a layout sheet gives them: in mm to three decimals, without the unit. */
 final class Millimetres {
@@ -12,7 +13,7 @@ final class Millimetres {
 	}
 
 	static String of(Length length) {
-		return length.in(LengthUnit.MILLIMETRE, 3).toPlainString();
+		return LengthWords.millimetres(length, 3);
 	}
 
 	/** Nothing for what is not said. */

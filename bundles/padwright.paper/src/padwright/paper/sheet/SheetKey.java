@@ -20,7 +20,8 @@ import padwright.engine.length.Length;
  * @param depth of the cup
  * @param perforated whether the cup has an opening that the finger closes
  * @param opening diameter of that opening; empty if not said
- * @param hinge near or far side; empty if not said
+ * @param hinge the side it turns on, in words; empty if not said
+ * @param isHingeFar whether that is the far side
  * @param arm from the middle of the cup to the axis it turns on
  * @param joint it sits on
  * @param position of the hole's centre from the upper end of the joint
@@ -28,12 +29,12 @@ import padwright.engine.length.Length;
  */
 public record SheetKey(String name, String label, boolean closedAtRest, String touch, Optional<Length> hole,
 		Optional<Length> rim, Optional<Length> chimney, Optional<Length> undercut, String make, Optional<Length> cup,
-		Optional<Length> depth, boolean perforated, Optional<Length> opening, String hinge, Optional<Length> arm,
+		Optional<Length> depth, boolean perforated, Optional<Length> opening, String hinge, boolean isHingeFar, Optional<Length> arm,
 				String joint, Optional<Length> position, double around) {
 
 	/** Whether it hinges on the side away from the player's fingers, and nothing tells how far around the tube it lies. */
 	boolean isFar() {
-		return "far".equals(hinge) && around == 0;
+		return isHingeFar && around == 0;
 	}
 
 	/** Whether it has no pad. */

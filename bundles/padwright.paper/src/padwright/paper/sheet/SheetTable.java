@@ -14,6 +14,7 @@ import padwright.drawing.scene.Text;
 import padwright.paper.page.FixedPart;
 import padwright.paper.page.Part;
 import padwright.paper.page.Typesetter;
+import padwright.paper.words.Messages;
 
 /**
  * A table that may run over pages. Columns in which nothing stands are left out.
@@ -37,7 +38,7 @@ record SheetTable(Typesetter typesetter, SheetList list, double width) {
 		List<Double> widths = new ColumnWidths(typesetter, SIZE, PADDING).of(heads, rows, width);
 		List<Part> parts = new ArrayList<>();
 		for (int first = 0; first < rows.size(); first += ROWS_IN_A_BLOCK) {
-			parts.add(block(first == 0 ? list.title() : list.title() + ", continued", heads,
+			parts.add(block(first == 0 ? list.title() : Messages.of("sheet.continued", list.title()), heads,
 					rows.subList(first, Math.min(first + ROWS_IN_A_BLOCK, rows.size())), widths));
 		}
 		return parts;

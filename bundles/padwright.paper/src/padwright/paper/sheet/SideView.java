@@ -18,6 +18,7 @@ import padwright.drawing.scene.Stroke;
 import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
 import padwright.engine.length.Length;
+import padwright.paper.words.Messages;
 
 /**
  * One joint from the side, at the scale of its map and level with it: the bore, chimneys, cups at their angle as they
@@ -238,6 +239,6 @@ final class SideView {
 
 	/** What it shows, for whoever cannot see it. */
 	String description() {
-		return "Side view of the " + joint.name() + ", with the distances from hole to hole";
+		return Messages.of("sheet.side", joint.name());
 	}
 }

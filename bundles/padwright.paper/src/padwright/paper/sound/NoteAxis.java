@@ -15,6 +15,7 @@ import padwright.drawing.scene.Line;
 import padwright.drawing.scene.Stroke;
 import padwright.drawing.scene.Style;
 import padwright.drawing.scene.Text;
+import padwright.paper.words.Messages;
 
 /** Notes from left to right, by their pitch. */
 final class NoteAxis {
@@ -65,7 +66,7 @@ final class NoteAxis {
 							Style.stroked(Stroke.of(FAINT, 0.25).dashed(1, 1))));
 				}
 				if (named && at + 14 < left + width) {
-					elements.add(Text.of("octave " + octave, at + 1, top + SIZE * 1.1, Face.CONDENSED, SIZE));
+					elements.add(Text.of(Messages.of("sound.octave", octave), at + 1, top + SIZE * 1.1, Face.CONDENSED, SIZE));
 				}
 			}
 		}

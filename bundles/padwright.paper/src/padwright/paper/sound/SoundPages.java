@@ -16,6 +16,7 @@ import padwright.paper.page.PageSeries;
 import padwright.paper.page.PaperSize;
 import padwright.paper.page.Part;
 import padwright.paper.page.Typesetter;
+import padwright.paper.words.Messages;
 
 /** Draws how a scale sounds: cents by note, and below it how strong each note is. */
 public final class SoundPages {
@@ -40,10 +41,8 @@ public final class SoundPages {
 	/** One page. */
 	public List<Scene> pages() {
 		List<Part> parts = List.of(
-				chart("Cents from the pitch standard", "Dots: usual fingerings; rings: others. The band is 5 cents to both "
-						+ "sides.", new SoundChart(sheet.marks(), width).cents(CENTS), CENTS),
-				chart("Strength: dB over the next resonance", "Weak notes slip into the next one more easily. Usual "
-						+ "fingerings.", new SoundChart(sheet.marks(), width).strengths(DECIBELS), DECIBELS));
+				chart(Messages.of("sound.cents"), Messages.of("sound.centsMeans"), new SoundChart(sheet.marks(), width).cents(CENTS), CENTS),
+				chart(Messages.of("sound.strength"), Messages.of("sound.strengthMeans"), new SoundChart(sheet.marks(), width).strengths(DECIBELS), DECIBELS));
 		return new PageSeries(paper, new PageHead(sheet.head(), typesetter, width), this::foot)
 				.pages(sheet.title(), parts, false);
 	}
@@ -60,8 +59,7 @@ public final class SoundPages {
 
 	private Part foot(int page, int pages) {
 		Column column = new Column(typesetter, 0, 1.2, width);
-		column.paragraph("A model of the air column without a player: differences between two states of one instrument are "
-				+ "worth more than absolute cents.", Face.CONDENSED, FootRule.SIZE);
+		column.paragraph(Messages.of("sound.model"), Face.CONDENSED, FootRule.SIZE);
 		return FootRule.around(column.elements(), column.y(), width, page, pages);
 	}
 }

@@ -9,13 +9,15 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import padwright.engine.length.Length;
-import padwright.engine.length.LengthUnit;
 import padwright.model.keysystem.Coupling;
 import padwright.model.systems.EffectiveKey;
 import padwright.model.systems.EffectiveRod;
 import padwright.model.systems.EffectiveSystem;
 import padwright.paper.sheet.SheetList;
+import padwright.paper.words.Messages;
 import padwright.workup.parts.CouplingWords;
+import padwright.workup.report.Figures;
+import padwright.workup.words.LengthWords;
 
 /** What a maker needs of each kind for one instrument: cups and pads by size, adjusters, rods, posts, springs. */
 final class PartsList {
@@ -33,14 +35,15 @@ final class PartsList {
 		list.adjusters();
 		list.rods();
 		list.springs();
-		return new SheetList("Parts for one instrument", List.of("count", "part", "size in mm", "for"), list.rows);
+		return new SheetList(Messages.of("parts.title"), List.of(Messages.of("parts.count"), Messages.of("parts.part"),
+				Messages.of("parts.size"), Messages.of("parts.for")), list.rows);
 	}
 
 	private void cups() {
 		Map<Length, List<EffectiveKey>> bySize = new TreeMap<>();
 		system.keys().forEach(key -> key.cupDiameter()
 				.ifPresent(size -> bySize.computeIfAbsent(size, none -> new ArrayList<>()).add(key)));
-		bySize.forEach((size, keys) -> add(keys.size(), "cup and pad", millimetres(size), labels(keys)));
+		bySize.forEach((size, keys) -> add(keys.size(), Messages.of("parts.cup"), LengthWords.millimetres(size, 2), labels(keys)));
 	}
 
 	private static String labels(List<EffectiveKey> keys) {
@@ -52,34 +55,30 @@ final class PartsList {
 		system.keys().stream().flatMap(key -> Stream.of(key.closes(), key.opens(), key.holds()).flatMap(List::stream))
 				.map(Coupling::getAdjuster).flatMap(adjuster -> Optional.ofNullable(adjuster).stream())
 				.forEach(adjuster -> byKind.merge(CouplingWords.of(adjuster), 1, Integer::sum));
-		byKind.forEach((kind, count) -> add(count, "adjuster", kind, "couplings"));
+		byKind.forEach((kind, count) -> add(count, Messages.of("parts.adjuster"), kind, Messages.of("parts.couplings")));
 	}
 
 	private void rods() {
-		system.rods().forEach(rod -> add(1, "rod", length(rod), rod.bearings().stream()
+		system.rods().forEach(rod -> add(1, Messages.of("parts.rod"), length(rod), rod.bearings().stream()
 				.map(bearing -> bearing.getKey().getName()).collect(Collectors.joining(", "))));
 		long posts = system.rods().stream().filter(rod -> rod.from().isPresent() && rod.to().isPresent()).count() * 2;
 		if (posts > 0) {
-			add(posts, "post", "", "one at each end of a rod");
+			add(posts, Messages.of("parts.post"), "", Messages.of("parts.posts"));
 		}
 	}
 
 	private static String length(EffectiveRod rod) {
-		return rod.from().flatMap(from -> rod.to().map(to -> millimetres(to.minus(from)) + " long")).orElse("");
+		return rod.from().flatMap(from -> rod.to().map(to -> Messages.of("parts.long", LengthWords.millimetres(to.minus(from), 2)))).orElse("");
 	}
 
 	private void springs() {
 		List<EffectiveKey> sprung = system.keys().stream().filter(key -> key.spring().isPresent()).toList();
 		sprung.stream().collect(Collectors.groupingBy(key -> key.spring().orElseThrow().stripTrailingZeros(), TreeMap::new,
-				Collectors.toList())).forEach((grams, keys) -> add(keys.size(), "spring",
-						grams.toPlainString() + " grams", labels(keys)));
+				Collectors.toList())).forEach((grams, keys) -> add(keys.size(), Messages.of("parts.spring"),
+						Messages.of("parts.grams", Figures.plain(grams)), labels(keys)));
 	}
 
 	private void add(long count, String part, String size, String where) {
 		rows.add(List.of(String.valueOf(count), part, size, where));
-	}
-
-	private static String millimetres(Length length) {
-		return length.in(LengthUnit.MILLIMETRE, 2).stripTrailingZeros().toPlainString();
 	}
 }

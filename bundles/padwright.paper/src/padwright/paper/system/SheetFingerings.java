@@ -20,6 +20,7 @@ import padwright.paper.sheet.SheetNote.Opening;
 import padwright.workup.mechanism.SystemFingering;
 import padwright.workup.mechanism.SystemHole;
 import padwright.workup.mechanism.SystemMechanism;
+import padwright.workup.words.Terms;
 
 /** The fingerings of a system with the holes that they leave open. */
 final class SheetFingerings {
@@ -71,7 +72,7 @@ final class SheetFingerings {
 		Map<String, Opening> holes = new LinkedHashMap<>();
 		mechanism.state(fingering).holes().forEach((hole, state) -> holes.put(hole, opening(state)));
 		return new SheetNote(fingering.name(),
-				purpose == Purpose.USUAL ? "" : purpose.getLiteral(), touches, half, holes);
+				purpose == Purpose.USUAL ? "" : Terms.of(purpose), touches, half, holes);
 	}
 
 	private static Opening opening(HoleState state) {

@@ -6,7 +6,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import padwright.engine.length.Length;
-import padwright.engine.length.LengthUnit;
 import padwright.model.Lengths;
 import padwright.model.Measure;
 import padwright.model.Present;
@@ -25,6 +24,9 @@ import padwright.paper.sheet.SheetFingerHole;
 import padwright.paper.sheet.SheetJoint;
 import padwright.paper.sheet.SheetList;
 import padwright.paper.sheet.SheetRod;
+import padwright.paper.words.Messages;
+import padwright.workup.report.Figures;
+import padwright.workup.words.LengthWords;
 
 /** Joints, holes by themselves, touches and rods of a system, as tables; lengths in millimetres. */
 final class SheetTables {
@@ -79,7 +81,7 @@ final class SheetTables {
 	}
 
 	private SheetList jointTable() {
-		return new SheetList("Joints and bores", List.of("joint", "long", "bore, at", "embouchure hole, at", "cork"),
+		return new SheetList(Messages.of("sheet.joints"), heads("joint", "long", "bore", "embouchure", "cork"),
 				system.joints().stream().map(joint -> List.of(joint.label(),
 						millimetres(joint.length()), joint.bore().stream().map(SheetTables::width)
 								.collect(Collectors.joining(", ")),
@@ -88,29 +90,31 @@ final class SheetTables {
 
 	private static String width(EffectiveJoint.Width width) {
 		return millimetres(Optional.of(width.diameter()))
-				+ width.position().map(at -> " at " + millimetres(Optional.of(at))).orElse("");
+				+ width.position().map(at -> " " + Messages.of("sheet.at", millimetres(Optional.of(at)))).orElse("");
 	}
 
 	private static String embouchure(Embouchure hole) {
-		return millimetres(hole, hole.getLength()) + " by " + millimetres(hole, hole.getWidth())
-				+ (hole.getChimney() == null ? "" : ", chimney " + millimetres(hole, hole.getChimney()))
-				+ (hole.getPosition() == null ? "" : ", at " + millimetres(hole, hole.getPosition()));
+		String size = Messages.of("sheet.size", millimetres(hole, hole.getLength()), millimetres(hole, hole.getWidth()));
+		String chimney = hole.getChimney() == null ? ""
+				: ", " + Messages.of("sheet.chimney") + " " + millimetres(hole, hole.getChimney());
+		return size + chimney + (hole.getPosition() == null ? ""
+				: ", " + Messages.of("sheet.at", millimetres(hole, hole.getPosition())));
 	}
 
 	private SheetList holeTable() {
-		return new SheetList("Holes by themselves",
-				List.of("hole", "diameter", "rim", "chimney", "undercut", "finger", "joint", "position", "around"),
+		return new SheetList(Messages.of("sheet.holes"),
+				heads("hole", "diameter", "rim", "chimney", "undercut", "finger", "joint", "position", "around"),
 				system.holes().stream().map(this::hole).toList());
 	}
 
 	private List<String> hole(EffectiveHole hole) {
 		return List.of(hole.label(), millimetres(hole.diameter()), millimetres(hole.rimWidth()),
 				millimetres(hole.chimney()), millimetres(hole.undercut()), names(hole.touches().stream()),
-				joint(hole.joint()), millimetres(hole.position()), hole.around().toPlainString() + "°");
+				joint(hole.joint()), millimetres(hole.position()), Figures.plain(hole.around()) + "°");
 	}
 
 	private SheetList touchTable() {
-		return new SheetList("Touches", List.of("touch", "called", "finger", "presses", "covers"),
+		return new SheetList(Messages.of("sheet.touches"), heads("touch", "called", "finger", "presses", "covers"),
 				system.touches().stream().map(this::touch).toList());
 	}
 
@@ -124,18 +128,22 @@ final class SheetTables {
 	}
 
 	private SheetList rodTable() {
-		return new SheetList("Rods", List.of("rod", "joint", "from", "to", "around", "carries"),
+		return new SheetList(Messages.of("sheet.rods"), heads("rod", "joint", "from", "to", "around", "carries"),
 				system.rods().stream().map(SheetTables::rod).toList());
 	}
 
 	private static List<String> rod(EffectiveRod rod) {
 		return List.of(rod.label(), joint(rod.joint()), millimetres(rod.from()), millimetres(rod.to()),
-				rod.around().map(around -> around.toPlainString() + "°").orElse(""), rod.bearings().stream()
+				rod.around().map(around -> Figures.plain(around) + "°").orElse(""), rod.bearings().stream()
 						.map(SheetTables::bearing).collect(Collectors.joining(", ")));
 	}
 
 	private static String bearing(Bearing bearing) {
-		return bearing.getKey().getName() + (bearing.isPinned() ? " (pinned)" : "");
+		return bearing.isPinned() ? Messages.of("sheet.pinned", bearing.getKey().getName()) : bearing.getKey().getName();
+	}
+
+	private static List<String> heads(String... keys) {
+		return Stream.of(keys).map(key -> Messages.of("sheet." + key)).toList();
 	}
 
 	private static String joint(Optional<EffectiveJoint> joint) {
@@ -151,6 +159,6 @@ final class SheetTables {
 	}
 
 	private static String millimetres(Optional<Length> length) {
-		return length.map(known -> known.in(LengthUnit.MILLIMETRE, 2).stripTrailingZeros().toPlainString()).orElse("");
+		return length.map(known -> LengthWords.millimetres(known, 2)).orElse("");
 	}
 }

@@ -11,6 +11,7 @@ import org.eclipse.emf.common.util.Enumerator;
 import padwright.model.Present;
 import padwright.model.keysystem.Coupling;
 import padwright.model.keysystem.CupStyle;
+import padwright.model.keysystem.HingeSide;
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.Posture;
@@ -24,16 +25,17 @@ import padwright.paper.page.PageFact;
 import padwright.paper.sheet.LayoutSheet;
 import padwright.paper.sheet.SheetCoupling;
 import padwright.paper.sheet.SheetKey;
+import padwright.paper.words.Messages;
 import padwright.workup.parts.CouplingWords;
 import padwright.workup.parts.Labels;
 import padwright.workup.regulate.PlanCouplings;
+import padwright.workup.report.Figures;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.words.ClockWords;
+import padwright.workup.words.Terms;
 
 /** The key-layout sheet of a key system, with all that it inherits. */
 public final class SystemSheet {
-
-	private static final String TITLE = "Key layout";
 
 	private final KeySystem system;
 	private final ServicePlan plan;
@@ -60,13 +62,14 @@ public final class SystemSheet {
 
 	private LayoutSheet sheet(Optional<String> revision, Optional<String> date) {
 		PlanCouplings.graph(plan);
-		String subline = TITLE + " · " + system.getName()
+		String title = Messages.of("sheet.title");
+		String subline = title + " · " + system.getName()
 				+ date.or(() -> SheetRevisions.day(system)).map(day -> " · " + day).orElse("");
-		String right = revision.or(() -> SheetRevisions.last(system)).map(text -> "revision " + text).orElse("");
+		String right = revision.or(() -> SheetRevisions.last(system)).map(text -> Messages.of("sheet.revision", text)).orElse("");
 		HeadText head = new HeadText(Labels.of(system), right, subline, facts());
 		SheetFingerings fingerings = new SheetFingerings(plan.system());
 		SheetTables tables = new SheetTables(plan.system(), SheetRevisions.table(system));
-		return new LayoutSheet(head, TITLE + ", " + Labels.of(system), ClockWords.twelveLooksAt(system),
+		return new LayoutSheet(head, title + ", " + Labels.of(system), ClockWords.inWords(system),
 				keys.stream().map(SystemSheet::key).toList(), couplings(), tables.joints(), tables.rods(), tables.fingerHoles(),
 				tables.all(),
 				fingerings.touches(), fingerings.holes(), fingerings.notes());
@@ -74,10 +77,10 @@ public final class SystemSheet {
 
 	private List<PageFact> facts() {
 		List<PageFact> facts = new ArrayList<>();
-		facts.add(new PageFact("Pads", String.valueOf(plan.system().pads().size())));
-		facts.add(new PageFact("Pitch", "A %s Hz at %s °C".formatted(plan.system().pitch().toPlainString(),
-				plan.system().temperature().toPlainString())));
-		Present.of(system.getBase()).ifPresent(base -> facts.add(new PageFact("Based on", Labels.of(base))));
+		facts.add(new PageFact(Messages.of("fact.pads"), String.valueOf(plan.system().pads().size())));
+		facts.add(new PageFact(Messages.of("fact.pitch"), Messages.of("fact.pitchAt", Figures.plain(plan.system().pitch()),
+				Figures.plain(plan.system().temperature()))));
+		Present.of(system.getBase()).ifPresent(base -> facts.add(new PageFact(Messages.of("fact.basedOn"), Labels.of(base))));
 		return facts;
 	}
 
@@ -85,7 +88,7 @@ public final class SystemSheet {
 		return new SheetKey(key.name(), key.label(), key.posture() == Posture.CLOSED, touches(key),
 				key.holeDiameter(), key.rimWidth(), key.chimney(), key.undercut(), word(key.holeMake()), key.cupDiameter(),
 				key.cupDepth(), key.cupStyle().filter(CupStyle.PERFORATED::equals).isPresent(), key.perforation(),
-				word(key.hinge()), key.arm(), key.joint().map(EffectiveJoint::label).orElse(""), key.position(),
+				word(key.hinge()), key.hinge().filter(HingeSide.FAR::equals).isPresent(), key.arm(), key.joint().map(EffectiveJoint::label).orElse(""), key.position(),
 				key.around().doubleValue());
 	}
 
@@ -95,16 +98,16 @@ public final class SystemSheet {
 	}
 
 	private static String word(Optional<? extends Enumerator> value) {
-		return value.map(Enumerator::getLiteral).orElse("");
+		return value.map(Terms::of).orElse("");
 	}
 
 	private List<SheetCoupling> couplings() {
 		List<SheetCoupling> couplings = new ArrayList<>();
 		for (int driver = 0; driver < keys.size(); driver++) {
 			EffectiveKey key = keys.get(driver);
-			add(driver, "closes", key.closes(), couplings);
-			add(driver, "opens", key.opens(), couplings);
-			add(driver, "holds", key.holds(), couplings);
+			add(driver, Messages.of("sheet.closes"), key.closes(), couplings);
+			add(driver, Messages.of("sheet.opens"), key.opens(), couplings);
+			add(driver, Messages.of("sheet.holds"), key.holds(), couplings);
 		}
 		return couplings;
 	}

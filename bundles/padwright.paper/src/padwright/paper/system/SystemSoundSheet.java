@@ -3,7 +3,6 @@ package padwright.paper.system;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 
 import padwright.model.systems.EffectiveSystem;
@@ -11,7 +10,9 @@ import padwright.paper.page.HeadText;
 import padwright.paper.page.PageFact;
 import padwright.paper.sound.SoundMark;
 import padwright.paper.sound.SoundSheet;
+import padwright.paper.words.Messages;
 import padwright.workup.parts.Labels;
+import padwright.workup.report.Figures;
 import padwright.workup.sound.OctaveSound;
 import padwright.workup.sound.ScaleSound;
 import padwright.workup.sound.SystemSound;
@@ -28,26 +29,30 @@ public final class SystemSoundSheet {
 		ScaleSound scale = ScaleSound.of(system);
 		String label = Labels.of(system.system());
 		Set<ToneSound> usual = new HashSet<>(scale.scale());
-		return new SoundSheet(new HeadText(label, "", "How it sounds · " + system.system().getName(), facts(system, scale)),
-				"How " + label + " sounds",
+		return new SoundSheet(new HeadText(label, "", Messages.of("sound.title") + " · " + system.system().getName(), facts(system, scale)),
+				Messages.of("sound.of", label),
 				scale.notes().stream().map(note -> mark(note, usual.contains(note))).toList());
 	}
 
 	private static List<PageFact> facts(SystemSound system, ScaleSound scale) {
 		EffectiveSystem effective = system.mechanism().system();
 		List<PageFact> facts = new ArrayList<>();
-		facts.add(new PageFact("Pitch", "A %s Hz at %s °C".formatted(effective.pitch().toPlainString(),
-				effective.temperature().toPlainString())));
-		facts.add(new PageFact("Fingerings", String.valueOf(scale.notes().size())));
-		facts.add(new PageFact("Holes", String.valueOf(system.mechanism().holes().size())));
+		facts.add(new PageFact(Messages.of("fact.pitch"), Messages.of("fact.pitchAt", Figures.plain(effective.pitch()),
+				Figures.plain(effective.temperature()))));
+		facts.add(new PageFact(Messages.of("fact.fingerings"), String.valueOf(scale.notes().size())));
+		facts.add(new PageFact(Messages.of("fact.holes"), String.valueOf(system.mechanism().holes().size())));
 		scale.octaves().stream().filter(octave -> octave.notes().size() > 1).forEach(octave -> facts.add(fact(octave)));
 		return facts;
 	}
 
 	private static PageFact fact(OctaveSound octave) {
-		return new PageFact("Octave " + octave.octave(), String.format(Locale.ROOT, "mean %+.1f, spread %.1f, %s %+.1f",
-				octave.mean(), octave.spread(), octave.worst().tone().name(),
-				octave.worst().sound().cents().orElseThrow()));
+		return new PageFact(Messages.of("fact.octave", octave.octave()), Messages.of("fact.octaveSpread",
+				signed(octave.mean()), Figures.number(octave.spread(), 1), octave.worst().tone().name(),
+				signed(octave.worst().sound().cents().orElseThrow())));
+	}
+
+	private static String signed(double cents) {
+		return (cents < 0 ? "" : "+") + Figures.number(cents, 1);
 	}
 
 	private static SoundMark mark(ToneSound note, boolean usual) {

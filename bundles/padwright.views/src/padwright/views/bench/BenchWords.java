@@ -6,7 +6,6 @@ import java.util.Optional;
 
 import padwright.engine.clock.ClockHour;
 import padwright.engine.seating.SeatAnswer;
-import padwright.views.Gaps;
 import padwright.views.Messages;
 import padwright.views.bench.Told.Tone;
 import padwright.views.clock.ClockProposal;
@@ -16,6 +15,7 @@ import padwright.workup.service.KeyJob;
 import padwright.workup.solve.LeafReading;
 import padwright.workup.solve.PadGap;
 import padwright.workup.words.Chance;
+import padwright.workup.words.GapWords;
 
 /** What bench mode says of a key. */
 final class BenchWords {
@@ -77,7 +77,7 @@ final class BenchWords {
 		felt.ifPresent(gap -> lines.add(Messages.of("bench.now", Chance.of(gap.chance()), range(gap))));
 		Optional<SeatAnswer> proposed = clock.proposal().flatMap(ClockProposal::answer).filter(seat -> !seat.nothing());
 		proposed.ifPresent(seat -> lines.add(Messages.of("bench.then", Chance.of(seat.chance()),
-				Gaps.range(seat.gapAfter(), PadGap.widest(seat.gapAfter())))));
+				GapWords.range(seat.gapAfter(), PadGap.widest(seat.gapAfter())))));
 		if (proposed.isEmpty()) {
 			clock.state().left(clock.pieces())
 					.ifPresent(gap -> lines.add(Messages.of("bench.then", Chance.of(gap.chance()), range(gap))));
@@ -86,7 +86,7 @@ final class BenchWords {
 	}
 
 	private static String range(PadGap gap) {
-		return Gaps.range(gap.band(), gap.widest());
+		return GapWords.range(gap.band(), gap.widest());
 	}
 
 	/** What is told besides: what was just typed, or what makes the answer doubtful. */

@@ -11,7 +11,7 @@ import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
 import padwright.engine.seating.SeatAnswer;
 import padwright.views.Messages;
-import padwright.views.rows.PieceWords;
+import padwright.views.rows.WorkWords;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.LevelAnswer;
@@ -19,6 +19,7 @@ import padwright.workup.solve.PlanSolver;
 import padwright.workup.solve.SeatWords;
 import padwright.workup.solve.WrittenAnswers;
 import padwright.workup.words.Chance;
+import padwright.workup.words.PieceWords;
 
 /**
  * What would bring a pad to its seat.
@@ -60,8 +61,8 @@ public record ClockProposal(KeyJob key, Optional<SeatAnswer> answer, List<String
 	}
 
 	private static String toDo(SeatAnswer seat) {
-		Stream<String> full = Stream.of(seat.fullShims()).filter(change -> change.signum() != 0).map(PieceWords::full);
-		return Stream.of(full, seat.takeOut().stream().map(PieceWords::out), seat.place().stream().map(PieceWords::of))
+		Stream<String> full = Stream.of(seat.fullShims()).filter(change -> change.signum() != 0).map(WorkWords::full);
+		return Stream.of(full, seat.takeOut().stream().map(WorkWords::out), seat.place().stream().map(PieceWords::of))
 				.flatMap(words -> words).collect(Collectors.joining(", "));
 	}
 

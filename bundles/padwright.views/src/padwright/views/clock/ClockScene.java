@@ -27,12 +27,14 @@ import padwright.engine.clock.ClockHour;
 import padwright.engine.evidence.GapBand;
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
+import padwright.paper.words.ClockMeanings;
 import padwright.views.Messages;
 import padwright.views.Palette;
 import padwright.views.Shown;
 import padwright.views.scenes.Extent;
 import padwright.views.scenes.Targets;
 import padwright.workup.solve.PadGap;
+import padwright.workup.words.PieceWords;
 
 /** The clock of a pad, with the reading that is being typed, handles at the chosen piece, and a proposal. */
 final class ClockScene {
@@ -110,7 +112,7 @@ final class ClockScene {
 	private DialWords words() {
 		String twelve = Messages.of("clock.at." + picture.state().twelveLooksAt());
 		return new DialWords(Shown.top().equals(ClockHour.ofHour(12)) ? Messages.of("clock.reference", twelve)
-				: Messages.of("clock.turned", twelve, Shown.top()), Messages.of("clock.side"));
+				: Messages.of("clock.turned", twelve, Shown.top()), Messages.of("clock.side"), new ClockMeanings());
 	}
 
 	/** Without the pieces that a proposal takes out. */
@@ -174,7 +176,7 @@ final class ClockScene {
 	private Element handle(String id, String message, PartialShim piece, ClockHour hour) {
 		double angle = face().angle(hour);
 		Circle knob = new Circle(face().x(ClockFace.RIM, angle), face().y(ClockFace.RIM, angle), HANDLE);
-		return Group.named(id, Messages.of(message, piece.toString()), List.of(new Drawn(knob,
+		return Group.named(id, Messages.of(message, PieceWords.of(piece)), List.of(new Drawn(knob,
 				Style.of(new SolidFill(palette.accent()), Stroke.of(palette.ground(), 0.22)))));
 	}
 }

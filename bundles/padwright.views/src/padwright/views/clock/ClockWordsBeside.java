@@ -13,12 +13,12 @@ import padwright.engine.clock.ClockHour;
 import padwright.engine.evidence.GapBand;
 import padwright.engine.seating.SeatAnswer;
 import padwright.views.Figures;
-import padwright.views.Gaps;
 import padwright.views.Messages;
 import padwright.views.Palette;
 import padwright.workup.solve.PadBelief;
 import padwright.workup.solve.PadGap;
 import padwright.workup.words.Chance;
+import padwright.workup.words.GapWords;
 
 /** What the readings come to, in words and figures: how likely the pad is level, and how wide its gap is. */
 final class ClockWordsBeside {
@@ -74,7 +74,7 @@ final class ClockWordsBeside {
 	private void chance(String message, double chance, GapBand band) {
 		ClockHour hour = PadGap.widest(band);
 		row(Messages.of(message), Chance.of(chance), Face.BOLD, judged(chance));
-		row(Messages.of("clock.gap", hour), Gaps.range(band, hour), Face.REGULAR, palette.ink());
+		row(Messages.of("clock.gap", hour), GapWords.range(band, hour), Face.REGULAR, palette.ink());
 		y += LINE * 0.3;
 	}
 

@@ -7,9 +7,9 @@ import java.util.TreeMap;
 import java.util.function.Function;
 
 import padwright.engine.length.Length;
-import padwright.views.Figures;
 import padwright.views.Shown;
 import padwright.workup.solve.LeafReading;
+import padwright.workup.words.LengthWords;
 
 /**
  * Readings that one stroke says, the same wherever readings are typed. A point or comma is a leaf that drags, a dash one
@@ -49,7 +49,7 @@ public record ReadingKeys(Map<Character, Length> leaves, boolean graded) {
 	}
 
 	private static String whole(Length leaf) {
-		return leaf.in(Shown.unit(), Figures.decimals()).stripTrailingZeros().toPlainString();
+		return leaf.in(Shown.unit(), LengthWords.decimals()).stripTrailingZeros().toPlainString();
 	}
 
 	private static String tenths(Length leaf) {

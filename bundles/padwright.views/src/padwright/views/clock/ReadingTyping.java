@@ -11,6 +11,7 @@ import padwright.views.Figures;
 import padwright.views.Messages;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.LeafReading;
+import padwright.workup.words.ShownUnit;
 
 /** Readings typed in turn, one stroke each or a figure that Enter ends; after the last hour it goes on to another key. */
 public final class ReadingTyping {
@@ -152,9 +153,9 @@ public final class ReadingTyping {
 		}
 		Optional<TypedReading> typed = TypedReading.of(entry.typed(), editing.shown().leaves());
 		if (typed.isEmpty()) {
-			refuse(Messages.of("clock.noReading", entry.typed(), Figures.unit()));
+			refuse(Messages.of("clock.noReading", entry.typed(), ShownUnit.symbol()));
 		} else if (typed.get().isBeyond()) {
-			refuse(Messages.of("clock.beyond", entry.typed(), Figures.unit(),
+			refuse(Messages.of("clock.beyond", entry.typed(), ShownUnit.symbol(),
 					typed.get().reading().slides().map(Figures::shown).orElseThrow()));
 		} else {
 			LeafReading reading = typed.get().reading();

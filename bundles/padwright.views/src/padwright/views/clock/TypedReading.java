@@ -10,6 +10,7 @@ import java.util.Set;
 import padwright.engine.length.Length;
 import padwright.views.Figures;
 import padwright.workup.solve.LeafReading;
+import padwright.workup.words.LengthWords;
 
 /**
  * A reading as it was typed, by hand or by an indicator, in the unit that is shown.
@@ -41,7 +42,7 @@ public record TypedReading(LeafReading reading, boolean asTyped, boolean isBeyon
 	private static Optional<Length> rounded(String typed) {
 		try {
 			return Figures.read(new BigDecimal(typed.replace(',', '.'))
-					.setScale(Figures.decimals(), RoundingMode.DOWN).toPlainString());
+					.setScale(LengthWords.decimals(), RoundingMode.DOWN).toPlainString());
 		} catch (NumberFormatException noNumber) {
 			return Optional.empty();
 		}

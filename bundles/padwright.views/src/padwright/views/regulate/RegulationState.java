@@ -14,12 +14,14 @@ import padwright.engine.coupling.Screw;
 import padwright.engine.coupling.Upset;
 import padwright.model.systems.EffectiveKey;
 import padwright.views.Figures;
-import padwright.views.Gaps;
 import padwright.views.Messages;
+import padwright.workup.regulate.AdjustmentWords;
 import padwright.workup.regulate.RegulationStep;
 import padwright.workup.regulate.RegulationWork;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.PlanSolution;
+import padwright.workup.words.GapWords;
+import padwright.workup.words.LengthWords;
 
 /**
  * All that the list of couplings shows.
@@ -57,7 +59,7 @@ public record RegulationState(List<RegulationRow> rows, String note) {
 	private static RegulationRow row(RegulationWork work, RegulationStep step) {
 		Coupling coupling = step.coupling();
 		String upset = work.upsets().stream().filter(each -> isAt(each, coupling))
-				.map(each -> Messages.of("regulate.light", Gaps.about(each.light()), label(work, each.lightAt())))
+				.map(each -> Messages.of("regulate.light", GapWords.about(each.light()), label(work, each.lightAt())))
 				.collect(Collectors.joining(", "));
 		return new RegulationRow(coupling.toString(), coupling.driver(),
 				Messages.of("regulate.pair", label(work, coupling.driver()), label(work, coupling.driven())),
@@ -73,7 +75,7 @@ public record RegulationState(List<RegulationRow> rows, String note) {
 
 	private static String found(RegulationWork work, Regulation found) {
 		String at = found.side() == Regulation.Side.DRIVER ? found.coupling().driver() : found.coupling().driven();
-		return Messages.of("regulate.light", Figures.withUnit(found.light()), label(work, at));
+		return Messages.of("regulate.light", LengthWords.withUnit(found.light()), label(work, at));
 	}
 
 	private static String adjuster(Adjuster adjuster) {

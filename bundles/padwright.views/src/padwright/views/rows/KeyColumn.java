@@ -13,7 +13,6 @@ import padwright.engine.length.Length;
 import padwright.model.FeelerReading;
 import padwright.model.plan.Round;
 import padwright.views.Figures;
-import padwright.views.Gaps;
 import padwright.views.Messages;
 import padwright.views.map.KeyState;
 import padwright.workup.service.KeyJob;
@@ -21,6 +20,8 @@ import padwright.workup.solve.LeafReading;
 import padwright.workup.solve.PadGap;
 import padwright.workup.solve.RoundEffect;
 import padwright.workup.words.Chance;
+import padwright.workup.words.GapWords;
+import padwright.workup.words.ShownUnit;
 
 /** The columns of the table of keys. Lengths in thou, but cups in mm. */
 public enum KeyColumn {
@@ -63,7 +64,7 @@ public enum KeyColumn {
 	/** The range at the hour where the gap is likely to be widest. */
 	private static String gap(PadGap gap) {
 		ClockHour hour = gap.widest();
-		return Messages.of("table.gapAt", Gaps.range(gap.band(), hour), hour);
+		return Messages.of("table.gapAt", GapWords.range(gap.band(), hour), hour);
 	}
 
 	private static Length widest(PadGap gap) {
@@ -112,7 +113,7 @@ public enum KeyColumn {
 	/** With the unit of its figures, as it is shown now. */
 	public String heading() {
 		String words = Messages.of("table." + name().toLowerCase(Locale.ROOT));
-		return UNITLESS.contains(this) ? words : words + " " + Figures.unit();
+		return UNITLESS.contains(this) ? words : words + " " + ShownUnit.symbol();
 	}
 
 	public String text(KeyRow row) {

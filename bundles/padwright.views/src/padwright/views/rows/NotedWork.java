@@ -8,6 +8,7 @@ import padwright.model.plan.Round;
 import padwright.views.Messages;
 import padwright.workup.solve.FullShims;
 import padwright.workup.solve.PlacedPieces;
+import padwright.workup.words.PieceWords;
 
 /** What a plan notes as done after the readings of a round, in the words of the trade. */
 public final class NotedWork {
@@ -20,9 +21,9 @@ public final class NotedWork {
 		List<String> done = new ArrayList<>();
 		Length full = FullShims.change(round);
 		if (full.signum() != 0) {
-			done.add(PieceWords.full(full));
+			done.add(WorkWords.full(full));
 		}
-		PlacedPieces.takenOut(round).forEach(piece -> done.add(PieceWords.out(piece)));
+		PlacedPieces.takenOut(round).forEach(piece -> done.add(WorkWords.out(piece)));
 		PlacedPieces.of(round).forEach(piece -> done.add(PieceWords.of(piece)));
 		return done.isEmpty() && PlacedPieces.isAnswered(round) ? Messages.of("clock.nothing") : String.join(", ", done);
 	}

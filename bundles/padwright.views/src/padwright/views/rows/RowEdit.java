@@ -12,6 +12,7 @@ import padwright.views.Figures;
 import padwright.views.Messages;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.LeafReading;
+import padwright.workup.words.ShownUnit;
 
 /** Turns what is typed into a cell into edits of the plan's text. */
 public final class RowEdit {
@@ -68,6 +69,6 @@ public final class RowEdit {
 	}
 
 	private static IllegalArgumentException noThickness(String word) {
-		return new IllegalArgumentException(Messages.of("table.noThickness", word, Figures.unit()));
+		return new IllegalArgumentException(Messages.of("table.noThickness", word, ShownUnit.symbol()));
 	}
 }

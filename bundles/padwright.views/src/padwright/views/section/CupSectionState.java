@@ -2,6 +2,7 @@ package padwright.views.section;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 import padwright.engine.height.HeightEquation;
 import padwright.engine.length.Length;
@@ -55,7 +56,7 @@ public record CupSectionState(String key, String label, Optional<Length> cup, Op
 				equation.map(HeightEquation::emptyGap).or(() -> work.map(HeightWork::target)),
 				positive(job.key().flatMap(key -> key.holeDiameter())),
 				positive(job.key().flatMap(key -> key.rimWidth())), contents.seat(), contents.layers(),
-				work.map(known -> terms(known, equation)).orElse(List.of()), work.map(HeightWork::target),
+				work.map(known -> terms(known, equation)).orElse(List.of()), work.map(known -> known.shown().sum()),
 				Optional.of(job.stackSum()).filter(sum -> !job.stack().isEmpty()),
 				!job.stack().isEmpty() && work.filter(known -> known.isOff(job.stack())).isPresent(),
 				work.flatMap(HeightWork::toleranceWords).orElse(""), note(work, equation));
@@ -66,14 +67,12 @@ public record CupSectionState(String key, String label, Optional<Length> cup, Op
 	}
 
 	private static List<Term> terms(HeightWork work, Optional<HeightEquation> equation) {
-		return equation.map(parts -> List.of(
-				new Term(Messages.of("section.depth"), parts.cupDepth()),
-				new Term(Messages.of("section.gap"), parts.emptyGap()),
-				new Term(Messages.of("section.sinks"), parts.seat()),
-				new Term(Messages.of("section.backing"), parts.backing().negated()),
-				new Term(Messages.of(work.isMeasured() ? "section.measuredPad" : "section.pad"),
-						parts.pad().negated())))
-				.orElseGet(() -> List.of(new Term(Messages.of("section.gap"), work.target())));
+		List<String> names = equation.isEmpty() ? List.of("section.gap")
+				: List.of("section.depth", "section.gap", "section.sinks", "section.backing",
+						work.isMeasured() ? "section.measuredPad" : "section.pad");
+		List<Length> shown = work.shown().terms();
+		return IntStream.range(0, shown.size())
+				.mapToObj(index -> new Term(Messages.of(names.get(index)), shown.get(index))).toList();
 	}
 
 	private static String note(Optional<HeightWork> work, Optional<HeightEquation> equation) {

@@ -21,6 +21,7 @@ import padwright.engine.length.Length;
 import padwright.views.Figures;
 import padwright.views.Messages;
 import padwright.views.Palette;
+import padwright.workup.words.LengthWords;
 
 /** The cup from its floor, on top, to the rim of the tone hole, in mm, heights exaggerated. */
 final class CutCup {
@@ -82,7 +83,7 @@ final class CutCup {
 	}
 
 	private String cupWords() {
-		return state.depth().map(Figures::withUnit).orElse("?");
+		return state.depth().map(LengthWords::withUnit).orElse("?");
 	}
 
 	private String rimWords() {
@@ -91,7 +92,7 @@ final class CutCup {
 	}
 
 	private static String named(SectionLayer layer) {
-		return Messages.of("section.layer", layer.name(), Figures.withUnit(layer.thickness()));
+		return Messages.of("section.layer", layer.name(), LengthWords.withUnit(layer.thickness()));
 	}
 
 	private Path cup() {

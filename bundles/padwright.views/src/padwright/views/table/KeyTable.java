@@ -10,7 +10,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
-import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.RowData;
 import org.eclipse.swt.widgets.Composite;
@@ -35,8 +34,6 @@ import padwright.views.rows.RowWriting;
 
 /** Every key of a plan in a row: to sort by a click on a heading, to filter, to type into and to copy. */
 public final class KeyTable extends Composite {
-
-	private static final int CELL_MARGIN = 20;
 
 	private final Bar bar;
 	private final Text filter;
@@ -186,18 +183,9 @@ public final class KeyTable extends Composite {
 		table.setRedraw(true);
 	}
 
-	/** Makes columns so wide that all of their texts are seen; one that was drawn wider stays. */
 	private void widen() {
-		GC pen = new GC(table);
-		for (KeyColumn column : KeyColumn.WHOLE) {
-			TableColumn head = table.getColumn(column.ordinal());
-			int text = shown.stream().mapToInt(row -> pen.textExtent(column.text(row)).x + CELL_MARGIN).max().orElse(0);
-			int wanted = Math.max(column.width(), text);
-			if (head.getWidth() < wanted) {
-				head.setWidth(wanted);
-			}
-		}
-		pen.dispose();
+		KeyColumn.WHOLE.forEach(
+				column -> TextWidths.show(table, column.ordinal(), shown.stream().map(column::text).toList(), 0));
 	}
 
 	private void fill(TableItem item, KeyRow row) {

@@ -27,6 +27,8 @@ public final class RegulationList extends Composite {
 	private static final String[] COLUMNS = { "pair", "found", "do", "upset", "adjuster" };
 	private static final int[] WIDTHS = { 150, 150, 170, 250, 170 };
 
+	private static final int TICK_BOX = 26;
+
 	private final Bar bar;
 	private final Label count;
 	private final Table table;
@@ -81,13 +83,16 @@ public final class RegulationList extends Composite {
 		layout();
 	}
 
-	/** Makes columns so wide that what is to be done is seen whole; one that was drawn wider stays. */
 	private void widen() {
-		for (TableColumn column : table.getColumns()) {
-			int before = column.getWidth();
-			column.pack();
-			column.setWidth(Math.max(before, column.getWidth()));
+		List<List<String>> rows = state.rows().stream().map(RegulationList::cells).toList();
+		for (int index = 0; index < COLUMNS.length; index++) {
+			int column = index;
+			TextWidths.show(table, index, rows.stream().map(row -> row.get(column)).toList(), index == 0 ? TICK_BOX : 0);
 		}
+	}
+
+	private static List<String> cells(RegulationRow row) {
+		return List.of(row.pair(), row.found(), row.turn(), row.upset(), row.adjuster());
 	}
 
 	/** Told what is done whenever a coupling is ticked off or no longer is. */
@@ -119,8 +124,7 @@ public final class RegulationList extends Composite {
 
 	private void add(RegulationRow row) {
 		TableItem item = new TableItem(table, SWT.NONE);
-		List<String> cells = List.of(row.pair(), row.found(), row.turn(), row.upset(), row.adjuster());
-		item.setText(cells.toArray(String[]::new));
+		item.setText(cells(row).toArray(String[]::new));
 		item.setChecked(progress.isDone(row.id()));
 		colour(item, row);
 	}

@@ -5,9 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Properties;
 import java.util.stream.Stream;
 
 import org.eclipse.ui.PlatformUI;
@@ -15,6 +19,7 @@ import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 import padwright.workbench.Driver;
@@ -28,7 +33,7 @@ class GuidePageTest {
 	private Path folder;
 
 	static List<Path> pages() throws IOException {
-		try (Stream<Path> files = Files.list(GUIDE)) {
+		try (Stream<Path> files = Files.walk(GUIDE)) {
 			return files.filter(file -> file.toString().endsWith(".html")).sorted().toList();
 		}
 	}
@@ -54,6 +59,19 @@ class GuidePageTest {
 				+ "</tr></table><ul><li>x</li></ul></main><footer>no</footer></body>");
 		assertEquals("A row\n\nOne two three a < b\n\nkey F\n  felt\n\nfit\tpad\n\n\u2022 x\n", page.text());
 		assertEquals(0, page.heading("row").orElseThrow());
+	}
+
+	/** The window shows the guide in its own language. */
+	@ParameterizedTest
+	@CsvSource({ ", Padwright: a guide", "_de, Padwright: ein Handbuch" })
+	void theFolderOfTheGuideIsThatOfTheLanguage(String suffix, String title) throws IOException {
+		try (InputStream words = GuideView.class.getResourceAsStream(
+				"../messages" + (suffix == null ? "" : suffix) + ".properties")) {
+			Properties messages = new Properties();
+			messages.load(new InputStreamReader(words, StandardCharsets.UTF_8));
+			Path contents = GUIDE.resolveSibling(messages.getProperty("guide.folder")).resolve(GuideView.FIRST_PAGE);
+			assertEquals(title + " · Padwright", GuidePage.of(Files.readString(contents)).title());
+		}
 	}
 
 	@Test

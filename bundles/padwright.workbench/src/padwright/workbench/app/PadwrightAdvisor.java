@@ -37,7 +37,10 @@ final class PadwrightAdvisor extends WorkbenchAdvisor {
 		configurer.setSaveAndRestore(true);
 		MarkerImages.declare(configurer);
 		Preferences.applyShown();
-		Preferences.onShown(Bench::refreshAll);
+		Preferences.onShown(() -> {
+			Bench.refreshAll();
+			LanguageSession.get().judgeAnew();
+		});
 	}
 
 	@Override

@@ -35,7 +35,6 @@ public final class GuideView extends ViewPart {
 	static final String FIRST_PAGE = "index.html";
 
 	private static final String GUIDE = "padwright.guide";
-	private static final String FOLDER = "guide/";
 	private static final int MARGIN = 12;
 	private static final int TAB = 18;
 
@@ -92,7 +91,7 @@ public final class GuideView extends ViewPart {
 	}
 
 	private static URL url(String page) {
-		return Platform.getBundle(GUIDE).getEntry(FOLDER + page);
+		return Platform.getBundle(GUIDE).getEntry(Messages.get("guide.folder") + page);
 	}
 
 	private void browse() {

@@ -12,11 +12,12 @@ import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 
 import padwright.paper.page.PaperSize;
+import padwright.paper.words.OnPaper;
 import padwright.workbench.Messages;
 import padwright.workbench.session.StatusLine;
 import padwright.workup.words.Texts;
 
-/** Draws a paper in the background; then opens it. Papers are in English so far, and so is what is noted on them. */
+/** Draws a paper in the background, in the language of the window; then opens it. */
 abstract class PaperJob extends Job {
 
 	private final IWorkbenchPage page;
@@ -37,7 +38,7 @@ abstract class PaperJob extends Job {
 	@Override
 	protected final IStatus run(IProgressMonitor monitor) {
 		try {
-			Pages pages = Texts.in(Locale.ENGLISH, () -> draw(usualSize(), monitor));
+			Pages pages = OnPaper.in(Texts.language(), () -> draw(usualSize(), monitor));
 			page.getWorkbenchWindow().getShell().getDisplay().asyncExec(() -> open(pages));
 			return Status.OK_STATUS;
 		} catch (OperationCanceledException cancelled) {

@@ -7,13 +7,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 
+import padwright.language.edit.WrittenText;
+import padwright.model.plan.JobEntry;
 import padwright.workbench.Messages;
 import padwright.workbench.session.RowProgress;
 import padwright.workup.forecast.ShopForecast;
 import padwright.workup.history.ShopHistory;
+import padwright.workup.job.JobRecord;
 import padwright.workup.next.NextSteps;
 import padwright.workup.parts.StockDraw;
 import padwright.workup.report.ForecastReport;
@@ -62,7 +66,14 @@ final class ShopReports {
 
 	static ReportMaker search(Path shop, String sought) {
 		return of(shop, (plans, monitor) -> SearchReport.of(plans.stream()
-				.map(plan -> new SearchReport.Searched(plan.plan(), plan.findings())).toList(), sought));
+				.map(plan -> new SearchReport.Searched(plan.plan(), lines(plan))).toList(), sought));
+	}
+
+	/** Its findings, and its diary as it is written, each line behind its kind in the language of the window. */
+	private static List<String> lines(ShopPlan plan) {
+		Stream<String> diary = JobRecord.of(plan.plan()).all(JobEntry.class).stream().map(entry -> Messages
+				.get("report.searchLine", Messages.get("kind." + entry.eClass().getName()), WrittenText.of(entry)));
+		return Stream.concat(plan.findings().stream(), diary).toList();
 	}
 
 	private static ReportMaker of(Path shop, BiFunction<List<ShopPlan>, IProgressMonitor, Report> report) {

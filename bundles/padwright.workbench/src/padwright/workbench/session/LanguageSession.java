@@ -2,6 +2,7 @@ package padwright.workbench.session;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
@@ -14,6 +15,7 @@ import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.CompletionCapabilities;
 import org.eclipse.lsp4j.CompletionItemCapabilities;
+import org.eclipse.lsp4j.DidChangeConfigurationParams;
 import org.eclipse.lsp4j.DidChangeWorkspaceFoldersParams;
 import org.eclipse.lsp4j.DocumentSymbolCapabilities;
 import org.eclipse.lsp4j.InitializeParams;
@@ -107,6 +109,12 @@ public final class LanguageSession implements AutoCloseable {
 	/** Tells the server that a shop folder is no longer open. */
 	public void closed(Path shop) {
 		foldersChanged(List.of(), List.of(folder(shop)));
+	}
+
+	/** Has findings and hints told anew, as lengths are to be shown from now on. */
+	public void judgeAnew() {
+		server.thenAccept(running -> running.workspace()
+				.didChangeConfiguration(new DidChangeConfigurationParams(Map.of())));
 	}
 
 	private void foldersChanged(List<WorkspaceFolder> opened, List<WorkspaceFolder> closed) {

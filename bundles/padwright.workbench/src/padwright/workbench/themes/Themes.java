@@ -48,7 +48,7 @@ public final class Themes {
 		broker().unsubscribe(handler);
 	}
 
-	private static IEventBroker broker() {
+	static IEventBroker broker() {
 		return PlatformUI.getWorkbench().getService(IEventBroker.class);
 	}
 }

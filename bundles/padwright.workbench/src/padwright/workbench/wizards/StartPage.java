@@ -6,8 +6,8 @@ import org.eclipse.jface.wizard.WizardPage;
 import org.eclipse.swt.widgets.Composite;
 
 import padwright.language.start.NameFault;
-import padwright.views.Figures;
 import padwright.workbench.Messages;
+import padwright.workup.words.ShownUnit;
 
 /** A page of a wizard that looks at its fields whenever one changes, and can only be left when none has a fault. */
 abstract class StartPage extends WizardPage {
@@ -17,7 +17,7 @@ abstract class StartPage extends WizardPage {
 	/** @param key of its title and, with {@code .about} behind it, of what it says at first, which may name the unit that is shown */
 	StartPage(String key) {
 		super(key, Messages.get(key), null);
-		setDescription(Messages.get(key + ".about", Figures.unit()));
+		setDescription(Messages.get(key + ".about", ShownUnit.symbol()));
 	}
 
 	abstract void fill(Form form);

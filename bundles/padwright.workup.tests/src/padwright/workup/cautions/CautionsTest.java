@@ -103,9 +103,9 @@ class CautionsTest {
 		demo.row(demo.key("A"));
 		String ofGlue = "Thin: H315 Causes skin irritation.";
 		String ofFilm = "film: H317 May cause an allergic skin reaction.";
-		assertEquals(List.of(ofGlue, ofFilm, Cautions.DATA_SHEETS), Cautions.ofMaterials(demo.service()));
-		assertEquals(List.of(ofFilm, Cautions.DATA_SHEETS), Cautions.ofFilm(demo.service()));
+		assertEquals(List.of(ofGlue, ofFilm, Cautions.dataSheets()), Cautions.ofMaterials(demo.service()));
+		assertEquals(List.of(ofFilm, Cautions.dataSheets()), Cautions.ofFilm(demo.service()));
 		assertEquals(List.of(ofGlue, ofFilm), Cautions.hazardsOf(demo.service()));
-		assertTrue(cautions().containsAll(List.of(ofGlue, ofFilm, Cautions.DATA_SHEETS)));
+		assertTrue(cautions().containsAll(List.of(ofGlue, ofFilm, Cautions.dataSheets())));
 	}
 }

@@ -80,8 +80,8 @@ class ExtensionsTest {
 	}
 
 	private static List<String> answers(Extensions extensions) {
-		return extensions.of(Supplier.class).stream().map(added -> (Object) extensions.ask(added, added.thing()::get, "?"))
-				.map(String::valueOf).toList();
+		return extensions.of(Supplier.class).stream()
+				.map(added -> String.valueOf(extensions.ask(added, added.thing()::get, "?"))).toList();
 	}
 
 	@Test

@@ -15,30 +15,31 @@ import padwright.model.stock.Backing;
 import padwright.workup.service.EffectiveFitting;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.words.Messages;
 
 /** The cautions that belong on a paper about a plan: for what it names, and for the bench in general. */
 public final class Cautions {
 
-	/** What every caution gives way to. */
-	public static final String DATA_SHEETS =
-			"The suppliers' dated safety data sheets, local rules and licensed practice come before this paper.";
-
-	private static final List<String> ALWAYS = List.of(
-			"Used instruments carry saliva: wash hands and clean tools before and after.",
-			"Never file a rim to level a pad. Uneven empty-cup gaps mean a bent cup, arm or key: true that first.",
-			DATA_SHEETS);
-
 	private Cautions() {
+	}
+
+	/** What every caution gives way to. */
+	static String dataSheets() {
+		return Messages.of("caution.dataSheets");
+	}
+
+	private static List<String> always() {
+		return List.of(Messages.of("caution.saliva"), Messages.of("caution.neverFile"), dataSheets());
 	}
 
 	/** For all work at the bench: one line each, those for the materials and adhesives first. */
 	public static List<String> of(ServicePlan plan) {
-		return with(ofFittings(plan), ALWAYS);
+		return with(ofFittings(plan), always());
 	}
 
 	/** For a paper that names pads, discs, film and glue, but no work. */
 	public static List<String> ofMaterials(ServicePlan plan) {
-		return with(ofFittings(plan), List.of(DATA_SHEETS));
+		return with(ofFittings(plan), List.of(dataSheets()));
 	}
 
 	/** For a paper that names film alone. */
@@ -47,7 +48,7 @@ public final class Cautions {
 		plan.jobs().stream().flatMap(job -> job.fitting().films().stream())
 				.flatMap(films -> Present.of(films.getMaterial()).stream())
 				.forEach(material -> addMaterial(material, cautions));
-		return with(cautions, List.of(DATA_SHEETS));
+		return with(cautions, List.of(dataSheets()));
 	}
 
 	/** The hazard statements alone of what is fitted and glued, for who gets the instrument back. */
@@ -86,8 +87,8 @@ public final class Cautions {
 	private static void addAdhesive(Adhesive adhesive, Set<String> cautions) {
 		addHazards(label(adhesive.getLabel(), adhesive.getName()), adhesive.getHazards(), cautions);
 		if (adhesive.getSoftens() != null) {
-			cautions.add(label(adhesive.getLabel(), adhesive.getName()) + " softens at " + adhesive.getSoftens()
-					+ " °C: heat burns fingers, scorches lacquer and can shrink a skin (from about 58 °C).");
+			cautions.add(Messages.of("caution.softens", label(adhesive.getLabel(), adhesive.getName()),
+					adhesive.getSoftens()));
 		}
 	}
 
@@ -95,7 +96,7 @@ public final class Cautions {
 		String label = label(material.getLabel(), material.getName());
 		addHazards(label, material.getHazards(), cautions);
 		if (material.isAnimal()) {
-			cautions.add(label + " is an animal product: mind allergies and import rules.");
+			cautions.add(Messages.of("caution.animal", label));
 		}
 	}
 

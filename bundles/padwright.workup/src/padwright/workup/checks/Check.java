@@ -3,7 +3,7 @@ package padwright.workup.checks;
 /**
  * One rule that a model is judged by. A check looks at one kind of thing (an element of a model, or a
  * {@link padwright.workup.service.ServicePlan} or {@link padwright.workup.service.KeyJob}), holds no state, and is
- * found by its entry in {@code META-INF/services/padwright.workup.checks.Check}. It must bear what a half-typed file gives it: missing
+ * found by its entry in {@code META-INF/services/padwright.workup.checks.Check}. It must cope with what a half-typed file gives it: missing
  * values and broken links.
  *
  * @param <T> the kind of thing

@@ -1,15 +1,12 @@
 package padwright.workup.compare;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-import padwright.engine.film.PartialShim;
 import padwright.engine.height.FlushPad;
 import padwright.engine.length.Length;
-import padwright.engine.length.LengthUnit;
 import padwright.model.plan.Round;
 import padwright.workup.parts.FitWords;
 import padwright.workup.parts.RowWork;
@@ -17,7 +14,9 @@ import padwright.workup.solve.FilmInCup;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.RoundEffect;
 import padwright.workup.words.Chance;
+import padwright.workup.words.LengthWords;
 import padwright.workup.words.Messages;
+import padwright.workup.words.PieceWords;
 
 /** What a service says of one key, aspect by aspect, in trade words; lengths in thou. */
 final class KeyAspects {
@@ -80,7 +79,7 @@ final class KeyAspects {
 	/** Each gap, since the mean hides a cup that leans. */
 	private String emptyText() {
 		List<Length> gaps = work.job().emptyGaps();
-		String each = gaps.stream().map(KeyAspects::thou).collect(Collectors.joining(" "));
+		String each = gaps.stream().map(LengthWords::figure).collect(Collectors.joining(" "));
 		return gaps.size() > 1 ? Messages.of("compare.gaps", each, text(empty())) : text(empty());
 	}
 
@@ -92,7 +91,7 @@ final class KeyAspects {
 	/** The thickest first, so that the order of writing is no change. */
 	private String stackText() {
 		return stackSum().map(sum -> work.stack().stream().sorted((one, other) -> other.compareTo(one))
-				.map(KeyAspects::thou).collect(Collectors.joining(" + ")) + " = " + thou(sum)).orElse(notSaid());
+				.map(LengthWords::figure).collect(Collectors.joining(" + ")) + " = " + LengthWords.figure(sum)).orElse(notSaid());
 	}
 
 	/** All that lie behind the pad: of earlier rounds and the last. */
@@ -101,7 +100,7 @@ final class KeyAspects {
 			return notSaid();
 		}
 		String words = new FilmInCup(work.earlierPieces(), Length.ZERO)
-				.after(work.takenOut(), work.pieces(), Length.ZERO).pieces().stream().map(PartialShim::toString)
+				.after(work.takenOut(), work.pieces(), Length.ZERO).pieces().stream().map(PieceWords::of)
 				.collect(Collectors.joining(", "));
 		return words.isEmpty() ? Messages.of("compare.none") : words;
 	}
@@ -132,7 +131,7 @@ final class KeyAspects {
 	}
 
 	private static String text(Optional<Length> length) {
-		return length.map(KeyAspects::thou).orElse(notSaid());
+		return length.map(LengthWords::figure).orElse(notSaid());
 	}
 
 	/**
@@ -144,16 +143,8 @@ final class KeyAspects {
 		if (then.isEmpty() || now.isEmpty()) {
 			return "";
 		}
-		BigDecimal difference = shown(now.get()).subtract(shown(then.get()));
+		Length difference = LengthWords.rounded(now.get()).minus(LengthWords.rounded(then.get()));
 		return difference.signum() == 0 ? ""
-				: Messages.of(difference.signum() > 0 ? more : less, difference.abs().stripTrailingZeros().toPlainString());
-	}
-
-	private static BigDecimal shown(Length length) {
-		return length.in(LengthUnit.THOU, 2);
-	}
-
-	private static String thou(Length length) {
-		return shown(length).toPlainString();
+				: Messages.of(difference.signum() > 0 ? more : less, LengthWords.withUnit(difference.abs()));
 	}
 }

@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 import padwright.engine.clock.ClockHour;
-import padwright.engine.length.LengthUnit;
 import padwright.model.FeelerReading;
 import padwright.model.Lengths;
 import padwright.model.plan.Round;
 import padwright.workup.service.KeyJob;
+import padwright.workup.words.LengthWords;
 import padwright.workup.words.Messages;
 
 /** What the feelers said at each hour, then and now; thicknesses in thou. */
@@ -61,7 +61,7 @@ final class ReadingChanges {
 
 	private static String words(FeelerReading reading, Round round) {
 		return reading.free().flatMap(free -> Lengths.exact(free, Lengths.unit(round.getUnit(), round)))
-				.map(leaf -> leaf.in(LengthUnit.THOU, 2).toPlainString()).orElseGet(() -> drag(reading.toString()));
+				.map(leaf -> LengthWords.figure(leaf)).orElseGet(() -> drag(reading.toString()));
 	}
 
 	private static String drag(String written) {

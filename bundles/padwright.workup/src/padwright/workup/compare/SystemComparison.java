@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 
 import padwright.model.keysystem.KeySystem;
 import padwright.workup.words.Messages;
+import padwright.workup.words.Texts;
 
 /**
  * Two key systems with all that they inherit, part by part.
@@ -23,7 +24,7 @@ public record SystemComparison(KeySystem then, KeySystem now, List<KeyComparison
 		List<String> onlyNow) {
 
 	private static final String UNIT = " mm";
-	private static final Pattern LENGTH = Pattern.compile("[0-9]+([.][0-9]+)?" + UNIT);
+	private static final Pattern LENGTH = Pattern.compile("[0-9]+([.,][0-9]+)?" + UNIT);
 
 	public SystemComparison {
 		parts = List.copyOf(parts);
@@ -67,10 +68,10 @@ public record SystemComparison(KeySystem then, KeySystem now, List<KeyComparison
 			return "";
 		}
 		BigDecimal difference = number(now).subtract(number(then));
-		return (difference.signum() > 0 ? "+" : "") + difference.toPlainString() + UNIT;
+		return (difference.signum() > 0 ? "+" : "") + Texts.decimal(difference.toPlainString()) + UNIT;
 	}
 
 	private static BigDecimal number(String length) {
-		return new BigDecimal(length.substring(0, length.length() - UNIT.length()));
+		return new BigDecimal(length.substring(0, length.length() - UNIT.length()).replace(',', '.'));
 	}
 }

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 import padwright.engine.length.Length;
-import padwright.engine.length.LengthUnit;
 import padwright.model.Lengths;
 import padwright.model.Present;
 import padwright.model.keysystem.Coupling;
@@ -25,7 +24,10 @@ import padwright.model.systems.EffectiveSystem;
 import padwright.model.systems.EffectiveTouch;
 import padwright.workup.parts.CouplingWords;
 import padwright.workup.words.ClockWords;
+import padwright.workup.words.LengthWords;
 import padwright.workup.words.Messages;
+import padwright.workup.words.Terms;
+import padwright.workup.words.Texts;
 
 /** What a key system says of each of its parts, in trade words: the part, then what is said of it. */
 final class SystemFacts {
@@ -39,7 +41,7 @@ final class SystemFacts {
 		part = parts.computeIfAbsent(Messages.of("compare.system"), unseen -> new LinkedHashMap<>());
 		say(Messages.of("compare.fact.pitch"), system.pitch().toPlainString() + " Hz at " + system.temperature().toPlainString() + " °C");
 		say(Messages.of("compare.fact.transposition"), system.transposition().toPlainString() + " semitones");
-		say(Messages.of("compare.fact.12Oclock"), ClockWords.twelveLooksAt(definition));
+		say(Messages.of("compare.fact.12Oclock"), ClockWords.inWords(definition));
 		system.joints().forEach(this::add);
 		system.touches().forEach(this::add);
 		system.holes().forEach(this::add);
@@ -94,7 +96,7 @@ final class SystemFacts {
 	}
 
 	private static String width(EffectiveJoint.Width width) {
-		return millimetres(width.diameter()) + width.position().map(at -> " at " + millimetres(at)).orElse("");
+		return millimetres(width.diameter()) + width.position().map(at -> " " + Messages.of("compare.atPlace", millimetres(at))).orElse("");
 	}
 
 	private void add(EffectiveTouch touch) {
@@ -118,7 +120,7 @@ final class SystemFacts {
 	private void add(EffectiveKey key) {
 		begin(Messages.of("compare.part.key"), key.name(), key.label());
 		say(Messages.of("compare.fact.label"), key.label());
-		say(Messages.of("compare.fact.atRest"), key.posture().getLiteral());
+		say(Messages.of("compare.fact.atRest"), Terms.of(key.posture()));
 		say(Messages.of("compare.fact.turnsWith"), key.whole().map(EffectiveKey::name).orElse(""));
 		say(Messages.of("compare.fact.touches"), touches(key.touches()));
 		say(Messages.of("compare.fact.closes"), couplings(key.closes()));
@@ -136,19 +138,19 @@ final class SystemFacts {
 		say(Messages.of("compare.fact.rim"), key.rimWidth());
 		say(Messages.of("compare.fact.chimney"), key.chimney());
 		say(Messages.of("compare.fact.undercut"), key.undercut());
-		say(Messages.of("compare.fact.holeMade"), key.holeMake().map(Object::toString).orElse(""));
+		say(Messages.of("compare.fact.holeMade"), key.holeMake().map(Terms::of).orElse(""));
 	}
 
 	private void addCup(EffectiveKey key) {
 		say(Messages.of("compare.fact.cup"), key.cupDiameter());
 		say(Messages.of("compare.fact.cupDepth"), key.cupDepth());
-		say(Messages.of("compare.fact.cupStyle"), key.cupStyle().map(Object::toString).orElse(""));
+		say(Messages.of("compare.fact.cupStyle"), key.cupStyle().map(Terms::of).orElse(""));
 		say(Messages.of("compare.fact.opening"), key.perforation());
-		say(Messages.of("compare.fact.padHeldBy"), key.fastening().map(Object::toString).orElse(""));
-		say(Messages.of("compare.fact.hinge"), key.hinge().map(Object::toString).orElse(""));
+		say(Messages.of("compare.fact.padHeldBy"), key.fastening().map(Terms::of).orElse(""));
+		say(Messages.of("compare.fact.hinge"), key.hinge().map(Terms::of).orElse(""));
 		say(Messages.of("compare.fact.arm"), key.arm());
 		say(Messages.of("compare.fact.rise"), key.rise());
-		say(Messages.of("compare.fact.spring"), key.spring().map(weight -> weight.toPlainString() + " grams").orElse(""));
+		say(Messages.of("compare.fact.spring"), key.spring().map(weight -> Messages.of("weight.grams", Texts.decimal(weight.toPlainString()))).orElse(""));
 	}
 
 	private void add(EffectiveRod rod) {
@@ -158,7 +160,7 @@ final class SystemFacts {
 		say(Messages.of("compare.fact.to"), rod.to());
 		say(Messages.of("compare.fact.angle"), rod.around().map(around -> around.toPlainString() + "°").orElse(""));
 		say(Messages.of("compare.fact.carries"), rod.bearings().stream().flatMap(bearing -> Present.of(bearing.getKey())
-				.map(key -> key.getName() + (bearing.isPinned() ? " pinned" : "")).stream())
+				.map(key -> bearing.isPinned() ? Messages.of("compare.pinned", key.getName()) : key.getName()).stream())
 				.collect(Collectors.joining(", ")));
 	}
 
@@ -171,9 +173,9 @@ final class SystemFacts {
 
 	private static String pressed(Fingering fingering) {
 		String label = fingering.getLabel() == null ? "" : fingering.getLabel() + " ";
-		String purpose = fingering.getPurpose() == Purpose.USUAL ? "" : "(" + fingering.getPurpose().getLiteral() + ") ";
+		String purpose = fingering.getPurpose() == Purpose.USUAL ? "" : "(" + Terms.of(fingering.getPurpose()) + ") ";
 		return label + purpose + fingering.getPresses().stream().flatMap(press -> Present.of(press.getTouch())
-				.map(touch -> (press.isHalf() ? "half " : "") + touch.getName()).stream()).collect(Collectors.joining(" "));
+				.map(touch -> press.isHalf() ? Messages.of("compare.half", touch.getName()) : touch.getName()).stream()).collect(Collectors.joining(" "));
 	}
 
 	private static String touches(List<Touch> touches) {
@@ -192,6 +194,6 @@ final class SystemFacts {
 	}
 
 	private static String millimetres(Length length) {
-		return length.in(LengthUnit.MILLIMETRE, 3).stripTrailingZeros().toPlainString() + " mm";
+		return LengthWords.millimetres(length, 3) + " mm";
 	}
 }

@@ -33,7 +33,9 @@ public record PlanDiagnosis(ServicePlan plan, PadWeights weights, Diagnosis diag
 	 * The diagnosis from notes written as {@link SystemNotes#find} reads them.
 	 *
 	 * @throws UnknownNoteException if the key system cannot play one
-	 * @throws IllegalArgumentException if a note is reported twice, or more than 64 pads are suspect
+	 * A note that was played again is named again; as bad and as good only where pads are weighed by what is heard.
+	 *
+	 * @throws IllegalArgumentException if a note is reported as bad and as good where logic decides, or more than 64 pads are suspect
 	 */
 	public static PlanDiagnosis of(ServicePlan plan, List<String> bad, List<String> good) {
 		SystemNotes notes = new SystemNotes(plan);

@@ -7,6 +7,7 @@ import padwright.engine.drift.Climate;
 import padwright.engine.drift.MaterialRange;
 import padwright.model.Range;
 import padwright.model.stock.Material;
+import padwright.workup.words.Messages;
 
 /** Which constants of a material the way from one climate to another asks for: none that multiplies no difference. */
 record ClimateChange(Climate bench, Climate home) {
@@ -17,10 +18,10 @@ record ClimateChange(Climate bench, Climate home) {
 	List<String> missing(Material material) {
 		List<String> missing = new ArrayList<>();
 		if (warms() && !isKnown(material.getExpands())) {
-			missing.add("expansion");
+			missing.add(Messages.of("drift.expansion"));
 		}
 		if (wets() && !isKnown(material.getSwells())) {
-			missing.add("swelling");
+			missing.add(Messages.of("drift.swelling"));
 		}
 		return missing;
 	}

@@ -14,6 +14,9 @@ import padwright.model.stock.Material;
 import padwright.model.stock.Pad;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.HeightWork;
+import padwright.workup.words.LengthWords;
+import padwright.workup.words.Messages;
+import padwright.workup.words.Terms;
 
 /**
  * The layers in one cup from the floor up: backing disc, full shims, pad. The full shims are those noted, or else what
@@ -41,11 +44,11 @@ record CupLayers(List<Layer> layers, List<UnknownLayer> unknown) {
 		}
 
 		void stack(KeyJob job) {
-			job.fitting().backing().ifPresent(disc -> add("backing", Present.of(disc.getMaterial()),
+			job.fitting().backing().ifPresent(disc -> add(Messages.of("drift.backing"), Present.of(disc.getMaterial()),
 					Lengths.of(disc.getThickness(), disc)));
 			job.fitting().films()
-					.ifPresent(films -> add("full shims", Present.of(films.getMaterial()), fullShims(job)));
-			job.fitting().pad().ifPresentOrElse(this::addPad, () -> unknown.add(new UnknownLayer("pad", "choice")));
+					.ifPresent(films -> add(Messages.of("drift.fullShims"), Present.of(films.getMaterial()), fullShims(job)));
+			job.fitting().pad().ifPresentOrElse(this::addPad, () -> unknown.add(new UnknownLayer(Messages.of("drift.pad"), Messages.of("drift.choice"))));
 		}
 
 		private static Optional<Length> fullShims(KeyJob job) {
@@ -54,25 +57,26 @@ record CupLayers(List<Layer> layers, List<UnknownLayer> unknown) {
 		}
 
 		private void addPad(Pad pad) {
-			pad.getLayers().forEach(layer -> add(layer.getRole().getLiteral(), Present.of(layer.getMaterial()),
+			pad.getLayers().forEach(layer -> add(Terms.of(layer.getRole()), Present.of(layer.getMaterial()),
 					Lengths.of(layer.getThickness(), layer)));
 			Length layered = pad.getLayers().stream()
 					.flatMap(layer -> Lengths.of(layer.getThickness(), layer).stream())
 					.reduce(Length.ZERO, Length::plus);
 			Optional<Length> whole = Lengths.of(pad.getThickness(), pad);
 			whole.map(thickness -> thickness.minus(layered)).filter(rest -> rest.signum() > 0)
-					.ifPresent(rest -> unknown.add(new UnknownLayer(rest + " of the pad", "material")));
+					.ifPresent(rest -> unknown.add(new UnknownLayer(Messages.of("drift.restOfPad", LengthWords.withUnit(rest)), Messages.of("drift.material"))));
 			if (pad.getLayers().isEmpty() && whole.isEmpty()) {
-				unknown.add(new UnknownLayer("pad", List.of("thickness", "material")));
+				unknown.add(new UnknownLayer(Messages.of("drift.pad"),
+						List.of(Messages.of("drift.thickness"), Messages.of("drift.material"))));
 			}
 		}
 
 		private void add(String place, Optional<Material> material, Optional<Length> thickness) {
 			String name = place + material.map(known -> " " + label(known)).orElse("");
 			if (thickness.isEmpty()) {
-				unknown.add(new UnknownLayer(name, "thickness"));
+				unknown.add(new UnknownLayer(name, Messages.of("drift.thickness")));
 			} else if (material.isEmpty()) {
-				unknown.add(new UnknownLayer(name, "material"));
+				unknown.add(new UnknownLayer(name, Messages.of("drift.material")));
 			} else {
 				add(name, material.get(), thickness.get());
 			}

@@ -12,6 +12,7 @@ import padwright.model.plan.Player;
 import padwright.model.plan.Saliva;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.words.Messages;
 
 /**
  * A plan that has a date and names its player.
@@ -26,9 +27,9 @@ public record PastService(ServicePlan plan, LocalDate date, String player) {
 	/** Why a plan is no past service; empty if it is one. */
 	public static Optional<String> obstacle(ServicePlan plan) {
 		if (plan.plan().getDate() == null) {
-			return Optional.of("it has no date");
+			return Optional.of(Messages.of("past.noDate"));
 		}
-		return name(plan).isEmpty() ? Optional.of("it names no player") : Optional.empty();
+		return name(plan).isEmpty() ? Optional.of(Messages.of("past.noPlayer")) : Optional.empty();
 	}
 
 	/** Of a plan without an {@link #obstacle}. */

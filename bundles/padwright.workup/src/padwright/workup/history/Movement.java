@@ -2,14 +2,14 @@ package padwright.workup.history;
 
 import java.time.LocalDate;
 import java.util.Comparator;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
 import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
 import padwright.workup.words.Chance;
-import padwright.workup.words.GapWords;
+import padwright.workup.words.LengthWords;
+import padwright.workup.words.Messages;
 
 /**
  * How the gap under one pad changed from one service to a later one, as far as the readings of both tell: a change is only
@@ -60,11 +60,13 @@ public record Movement(LocalDate left, LocalDate found, Kind kind, Length by, Cl
 
 	/** For example {@code opened by about 0.8 thou, most at 3 (94 %)}. */
 	public String words() {
-		String about = " by about " + GapWords.tenths(by.abs()) + " thou";
+		String amount = LengthWords.roughWithUnit(by.abs());
+		String sure = Chance.of(chance);
 		return switch (kind) {
-		case HELD -> "no change told";
-		case SHIFTED -> (by.signum() > 0 ? "opened" : "closed") + about + " at " + hour + " (" + Chance.of(chance) + ")";
-		default -> kind.name().toLowerCase(Locale.ROOT) + about + ", most at " + hour + " (" + Chance.of(chance) + ")";
+		case HELD -> Messages.of("moved.held");
+		case SHIFTED -> Messages.of(by.signum() > 0 ? "moved.openedAt" : "moved.closedAt", amount, hour, sure);
+		case OPENED -> Messages.of("moved.opened", amount, hour, sure);
+		case CLOSED -> Messages.of("moved.closed", amount, hour, sure);
 		};
 	}
 }

@@ -19,6 +19,7 @@ import padwright.workup.job.Cured;
 import padwright.workup.parts.Labels;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.words.Messages;
+import padwright.workup.words.Terms;
 
 /** What the findings at the instrument as a whole ask for; common practice, no source. */
 final class InstrumentWork {
@@ -57,7 +58,7 @@ final class InstrumentWork {
 
 	private static Recommendation headCork(Inspection seen) {
 		return new Recommendation(seen, PlanPackage.Literals.INSPECTION__HEAD_CORK, Messages.of("work.headCork"),
-				Messages.of("work.headCork." + seen.getHeadCork().getLiteral()), Messages.of("work.headCork.work"),
+				Terms.of(seen.getHeadCork()), Messages.of("work.headCork.work"),
 				Messages.of("work.headCork.reason"));
 	}
 

@@ -8,8 +8,6 @@ import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
 import padwright.engine.clock.ClockHour;
-import padwright.engine.length.Length;
-import padwright.engine.length.LengthUnit;
 import padwright.engine.rim.ProfileSplit;
 import padwright.model.Lengths;
 import padwright.model.plan.KeyService;
@@ -17,6 +15,7 @@ import padwright.model.plan.PlanPackage;
 import padwright.model.systems.EffectiveKey;
 import padwright.workup.service.Bed;
 import padwright.workup.service.KeyJob;
+import padwright.workup.words.LengthWords;
 import padwright.workup.words.Messages;
 
 /** What the findings at one key ask for; common practice, no source. */
@@ -75,24 +74,20 @@ final class KeyWork {
 	private void addEmptyCup(ProfileSplit split) {
 		if (split.tilt().fromTightToOpen().isLongerThan(EmptyCup.MOST_UNEVEN)) {
 			add(PlanPackage.Literals.KEY_SERVICE__EMPTY,
-					Messages.of("work.leans", thou(split.tilt().fromTightToOpen()), split.tilt().openHours().get(0)),
+					Messages.of("work.leans", LengthWords.roughWithUnit(split.tilt().fromTightToOpen()), split.tilt().openHours().get(0)),
 					Messages.of("work.leans.work"), Messages.of("work.leans.reason"));
 		}
 		if (split.saddle().fromTightToOpen().isLongerThan(EmptyCup.MOST_UNEVEN)) {
 			add(PlanPackage.Literals.KEY_SERVICE__EMPTY,
-					Messages.of("work.saddle", thou(split.saddle().fromTightToOpen()),
+					Messages.of("work.saddle", LengthWords.roughWithUnit(split.saddle().fromTightToOpen()),
 							split.saddle().openHours().stream().map(ClockHour::toString)
 									.reduce((some, more) -> Messages.of("words.and", some, more)).orElse("")),
 					Messages.of("work.saddle.work"), Messages.of("work.saddle.reason"));
 		}
 		Optional<Bed> missed = job.plan().bed().filter(bed -> !bed.holds(split.height()));
 		missed.ifPresent(bed -> add(PlanPackage.Literals.KEY_SERVICE__EMPTY,
-				Messages.of("work.bed", thou(split.height())), Messages.of("work.bed.work", bed.least(), bed.most()),
+				Messages.of("work.bed", LengthWords.roughWithUnit(split.height())), Messages.of("work.bed.work", bed.least(), bed.most()),
 				Messages.of("work.bed.reason")));
-	}
-
-	private static String thou(Length length) {
-		return length.in(LengthUnit.THOU, 1).toPlainString() + " thou";
 	}
 
 	private void add(EStructuralFeature feature, String found, String what, String reason) {

@@ -10,6 +10,7 @@ import padwright.workup.service.KeyJob;
 import padwright.workup.service.KeyRim;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.PadEvidence;
+import padwright.workup.words.Messages;
 
 /**
  * The pads of a plan as its rounds found them.
@@ -46,9 +47,9 @@ public record FeltPads(List<FeltPad> pads, List<LeftOut> leftOut) {
 		private void add(KeyJob job) {
 			Optional<KeyRim> rim = job.key().flatMap(KeyRim::of);
 			if (rim.isEmpty()) {
-				leftOut.add(new LeftOut(job.name(), "the key system says no hole, or none wider than its rim"));
+				leftOut.add(new LeftOut(job.name(), Messages.of("leak.noHole")));
 			} else if (job.lastRound().isEmpty()) {
-				leftOut.add(new LeftOut(job.name(), "not felt yet"));
+				leftOut.add(new LeftOut(job.name(), Messages.of("leak.notFelt")));
 			} else {
 				PadEvidence.of(job, why -> leftOut.add(new LeftOut(job.name(), why)))
 						.ifPresent(evidence -> pads.add(new FeltPad(job, rim.get(), evidence)));

@@ -7,6 +7,9 @@ import java.util.Optional;
 import padwright.model.Present;
 import padwright.model.keysystem.Adjuster;
 import padwright.model.keysystem.Coupling;
+import padwright.workup.words.Messages;
+import padwright.workup.words.Terms;
+import padwright.workup.words.Texts;
 
 /** What sets a coupling, and when it holds, in words. */
 public final class CouplingWords {
@@ -18,18 +21,19 @@ public final class CouplingWords {
 	public static String of(Coupling coupling) {
 		List<String> words = new ArrayList<>();
 		Optional.ofNullable(coupling.getAdjuster()).ifPresent(adjuster -> words.add(of(adjuster)));
-		Optional.ofNullable(coupling.getRatio()).ifPresent(ratio -> words.add("ratio " + ratio.toPlainString()));
-		Optional.ofNullable(coupling.getPlay()).ifPresent(play -> words.add("play " + play));
-		Present.of(coupling.getCondition()).ifPresent(key -> words.add("when " + key.getName()
-				+ (coupling.isUnpressed() ? " is not pressed" : " is pressed")));
+		Optional.ofNullable(coupling.getRatio()).ifPresent(ratio -> words.add(Messages.of("coupling.ratio", Texts.decimal(ratio.toPlainString()))));
+		Optional.ofNullable(coupling.getPlay()).ifPresent(play -> words.add(Messages.of("coupling.play", Texts.decimal(play.toString()))));
+		Present.of(coupling.getCondition()).ifPresent(key -> words.add(
+				Messages.of(coupling.isUnpressed() ? "coupling.unless" : "coupling.when", key.getName())));
 		return String.join(", ", words);
 	}
 
 	/** As in {@code screw UNM 1.00}. */
 	public static String of(Adjuster adjuster) {
-		StringBuilder words = new StringBuilder(adjuster.getKind().getLiteral());
+		StringBuilder words = new StringBuilder(Terms.of(adjuster.getKind()));
 		Optional.ofNullable(adjuster.getThread()).ifPresent(thread -> words.append(' ').append(thread));
-		Optional.ofNullable(adjuster.getPitch()).ifPresent(pitch -> words.append(" of pitch ").append(pitch));
+		Optional.ofNullable(adjuster.getPitch()).ifPresent(pitch -> words.append(' ')
+				.append(Messages.of("coupling.pitch", Texts.decimal(pitch.toString()))));
 		return words.toString();
 	}
 }

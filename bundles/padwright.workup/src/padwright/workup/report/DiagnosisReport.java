@@ -78,7 +78,10 @@ public final class DiagnosisReport {
 	}
 
 	private String next(NextNote next) {
-		return Messages.of("report.diagnosis.try", next.note().note(), Figures.percent(next.chanceBad()));
+		String note = next.note().note();
+		String chance = Figures.percent(next.chanceBad());
+		return diagnosis.notes().has(note) ? Messages.of("report.diagnosis.again", note, chance)
+				: Messages.of("report.diagnosis.try", note, chance);
 	}
 
 	private String noNext() {

@@ -7,6 +7,7 @@ import java.util.List;
 import padwright.workup.forecast.AgedPads;
 import padwright.workup.forecast.PlayerForecast;
 import padwright.workup.forecast.ShopForecast;
+import padwright.workup.words.Days;
 import padwright.workup.words.Messages;
 
 /** Pads that players will tear, and materials past their age. */
@@ -38,7 +39,7 @@ public final class ForecastReport {
 				String.valueOf(player.tornBefore()), String.valueOf(player.torn()),
 				Figures.number(player.forecast().expected(), 1),
 				Messages.of("report.fromTo", player.forecast().low(), player.forecast().high()),
-				player.nextService().toString()));
+				Days.of(player.nextService())));
 		return table.table();
 	}
 
@@ -55,8 +56,8 @@ public final class ForecastReport {
 	}
 
 	private static void row(AgedPads pads, LocalDate today, ReportTable.Maker table) {
-		table.row(pads.instrument(), pads.player(), pads.material().material(), pads.material().fitted().toString(),
-				pads.material().due().toString(), pads.material().isOverdue(today) ? Messages.of("report.past")
+		table.row(pads.instrument(), pads.player(), pads.material().material(), Days.of(pads.material().fitted()),
+				Days.of(pads.material().due()), pads.material().isOverdue(today) ? Messages.of("report.past")
 						: Messages.of("report.forecast.inDays", pads.material().daysLeft(today)),
 				String.join(" ", pads.keys()));
 	}

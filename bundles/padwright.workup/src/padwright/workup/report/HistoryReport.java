@@ -16,7 +16,9 @@ import padwright.workup.history.KeyHistory;
 import padwright.workup.history.ShopHistory;
 import padwright.workup.history.Trend;
 import padwright.workup.words.Chance;
+import padwright.workup.words.Days;
 import padwright.workup.words.Messages;
+import padwright.workup.words.Texts;
 
 /** What became of pads over the years. */
 public final class HistoryReport {
@@ -58,11 +60,11 @@ public final class HistoryReport {
 	}
 
 	private static String day(Optional<LocalDate> day) {
-		return day.map(LocalDate::toString).orElse(NOTHING);
+		return day.map(Days::of).orElse(NOTHING);
 	}
 
 	private static String days(List<LocalDate> days) {
-		return days.isEmpty() ? NOTHING : days.stream().map(LocalDate::toString).collect(Collectors.joining(" "));
+		return days.isEmpty() ? NOTHING : days.stream().map(Days::of).collect(Collectors.joining(" "));
 	}
 
 	private static String moved(KeyHistory key) {
@@ -80,7 +82,7 @@ public final class HistoryReport {
 		ReportTable.Maker table = new ReportTable.Maker("").words(Messages.of("report.player"),
 				Messages.of("report.nextService"), "").figures(Messages.of("report.history.expected"))
 				.words(Messages.of("report.interval"));
-		history.forecast().players().forEach(player -> table.row(player.player(), player.nextService().toString(),
+		history.forecast().players().forEach(player -> table.row(player.player(), Days.of(player.nextService()),
 				player.nextService().isBefore(history.forecast().today()) ? Messages.of("report.past") : "",
 				Figures.number(player.forecast().expected(), 1), Messages.of("report.history.intervalAt",
 						player.forecast().low(), player.forecast().high(), Figures.percent(PlayerForecast.COVERAGE))));
@@ -115,6 +117,6 @@ public final class HistoryReport {
 	}
 
 	private static String lambda(double lambda) {
-		return String.format(Locale.ROOT, "%.2g", lambda);
+		return Texts.decimal(String.format(Locale.ROOT, "%.2g", lambda));
 	}
 }

@@ -13,6 +13,7 @@ import padwright.workup.money.InvoiceNumbers;
 import padwright.workup.money.PlanMoney;
 import padwright.workup.money.Sum;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.words.Days;
 import padwright.workup.words.Messages;
 
 /** Estimates and invoices of one plan, or the invoices of a shop by number. */
@@ -98,7 +99,7 @@ public final class MoneyReport {
 			BigDecimal net = Sum.of(invoice.getItems());
 			BigDecimal tax = Sum.tax(net, money.taxPercent());
 			table.ofPlan(money.plan().plan().getName(), String.valueOf(number),
-					invoice.getDate() == null ? "" : invoice.getDate().toString(), money.plan().plan().getName(),
+					invoice.getDate() == null ? "" : Days.of(invoice.getDate()), money.plan().plan().getName(),
 					Figures.money(net), Figures.money(tax), Figures.money(net.add(tax)));
 		});
 	}

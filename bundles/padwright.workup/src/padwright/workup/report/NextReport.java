@@ -5,6 +5,7 @@ import java.util.List;
 
 import padwright.workup.next.NextStep;
 import padwright.workup.next.NextSteps;
+import padwright.workup.words.Days;
 import padwright.workup.words.Messages;
 
 /** What is next, as a board: what can be done on the day first, then what waits. */
@@ -47,7 +48,7 @@ public final class NextReport {
 
 	private static void row(NextStep step, LocalDate today, ReportTable.Maker table) {
 		table.ofPlan(step.plan(), step.due().map(day -> step.isLate(today) ? Messages.of("report.next.late", day)
-				: day.toString()).orElse(""), step.instrument(), step.player(), step.stage(), step.told(), step.keys(),
-				step.from().map(LocalDate::toString).orElse(""), step.hand().orElse(""));
+				: Days.of(day)).orElse(""), step.instrument(), step.player(), step.stage(), step.told(), step.keys(),
+				step.from().map(Days::of).orElse(""), step.hand().orElse(""));
 	}
 }

@@ -3,20 +3,13 @@ package padwright.workup.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-import padwright.model.plan.Arrival;
-import padwright.model.plan.InternalNote;
-import padwright.model.plan.Invoice;
-import padwright.model.plan.MechanismNote;
 import padwright.model.plan.Plan;
-import padwright.model.plan.Waiting;
 import padwright.model.systems.EffectiveSystem;
-import padwright.workup.job.JobRecord;
-import padwright.workup.job.WaitWords;
 import padwright.workup.parts.Labels;
+import padwright.workup.words.Days;
 import padwright.workup.words.Messages;
 
 /** The plans of a shop in which something is said: a serial, a player, an instrument, a day, a finding. */
@@ -28,16 +21,16 @@ public final class SearchReport {
 	/**
 	 * A plan that is searched.
 	 *
-	 * @param findings what is to be put right in it, in words
+	 * @param lines what is to be put right in it and the lines of its diary, each in words
 	 */
-	public record Searched(Plan plan, List<String> findings) {
+	public record Searched(Plan plan, List<String> lines) {
 
 		public Searched {
-			findings = List.copyOf(findings);
+			lines = List.copyOf(lines);
 		}
 	}
 
-	/** A row for each plan that says every word of {@code sought}, and one for each of its findings and of the texts of its diary that does. */
+	/** A row for each plan that says every word of {@code sought}, and one for each of its lines that does. */
 	public static Report of(List<Searched> plans, String sought) {
 		List<String> words = Stream.of(sought.strip().toLowerCase(Locale.ROOT).split("\\s+")).toList();
 		ReportTable.Maker table = new ReportTable.Maker("").words(Messages.of("report.plan"),
@@ -45,34 +38,22 @@ public final class SearchReport {
 				Messages.of("report.date"), Messages.of("report.search.finding"));
 		for (Searched searched : plans) {
 			List<String> facts = facts(searched.plan());
-			List<String> found = Stream.concat(searched.findings().stream(), diary(searched.plan()).stream())
-					.filter(finding -> says(Stream.concat(facts.stream(), Stream.of(finding)).toList(), words)).toList();
+			List<String> found = searched.lines().stream()
+					.filter(line -> says(Stream.concat(facts.stream(), Stream.of(line)).toList(), words)).toList();
 			if (says(facts, words)) {
 				row(table, facts, "");
 			}
-			found.stream().filter(finding -> says(List.of(finding), words) || !says(facts, words))
-					.forEach(finding -> row(table, facts, finding));
+			found.stream().filter(line -> says(List.of(line), words) || !says(facts, words))
+					.forEach(line -> row(table, facts, line));
 		}
 		ReportTable made = table.table();
 		return new Report(Messages.of("report.search.title", sought.strip()),
 				List.of(Messages.of("report.search.lead", sought.strip(), made.rows().size(), plans.size())), List.of(made));
 	}
 
-	/** What the diary says in the shop's own words, and the numbers of invoices. */
-	private static List<String> diary(Plan plan) {
-		JobRecord record = JobRecord.of(plan);
-		List<String> texts = new ArrayList<>();
-		record.all(Arrival.class).stream().map(Arrival::getComplaint).filter(Objects::nonNull).forEach(texts::add);
-		record.all(Waiting.class).stream().map(WaitWords::of).forEach(texts::add);
-		record.all(MechanismNote.class).stream().map(MechanismNote::getText).filter(Objects::nonNull).forEach(texts::add);
-		record.all(InternalNote.class).stream().map(InternalNote::getText).filter(Objects::nonNull).forEach(texts::add);
-		record.all(Invoice.class).forEach(invoice -> texts.add(Messages.of("report.money.invoice", invoice.getNumber())));
-		return texts;
-	}
-
-	private static void row(ReportTable.Maker table, List<String> facts, String finding) {
+	private static void row(ReportTable.Maker table, List<String> facts, String line) {
 		List<String> cells = new ArrayList<>(facts);
-		cells.add(finding);
+		cells.add(line);
 		table.ofPlan(facts.get(0), cells.toArray(String[]::new));
 	}
 
@@ -81,7 +62,7 @@ public final class SearchReport {
 				EffectiveSystem.lineage(plan.getSystem()).stream().reduce((outer, inner) -> inner).map(Labels::of).orElse(""),
 				said(plan.getSerial()),
 				Optional.ofNullable(plan.getPlayer()).map(player -> said(player.getName())).orElse(""),
-				plan.getDate() == null ? "" : plan.getDate().toString());
+				plan.getDate() == null ? "" : Days.of(plan.getDate()));
 	}
 
 	private static String said(String text) {

@@ -14,6 +14,7 @@ import padwright.workup.sound.ScaleSound;
 import padwright.workup.sound.SystemSound;
 import padwright.workup.sound.ToneSound;
 import padwright.workup.words.Messages;
+import padwright.workup.words.Terms;
 
 /** How the notes of a system sound, how even they are, and what the sizes of its holes do to them. */
 public final class SoundReport {
@@ -78,12 +79,7 @@ public final class SoundReport {
 	}
 
 	private static String purpose(ToneSound note) {
-		return switch (note.tone().fingering().fingering().getPurpose()) {
-		case USUAL -> Messages.of("report.sound.usual");
-		case ALTERNATE -> Messages.of("report.sound.alternate");
-		case TRILL -> Messages.of("report.sound.trill");
-		case OTHER -> Messages.of("report.sound.other");
-		};
+		return Terms.of(note.tone().fingering().fingering().getPurpose());
 	}
 
 	private ReportTable octaves() {

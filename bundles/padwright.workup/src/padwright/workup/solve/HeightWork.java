@@ -17,8 +17,9 @@ import padwright.model.stock.Backing;
 import padwright.model.stocks.PadFigures;
 import padwright.workup.checks.Severity;
 import padwright.workup.service.KeyJob;
-import padwright.workup.words.GapWords;
+import padwright.workup.words.LengthWords;
 import padwright.workup.words.Messages;
+import padwright.workup.words.RoughSum;
 
 /**
  * What the full shims under one pad have to sum to. Where the depth of the cup and the thickness of the pad are known,
@@ -74,6 +75,17 @@ public final class HeightWork {
 		return equation;
 	}
 
+	/** The parts of the target and the target, no finer than they are known; disc and pad below zero. */
+	public RoughSum shown() {
+		return RoughSum.of(equation.map(parts -> List.of(parts.cupDepth(), parts.emptyGap(), parts.seat(),
+				parts.backing().negated(), parts.pad().negated())).orElseGet(() -> List.of(target)));
+	}
+
+	/** By how much full shims are too high, or below zero too low, as it is shown beside {@link #shown()}. */
+	public Length shownError(Length stack) {
+		return stack.minus(shown().sum());
+	}
+
 	/** What the target rests on, in words. */
 	public String basis() {
 		return equation.isEmpty() ? Messages.of("basis.gap")
@@ -110,9 +122,9 @@ public final class HeightWork {
 		HeightTolerance off = tolerance();
 		return off.worstCase().signum() == 0 ? Optional.empty()
 				: Optional.of(off.worstCase().equals(off.rootSumSquare())
-						? Messages.of("height.tolerance.one", GapWords.tenths(off.worstCase()))
-						: Messages.of("height.tolerance", GapWords.tenths(off.worstCase()),
-								GapWords.tenths(off.rootSumSquare())));
+						? Messages.of("height.tolerance.one", LengthWords.roughWithUnit(off.worstCase()))
+						: Messages.of("height.tolerance", LengthWords.roughWithUnit(off.worstCase()),
+								LengthWords.rough(off.rootSumSquare())));
 	}
 
 	/** Whether the pad's own thickness was measured. */

@@ -112,18 +112,18 @@ public final class PlanSolver {
 			return Optional.empty();
 		}
 		if (work.get().target().signum() < 0) {
-			unsolved.add(Messages.of("unsolved.noRoom", work.get().target().abs()));
+			unsolved.add(Messages.of("unsolved.noRoom", work.get().shown().sum().abs()));
 			return Optional.empty();
 		}
 		Optional<HeightAnswer> answer = work.get().solution(films.supply(film))
 				.map(solution -> new HeightAnswer(work.get(), solution));
 		if (answer.isEmpty()) {
-			unsolved.add(Messages.of("unsolved.beyond", work.get().target()));
+			unsolved.add(Messages.of("unsolved.beyond", work.get().shown().sum()));
 		} else if (films.supply(film).stream().allMatch(supply -> supply.pieces() == 0)) {
 			unsolved.add(Messages.of("unsolved.filmOutHeight", film.getName()));
 		} else if (!answer.get().reachesHeight()) {
-			unsolved.add(Messages.of("unsolved.notToHeight", answer.get().solution().error().abs(),
-					work.get().target()));
+			unsolved.add(Messages.of("unsolved.notToHeight", work.get().shownError(answer.get().solution().sum()).abs(),
+					work.get().shown().sum()));
 		}
 		return answer;
 	}

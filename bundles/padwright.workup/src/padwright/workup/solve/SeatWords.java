@@ -22,7 +22,10 @@ import padwright.model.systems.EffectiveKey;
 import padwright.workup.service.KeyJob;
 import padwright.workup.words.Chance;
 import padwright.workup.words.GapWords;
+import padwright.workup.words.LengthWords;
 import padwright.workup.words.Messages;
+import padwright.workup.words.PieceWords;
+import padwright.workup.words.ShownUnit;
 
 /** What brings a pad to its seat, how sure it is and what would make it surer, in words. */
 public final class SeatWords {
@@ -57,31 +60,31 @@ public final class SeatWords {
 				.flatMap(lines -> lines).toList();
 	}
 
-	/** What is to be done, as it is written in a plan; {@code none} for nothing. */
+	/** What is to be done; {@code none} for nothing. */
 	public static String toDo(SeatAnswer seat) {
 		List<String> parts = new ArrayList<>();
 		if (seat.fullShims().signum() != 0) {
 			parts.add(Messages.of("seat.full", signed(seat.fullShims())));
 		}
-		seat.takeOut().forEach(piece -> parts.add(Messages.of("seat.out", piece)));
-		seat.place().forEach(piece -> parts.add(piece.toString()));
+		seat.takeOut().forEach(piece -> parts.add(Messages.of("seat.out", PieceWords.of(piece))));
+		seat.place().forEach(piece -> parts.add(PieceWords.of(piece)));
 		return parts.isEmpty() ? Messages.of("seat.none") : String.join(", ", parts);
 	}
 
-	/** With its sign, in thou. */
+	/** With its sign, in the unit that is shown and without it. */
 	public static String signed(Length change) {
-		return (change.signum() > 0 ? "+" : "-") + GapWords.tenths(change.abs());
+		return (change.signum() > 0 ? "+" : "-") + LengthWords.figure(change.abs());
 	}
 
 	/** How the full shims are changed, where one is exchanged for others; nothing else. */
 	public static Optional<String> swap(LevelAnswer answer) {
 		FullShims.Swap swap = answer.swap();
 		return swap.out().isEmpty() || swap.in().isEmpty() ? Optional.empty()
-				: Optional.of(Messages.of("seat.swap", thou(swap.in()), thou(swap.out())));
+				: Optional.of(Messages.of("seat.swap", together(swap.in()), together(swap.out())));
 	}
 
-	private static String thou(List<Length> films) {
-		return films.stream().map(GapWords::tenths).collect(Collectors.joining(" + "));
+	private static String together(List<Length> films) {
+		return films.stream().map(LengthWords::figure).collect(Collectors.joining(" + ")) + " " + ShownUnit.symbol();
 	}
 
 	private Optional<String> heldOff() {
@@ -147,7 +150,7 @@ public final class SeatWords {
 	public static String doubted(DoubtedReading doubt) {
 		FeltReading felt = doubt.reading();
 		return felt.drags() ? Messages.of("seat.doubtedDrag", felt.hour(), doubt.round() + 1)
-				: Messages.of("seat.doubted", GapWords.tenths(felt.above()), felt.hour(), doubt.round() + 1);
+				: Messages.of("seat.doubted", LengthWords.withUnit(felt.above()), felt.hour(), doubt.round() + 1);
 	}
 
 	private Stream<String> limit() {

@@ -19,6 +19,8 @@ public record SizeChange(Merged<?, ?> part, Size size, Length by) {
 		/** Of a hole, inside. */
 		DIAMETER,
 		/** Of the joint with the open end. */
-		LENGTH
+		LENGTH,
+		/** Of the last place at which the bore of that joint is measured. */
+		BORE_END
 	}
 }

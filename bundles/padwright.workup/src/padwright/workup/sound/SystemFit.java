@@ -31,6 +31,8 @@ public final class SystemFit {
 	/** What a bench can keep to. */
 	private static final long ROUNDED_NANOMETRES = 10_000;
 	private static final double NANOMETRES = 1e9;
+	/** Of bore that is left between the last place at which it is measured and its end, in m. */
+	private static final double LEAST_PIECE = 1e-4;
 
 	private final SystemSound system;
 	private final FitRoom room;
@@ -46,8 +48,10 @@ public final class SystemFit {
 				.filter(note -> note.octave() <= room.octaves() && note.sound().played().isPresent())
 				.map(note -> note.tone().note()).toList();
 		layout.holes().stream().filter(this::sounds).forEach(this::free);
-		double end = layout.bore().get(layout.bore().size() - 1).place();
-		add(end(), end - metres(room.move()), end + metres(room.move()));
+		int last = layout.bore().size() - 1;
+		double end = layout.bore().get(last).place();
+		add(end(), Math.max(end - metres(room.move()), layout.bore().get(last - 1).place() + LEAST_PIECE),
+				end + metres(room.move()));
 	}
 
 	/**
@@ -109,18 +113,25 @@ public final class SystemFit {
 		fit.changes().forEach((dimension, metres) -> {
 			Length by = new Length(Math.round(metres * NANOMETRES / ROUNDED_NANOMETRES) * ROUNDED_NANOMETRES);
 			if (by.signum() != 0) {
-				changes.add(change(dimension, by));
+				changes.addAll(dimension.equals(end()) ? ofTheEnd(by) : List.of(change(dimension, by)));
 			}
 		});
 		return changes;
 	}
 
+	/** A bore that is measured to the end of its joint goes with it. */
+	private List<SizeChange> ofTheEnd(Length by) {
+		EffectiveJoint joint = system.mechanism().system().joints().stream().reduce((upper, lower) -> lower).orElseThrow();
+		Length was = joint.length().orElseThrow();
+		SizeChange longer = new SizeChange(joint, SizeChange.Size.LENGTH, by);
+		return joint.bore().get(joint.bore().size() - 1).position()
+				.filter(was::equals)
+				.map(place -> List.of(longer, new SizeChange(joint, SizeChange.Size.BORE_END, by)))
+				.orElse(List.of(longer));
+	}
+
 	private SizeChange change(Dimension dimension, Length by) {
 		SystemMechanism mechanism = system.mechanism();
-		if (dimension.equals(end())) {
-			EffectiveJoint last = mechanism.system().joints().stream().reduce((upper, lower) -> lower).orElseThrow();
-			return new SizeChange(last, SizeChange.Size.LENGTH, by);
-		}
 		SystemHole hole = mechanism.holes().stream().filter(each -> each.name().equals(dimension.name())).findFirst()
 				.orElseThrow();
 		Optional<Merged<?, ?>> own = mechanism.definition(hole).map(written -> written);

@@ -14,7 +14,12 @@ public final class ClockWords {
 	private ClockWords() {
 	}
 
-	/** What 12 o'clock looks at, by the innermost system that says; the hinge if none does. */
+	/** What 12 o'clock looks at, in the language of the reader. */
+	public static String inWords(KeySystem system) {
+		return Messages.of("term.ClockReference." + twelveLooksAt(system));
+	}
+
+	/** What 12 o'clock looks at, as the grammar calls it, by the innermost system that says; the hinge if none does. */
 	public static String twelveLooksAt(KeySystem system) {
 		return EffectiveSystem.lineage(system).stream().map(KeySystem::getClock).flatMap(Stream::ofNullable)
 				.reduce((outer, inner) -> inner).map(ClockConvention::getReference)

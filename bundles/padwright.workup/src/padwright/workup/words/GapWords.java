@@ -1,21 +1,13 @@
 package padwright.workup.words;
 
-import java.math.BigDecimal;
-
 import padwright.engine.clock.ClockHour;
 import padwright.engine.evidence.GapBand;
 import padwright.engine.length.Length;
-import padwright.engine.length.LengthUnit;
 
-/** Gaps that are known within a range, in tenths of a thou: feelers tell no more. */
+/** Gaps that are known within a range, to about a tenth of a thou: feelers tell no more. */
 public final class GapWords {
 
 	private GapWords() {
-	}
-
-	/** For example {@code 1.3}. */
-	public static String tenths(Length length) {
-		return length.in(LengthUnit.THOU, 1).stripTrailingZeros().toPlainString();
 	}
 
 	/** The range at an hour, as in {@code 0.6 to 1.3 thou}; {@code up to 0.5 thou} where it begins at nothing. */
@@ -25,10 +17,21 @@ public final class GapWords {
 
 	/** As {@link #range(GapBand, ClockHour)}. */
 	public static String range(Length low, Length high) {
-		if (tenths(low).equals(tenths(high))) {
-			return Messages.of("gap.about", tenths(low));
+		String from = LengthWords.rough(low);
+		String to = LengthWords.rough(high);
+		if (from.equals(to)) {
+			return about(low);
 		}
-		boolean isOpen = low.in(LengthUnit.THOU, 1).compareTo(BigDecimal.ZERO) > 0;
-		return isOpen ? Messages.of("gap.range", tenths(low), tenths(high)) : Messages.of("gap.upTo", tenths(high));
+		return isNothing(from) ? Messages.of("gap.upTo", to, ShownUnit.symbol())
+				: Messages.of("gap.range", from, to, ShownUnit.symbol());
+	}
+
+	/** As in {@code about 0.6 thou}. */
+	public static String about(Length gap) {
+		return Messages.of("gap.about", LengthWords.rough(gap), ShownUnit.symbol());
+	}
+
+	private static boolean isNothing(String figure) {
+		return figure.chars().noneMatch(sign -> sign >= '1' && sign <= '9');
 	}
 }

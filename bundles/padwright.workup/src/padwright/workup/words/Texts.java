@@ -2,6 +2,7 @@ package padwright.workup.words;
 
 import java.text.DecimalFormatSymbols;
 import java.text.MessageFormat;
+import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
@@ -12,6 +13,9 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+
+import padwright.engine.clock.ClockHour;
+import padwright.engine.length.Length;
 
 /**
  * The texts of a bundle in the language in which the program speaks just now, {@link java.util.Locale.Category#DISPLAY}. English
@@ -50,14 +54,24 @@ public final class Texts {
 	}
 
 	/**
-	 * A text by its key, with {@code arguments} as they print themselves in the places of {@code {0}} and so on, so that
-	 * figures are the same in every language.
+	 * A text by its key, with {@code arguments} in the places of {@code {0}} and so on: lengths, hours and days as they are written
+	 * for people, all else as it prints itself.
 	 *
 	 * @throws MissingResourceException if there is no such text
 	 */
 	public String of(String key, Object... arguments) {
-		Object[] printed = Stream.of(arguments).map(String::valueOf).toArray();
+		Object[] printed = Stream.of(arguments).map(Texts::printed).toArray();
 		return new MessageFormat(spoken().getString(key), Locale.ROOT).format(printed);
+	}
+
+	private static String printed(Object argument) {
+		if (argument instanceof Length length) {
+			return LengthWords.exact(length);
+		}
+		if (argument instanceof ClockHour hour) {
+			return decimal(hour.toString());
+		}
+		return argument instanceof LocalDate day ? Days.of(day) : String.valueOf(argument);
 	}
 
 	/** A text without arguments, if there is one. */

@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 
+import org.eclipse.lsp4j.DidChangeConfigurationParams;
 import org.eclipse.lsp4j.Hover;
 import org.eclipse.lsp4j.HoverParams;
 import org.eclipse.lsp4j.InlayHint;
@@ -53,8 +55,8 @@ class HoverTest {
 	@Test
 	void tellsTheHeightWithItsFigures() throws Exception {
 		String told = told(plan, Texts.start(PLAN, "stack"));
-		assertTrue(told.contains("depth 116.54 + gap 15 + sinks 2 − backing disc 20 − pad 98 = 15.54 thou"), told);
-		assertTrue(told.contains("sums to 7.5 thou, 8.04 thou too low"), told);
+		assertTrue(told.contains("depth 116.5 + gap 15 + sinks 2 − backing disc 20 − pad 98 = 15.5 thou"), told);
+		assertTrue(told.contains("sums to 7.5 thou, 8 thou too low"), told);
 	}
 
 	@Test
@@ -109,7 +111,7 @@ class HoverTest {
 		assertEquals(List.of(2, 3, 4), hints.stream().map(hint -> hint.getPosition().getLine()).toList());
 		assertEquals("4 hours: a saddle open at 1.5 reads flat", hints.get(0).getLabel().getLeft());
 		String row = hints.get(1).getLabel().getLeft();
-		assertTrue(row.startsWith("Σ 7.5 thou, 8.04 thou too low, level ") && row.contains(" → "), row);
+		assertTrue(row.startsWith("Σ 7.5 thou, 8 thou too low, level ") && row.contains(" → "), row);
 		assertTrue(hints.get(2).getLabel().getLeft().matches("level \\d\\d %"), hints.get(2).toString());
 		assertEquals(Texts.end(PLAN, "from 8 to 10"), hints.get(1).getPosition());
 	}
@@ -118,6 +120,29 @@ class HoverTest {
 	void figuresAreAskedForAgainWhenTheStockChanges() throws Exception {
 		editor.type(stock, Files.readString(stock).replace("sinks 2 thou", "sinks 3 thou"));
 		editor.client().awaitRefreshedHints();
+	}
+
+	@Test
+	void hoversHintsAndFindingsAreInTheUnitThatTheEditorWants() throws Exception {
+		settings("mm");
+		try {
+			editor.client().awaitRefreshedHints();
+			Range all = new Range(new Position(0, 0), new Position(99, 0));
+			String row = editor.get(editor.server().getTextDocumentService()
+					.inlayHint(new InlayHintParams(Connection.document(plan), all))).get(1).getLabel().getLeft();
+			assertTrue(row.startsWith("Σ 0.1905 mm, 0.2045 mm too low, level "), row);
+			String told = told(plan, Texts.start(PLAN, "stack"));
+			assertTrue(told.contains("depth 2.96 + gap 0.381 + sinks 0.051 − backing disc 0.508 − pad 2.489 = 0.395 mm"), told);
+			editor.client().diagnostics(Connection.uri(plan), found -> found.stream()
+					.anyMatch(each -> each.getMessage().getLeft().contains("sum to 0.1905 mm, 0.2045 mm too low")));
+		} finally {
+			settings("thou");
+		}
+	}
+
+	private void settings(String unit) {
+		editor.server().getWorkspaceService().didChangeConfiguration(new DidChangeConfigurationParams(
+				Map.of("padwright", Map.of("unit", unit))));
 	}
 
 	private String told(Path file, Position position) throws Exception {

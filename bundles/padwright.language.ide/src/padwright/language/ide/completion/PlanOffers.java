@@ -13,7 +13,6 @@ import org.eclipse.xtext.nodemodel.ILeafNode;
 import padwright.engine.clock.ClockHour;
 import padwright.engine.film.FilmSupply;
 import padwright.engine.length.LengthUnit;
-import padwright.language.ide.facts.Figures;
 import padwright.language.ide.facts.Rows;
 import padwright.language.ide.words.Messages;
 import padwright.model.FeelerReading;
@@ -26,6 +25,7 @@ import padwright.model.plan.ThicknessRow;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.FilmInCup;
 import padwright.workup.solve.FilmStore;
+import padwright.workup.words.LengthWords;
 
 /** The numbers that can stand in the rows of a plan. */
 final class PlanOffers {
@@ -129,7 +129,7 @@ final class PlanOffers {
 		LengthUnit unit = round == null ? Lengths.documentUnit(job.service()) : Lengths.unit(round.getUnit(), round);
 		return Stream.concat(drags(job, hour),
 				job.plan().feelers().stream().flatMap(leaf -> LengthText.number(leaf, unit)
-						.map(number -> Offer.of(number, Messages.of("offer.free", Figures.thou(leaf), hour))).stream()))
+						.map(number -> Offer.of(number, Messages.of("offer.free", LengthWords.withUnit(leaf), hour))).stream()))
 				.toList();
 	}
 }

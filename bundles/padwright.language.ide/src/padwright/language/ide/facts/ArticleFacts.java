@@ -21,6 +21,9 @@ import padwright.model.stock.Pad;
 import padwright.model.stock.Backing;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.FilmStore;
+import padwright.workup.words.LengthWords;
+import padwright.workup.words.ShownUnit;
+import padwright.workup.words.Texts;
 
 /** What the stock says about an article or a material, in words. */
 public final class ArticleFacts {
@@ -55,8 +58,8 @@ public final class ArticleFacts {
 	}
 
 	private static String supply(FilmStore store) {
-		return store.supply().stream().map(film -> Figures.number(film.thickness()) + count(film))
-				.collect(Collectors.joining(", ")) + " thou";
+		return store.supply().stream().map(film -> LengthWords.figure(film.thickness()) + count(film))
+				.collect(Collectors.joining(", ")) + " " + ShownUnit.symbol();
 	}
 
 	/** How many blanks there are, as in {@code × 12}; nothing where they are not counted. */
@@ -101,7 +104,7 @@ public final class ArticleFacts {
 
 	private static void number(String key, Object number, List<String> parts) {
 		if (number != null) {
-			parts.add(Messages.of(key, number instanceof BigDecimal decimal ? decimal.toPlainString() : number));
+			parts.add(Messages.of(key, number instanceof BigDecimal decimal ? Texts.decimal(decimal.toPlainString()) : number));
 		}
 	}
 

@@ -12,6 +12,7 @@ import padwright.model.keysystem.Coupling;
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.Touch;
 import padwright.model.systems.EffectiveKey;
+import padwright.workup.words.LengthWords;
 
 /** A key as it is in a system, in words. */
 public final class KeyFacts {
@@ -32,11 +33,12 @@ public final class KeyFacts {
 		driven(key.closes()).ifPresent(names -> parts.add(Messages.of("key.closes", names)));
 		driven(key.opens()).ifPresent(names -> parts.add(Messages.of("key.opens", names)));
 		driven(key.holds()).ifPresent(names -> parts.add(Messages.of("key.holds", names)));
-		key.holeDiameter().ifPresent(hole -> parts.add(Messages.of("key.hole", Figures.millimetres(hole))));
+		key.holeDiameter().ifPresent(hole -> parts.add(Messages.of("key.hole", LengthWords.millimetres(hole, 2) + " mm")));
 		key.cupDiameter().ifPresent(cup -> parts.add(key.cupDepth()
-				.map(depth -> Messages.of("key.deepCup", Figures.millimetres(cup), Figures.millimetres(depth)))
-				.orElseGet(() -> Messages.of("key.cup", Figures.millimetres(cup)))));
-		key.arm().ifPresent(arm -> parts.add(Messages.of("key.arm", Figures.millimetres(arm))));
+				.map(depth -> Messages.of("key.deepCup", LengthWords.millimetres(cup, 2) + " mm",
+						LengthWords.millimetres(depth, 2) + " mm"))
+				.orElseGet(() -> Messages.of("key.cup", LengthWords.millimetres(cup, 2) + " mm"))));
+		key.arm().ifPresent(arm -> parts.add(Messages.of("key.arm", LengthWords.millimetres(arm, 2) + " mm")));
 		return String.join(", ", parts);
 	}
 

@@ -21,7 +21,6 @@ import org.eclipse.xtext.util.CancelIndicator;
 import com.google.inject.Inject;
 
 import padwright.engine.clock.ClockHour;
-import padwright.language.ide.facts.Figures;
 import padwright.language.ide.facts.HeightFacts;
 import padwright.language.ide.facts.Plans;
 import padwright.language.ide.facts.RoundFacts;
@@ -34,6 +33,7 @@ import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.BlindHours;
 import padwright.workup.solve.HeightWork;
 import padwright.workup.solve.RoundEffect;
+import padwright.workup.words.LengthWords;
 
 /** Figures at the ends of a plan's lines: what full shims sum to, and how likely a pad is level and will be. */
 public final class LineHints {
@@ -71,7 +71,7 @@ public final class LineHints {
 		if (!job.stack().isEmpty()) {
 			lineOf(job.service().getStack(), document, range).ifPresent(line -> add(line,
 					HeightWork.of(job).map(work -> HeightFacts.sum("hint.sum", job, work))
-							.orElseGet(() -> Messages.of("hint.sum", Figures.thou(job.stackSum()))), byLine));
+							.orElseGet(() -> Messages.of("hint.sum", LengthWords.withUnit(job.stackSum()))), byLine));
 		}
 	}
 

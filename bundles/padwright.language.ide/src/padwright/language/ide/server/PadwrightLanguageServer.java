@@ -10,6 +10,7 @@ import org.eclipse.lsp4j.CompletionItem;
 import org.eclipse.lsp4j.CompletionList;
 import org.eclipse.lsp4j.CompletionParams;
 import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.DidChangeConfigurationParams;
 import org.eclipse.lsp4j.DidChangeWatchedFilesParams;
 import org.eclipse.lsp4j.DidChangeWorkspaceFoldersParams;
 import org.eclipse.lsp4j.DocumentOnTypeFormattingOptions;
@@ -159,6 +160,13 @@ final class PadwrightLanguageServer extends LanguageServerImpl {
 		List<FileEvent> documents = params.getChanges().stream().filter(change -> isDocument(change.getUri()))
 				.toList();
 		super.didChangeWatchedFiles(new DidChangeWatchedFilesParams(documents));
+	}
+
+	/** Findings and hints tell lengths as the user wants them now. */
+	@Override
+	public void didChangeConfiguration(DidChangeConfigurationParams params) {
+		ShownSettings.apply(params == null ? null : params.getSettings());
+		runToTheEnd(shops::reopen);
 	}
 
 	private static boolean isMarker(String uri) {

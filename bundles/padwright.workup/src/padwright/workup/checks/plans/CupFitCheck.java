@@ -1,7 +1,6 @@
 package padwright.workup.checks.plans;
 
 import padwright.engine.length.Length;
-import padwright.engine.length.LengthUnit;
 import padwright.model.plan.PlanPackage;
 import padwright.model.stock.Assortment;
 import padwright.workup.checks.Advice;
@@ -11,6 +10,7 @@ import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
 import padwright.workup.service.CupFit;
 import padwright.workup.service.KeyJob;
+import padwright.workup.words.LengthWords;
 
 /** Pad and backing disc come in a diameter that fits the cup. */
 public final class CupFitCheck extends Check<KeyJob> {
@@ -41,6 +41,6 @@ public final class CupFitCheck extends Check<KeyJob> {
 	}
 
 	private static String millimetres(Length length) {
-		return length.in(LengthUnit.MILLIMETRE, 3).toPlainString() + " mm";
+		return LengthWords.millimetres(length, 3) + " mm";
 	}
 }

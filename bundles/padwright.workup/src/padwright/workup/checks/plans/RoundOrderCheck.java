@@ -11,7 +11,7 @@ import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
 import padwright.workup.service.KeyJob;
 
-/** After a round that was level nothing is left to feel. */
+/** After a round that was level nothing is left to feel, but on a later day: pads move over night. */
 public final class RoundOrderCheck extends Check<KeyJob> {
 
 	public RoundOrderCheck() {
@@ -22,11 +22,15 @@ public final class RoundOrderCheck extends Check<KeyJob> {
 	protected void check(KeyJob job, Findings findings) {
 		List<Round> rounds = job.service().getRounds();
 		for (int index = 1; index < rounds.size(); index++) {
-			if (rounds.get(index - 1).isLevel()) {
+			if (rounds.get(index - 1).isLevel() && !isLater(rounds.get(index), rounds.get(index - 1))) {
 				findings.warning(IssueCodes.ROUND_AFTER_LEVEL,
 						Place.of(rounds.get(index), PlanPackage.Literals.ROUND__READINGS),
 						Advice.of(IssueCodes.ROUND_AFTER_LEVEL));
 			}
 		}
+	}
+
+	private static boolean isLater(Round round, Round before) {
+		return round.getDate() != null && before.getDate() != null && round.getDate().isAfter(before.getDate());
 	}
 }

@@ -35,14 +35,14 @@ public final class StackHeightCheck extends Check<KeyJob> {
 	}
 
 	private static Advice noRoom(KeyJob job, HeightWork work) {
-		return Advice.of(IssueCodes.NO_ROOM_FOR_SHIMS, job.name(), work.target().abs());
+		return Advice.of(IssueCodes.NO_ROOM_FOR_SHIMS, job.name(), work.shown().sum().abs());
 	}
 
 	private static Advice off(KeyJob job, HeightWork work, String cure) {
-		Length error = job.stackSum().minus(work.target());
+		Length error = work.shownError(job.stackSum());
 		String what = error.signum() > 0 ? Messages.of("stack-height.high", job.name(), job.stackSum(), error.abs())
 				: Messages.of("stack-height.low", job.name(), job.stackSum(), error.abs());
-		return new Advice(what, Messages.of("stack-height.why", work.basis(), work.target()),
+		return new Advice(what, Messages.of("stack-height.why", work.basis(), work.shown().sum()),
 				cure.isEmpty() ? Messages.of("stack-height.noFilm") : Messages.of("stack-height.use", cure));
 	}
 

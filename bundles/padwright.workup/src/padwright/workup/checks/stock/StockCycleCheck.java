@@ -12,7 +12,7 @@ import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
 import padwright.workup.rules.ShopRules;
 
-/** A stock must not take its rules from itself, at any distance. */
+/** A stock must not take its rules from itself, directly or through others. */
 public final class StockCycleCheck extends Check<Stock> {
 
 	public StockCycleCheck() {

@@ -1,7 +1,6 @@
 package padwright.workup.checks.systems;
 
 import padwright.engine.length.Length;
-import padwright.engine.length.LengthUnit;
 import padwright.model.keysystem.KeyFeatures;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemPackage;
@@ -11,6 +10,7 @@ import padwright.workup.checks.Check;
 import padwright.workup.checks.Findings;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
+import padwright.workup.words.LengthWords;
 
 /** A hinge lies outside of the hole. Judged where a key or its change gives the arm. */
 public final class ArmCheck extends Check<KeySystem> {
@@ -36,6 +36,6 @@ public final class ArmCheck extends Check<KeySystem> {
 	}
 
 	private static String millimetres(Length length) {
-		return length.in(LengthUnit.MILLIMETRE, 3).toPlainString() + " mm";
+		return LengthWords.millimetres(length, 3) + " mm";
 	}
 }

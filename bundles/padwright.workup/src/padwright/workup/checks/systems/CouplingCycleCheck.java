@@ -5,7 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import padwright.model.Present;
@@ -19,6 +18,7 @@ import padwright.workup.checks.Check;
 import padwright.workup.checks.Findings;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
+import padwright.workup.words.Messages;
 
 /** Couplings do not run in a circle. */
 public final class CouplingCycleCheck extends Check<KeySystem> {
@@ -55,8 +55,8 @@ public final class CouplingCycleCheck extends Check<KeySystem> {
 	}
 
 	private static void report(KeySystem system, List<EffectiveKey> circle, Findings findings) {
-		String names = Stream.concat(circle.stream(), circle.stream().limit(1)).map(EffectiveKey::name)
-				.collect(Collectors.joining(" closes "));
+		String names = Stream.concat(circle.stream().skip(1), circle.stream().limit(1)).map(EffectiveKey::name)
+				.reduce(circle.get(0).name(), (chain, next) -> Messages.of("mechanism.closes", chain, next));
 		Key first = circle.get(0).definition();
 		Place place = first.eContainer() == system ? Place.of(first, KeySystemPackage.Literals.TITLED__NAME)
 				: Place.of(system, KeySystemPackage.Literals.TITLED__NAME);

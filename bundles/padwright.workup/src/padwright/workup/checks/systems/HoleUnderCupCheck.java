@@ -1,7 +1,6 @@
 package padwright.workup.checks.systems;
 
 import padwright.engine.length.Length;
-import padwright.engine.length.LengthUnit;
 import padwright.model.keysystem.KeyFeatures;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemPackage;
@@ -11,6 +10,7 @@ import padwright.workup.checks.Check;
 import padwright.workup.checks.Findings;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
+import padwright.workup.words.LengthWords;
 
 /**
  * A pad covers its hole only if the cup is at least as wide as the hole with its rim. Judged where a key or its change
@@ -41,6 +41,6 @@ public final class HoleUnderCupCheck extends Check<KeySystem> {
 	}
 
 	private static String millimetres(Length length) {
-		return length.in(LengthUnit.MILLIMETRE, 3).toPlainString() + " mm";
+		return LengthWords.millimetres(length, 3) + " mm";
 	}
 }

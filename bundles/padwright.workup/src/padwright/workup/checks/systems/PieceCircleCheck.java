@@ -12,7 +12,7 @@ import padwright.workup.checks.Findings;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
 
-/** A key turns with another that, at any distance, is a piece by itself. */
+/** A key turns with another that, directly or through others, is a piece by itself. */
 public final class PieceCircleCheck extends Check<KeySystem> {
 
 	public PieceCircleCheck() {

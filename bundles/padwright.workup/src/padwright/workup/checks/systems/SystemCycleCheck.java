@@ -12,7 +12,7 @@ import padwright.workup.checks.Findings;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
 
-/** A system must not extend itself, at any distance. */
+/** A system must not extend itself, directly or through others. */
 public final class SystemCycleCheck extends Check<KeySystem> {
 
 	public SystemCycleCheck() {
