@@ -12,7 +12,7 @@ import padwright.engine.mechanism.Clash;
 import padwright.engine.mechanism.HoleState;
 import padwright.engine.mechanism.MechanismState;
 import padwright.engine.mechanism.TouchFeel;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Press;
 import padwright.model.keysystem.Touch;
 import padwright.workup.mechanism.ClashWords;
@@ -66,7 +66,7 @@ final class NotesJson {
 	}
 
 	private static String touch(Press press) {
-		return Present.of(press.getTouch()).map(Touch::getName).orElse("");
+		return Resolved.of(press.getTouch()).map(Touch::getName).orElse("");
 	}
 
 	private List<Map<String, Object>> holes(Set<String> names) {

@@ -12,7 +12,7 @@ import padwright.engine.length.LengthUnit;
 import padwright.engine.mechanism.HoleState;
 import padwright.engine.mechanism.MechanismState;
 import padwright.engine.mechanism.TouchFeel;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Press;
 import padwright.model.keysystem.Touch;
 import padwright.workup.mechanism.ClashWords;
@@ -53,7 +53,7 @@ final class NotesTable {
 	}
 
 	private static String press(Press press) {
-		return (press.isHalf() ? "half " : "") + Present.of(press.getTouch()).map(Touch::getName).orElse("?");
+		return (press.isHalf() ? "half " : "") + Resolved.of(press.getTouch()).map(Touch::getName).orElse("?");
 	}
 
 	private static List<String> open(MechanismState state) {

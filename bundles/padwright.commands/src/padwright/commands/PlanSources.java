@@ -11,7 +11,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.resource.Resource;
 
 import padwright.language.shop.Shop;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.plan.Plan;
 import padwright.model.systems.EffectiveSystem;
 import padwright.workup.rules.ShopRules;
@@ -31,7 +31,7 @@ record PlanSources(Set<Resource> found, boolean systemIsMissing, boolean stockIs
 		Stream<EObject> sources = Stream.concat(EffectiveSystem.lineage(plan.getSystem()).stream(),
 				service.stock().map(ShopRules::sources).stream().flatMap(List::stream));
 		return new PlanSources(sources.map(EObject::eResource).collect(Collectors.toSet()),
-				Present.of(plan.getSystem()).isEmpty(), plan.getStock() != null && service.stock().isEmpty());
+				Resolved.of(plan.getSystem()).isEmpty(), plan.getStock() != null && service.stock().isEmpty());
 	}
 
 	/** Whether a file is one of these, or may be the one that is missing. */

@@ -126,6 +126,6 @@ class FirstStartTest {
 	private static boolean isVisible(Class<? extends Control> kind, Composite parent, boolean inShops) {
 		return Stream.of(parent.getChildren()).anyMatch(child -> inShops && kind.isInstance(child) && child.isVisible()
 				|| child instanceof Composite inner
-						&& isVisible(kind, inner, inShops || inner.getClass().getSimpleName().equals("OrNoShop")));
+						&& isVisible(kind, inner, inShops || inner.getClass().getSimpleName().equals("ShopsOrStart")));
 	}
 }

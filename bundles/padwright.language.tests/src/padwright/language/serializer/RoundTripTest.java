@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 import padwright.language.Examples;
 import padwright.language.TestShop;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.plan.Document;
 
 /** A model written as text and read again is the same model. */
@@ -51,7 +51,7 @@ class RoundTripTest {
 		String name = Examples.name(file);
 		TestShop shop = Examples.with(file, Examples.text(file));
 		Document copy = EcoreUtil.copy(shop.document(name));
-		copy.getPlans().forEach(plan -> plan.getKeys().removeIf(row -> Present.of(row.getKey()).isEmpty()));
+		copy.getPlans().forEach(plan -> plan.getKeys().removeIf(row -> Resolved.of(row.getKey()).isEmpty()));
 		replaceContent(shop.resource(name), copy);
 		assertEqualModels(copy, Examples.with(file, SERIALIZER.serialize(copy)).document(name));
 		assertEqualModels(copy, Examples.with(file, laidOut(copy)).document(name));

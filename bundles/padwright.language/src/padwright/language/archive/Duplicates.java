@@ -23,7 +23,7 @@ final class Duplicates {
 	}
 
 	/** @param judged the files whose findings are asked for, out of {@code all} */
-	static Duplicates among(Collection<FileState> judged, Collection<FileState> all, Team team,
+	static Duplicates among(Collection<FileState> judged, Collection<FileState> all, CheckWorkers team,
 			Map<Path, String> otherTexts) {
 		Duplicates duplicates = new Duplicates();
 		Set<Path> counted = new HashSet<>();
@@ -39,7 +39,7 @@ final class Duplicates {
 		return duplicates;
 	}
 
-	private void countOther(FileState state, Team team, Map<Path, String> otherTexts) {
+	private void countOther(FileState state, CheckWorkers team, Map<Path, String> otherTexts) {
 		if (state.known() != null) {
 			count(state.known().result());
 		} else if (state.text(otherTexts).planNames().stream().anyMatch(counts::containsKey)) {

@@ -91,7 +91,7 @@ public final class PlanReading {
 			thread.start();
 		}
 		for (Thread thread : all) {
-			Team.await(thread);
+			CheckWorkers.await(thread);
 		}
 		if (failure.get() != null) {
 			throw new IllegalStateException("reading failed: " + failure.get(), failure.get());

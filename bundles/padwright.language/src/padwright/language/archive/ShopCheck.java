@@ -30,7 +30,7 @@ public final class ShopCheck {
 	private final Map<Path, String> otherTexts;
 	private final Supplier<Injector> languages;
 	private final int threads;
-	private Team team;
+	private CheckWorkers team;
 
 	/**
 	 * @param top the folder of the shop
@@ -75,11 +75,11 @@ public final class ShopCheck {
 	}
 
 	/** Who has all sources loaded already goes on with them. */
-	private Team teamFor(List<FileState> sources) {
-		return team != null && team.hasLoaded(sources) ? team : new Team(languages, threads, sources, otherTexts);
+	private CheckWorkers teamFor(List<FileState> sources) {
+		return team != null && team.hasLoaded(sources) ? team : new CheckWorkers(languages, threads, sources, otherTexts);
 	}
 
-	private static SourceGraph graph(Collection<FileState> states, Team team) {
+	private static SourceGraph graph(Collection<FileState> states, CheckWorkers team) {
 		Map<String, Source> sources = new HashMap<>();
 		for (FileState state : states) {
 			if (state.source()) {

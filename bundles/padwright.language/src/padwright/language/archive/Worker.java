@@ -44,7 +44,7 @@ final class Worker {
 	private final IResourceValidator validator;
 	private final IResourceDescription.Manager descriptions;
 	private final XtextResourceSet resources;
-	private final Desk desk;
+	private final ArchiveReader desk;
 	private final Map<Path, XtextResource> sources = new HashMap<>();
 	private final Map<Resource, String> paths = new HashMap<>();
 
@@ -53,7 +53,7 @@ final class Worker {
 		validator = language.getInstance(IResourceValidator.class);
 		descriptions = language.getInstance(IResourceDescription.Manager.class);
 		resources = language.getInstance(XtextResourceSet.class);
-		desk = new Desk(language, resources);
+		desk = new ArchiveReader(language, resources);
 	}
 
 	/** Keeps files loaded for others, in order; those that cannot be used are left out. */

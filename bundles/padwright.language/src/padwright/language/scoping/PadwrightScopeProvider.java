@@ -20,7 +20,7 @@ import org.eclipse.xtext.util.Tuples;
 
 import com.google.inject.Inject;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemPackage;
 import padwright.model.keysystem.Titled;
@@ -103,7 +103,7 @@ public class PadwrightScopeProvider extends AbstractPadwrightScopeProvider {
 
 	private static Collection<? extends Titled> articles(EObject context, EReference reference) {
 		Plan plan = EcoreUtil2.getContainerOfType(context, Plan.class);
-		return Present.of(plan.getStock()).<Collection<? extends Titled>>map(ARTICLES.get(reference)::apply)
+		return Resolved.of(plan.getStock()).<Collection<? extends Titled>>map(ARTICLES.get(reference)::apply)
 				.orElse(List.of());
 	}
 

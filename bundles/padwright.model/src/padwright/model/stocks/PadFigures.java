@@ -6,7 +6,7 @@ import java.util.function.Function;
 
 import padwright.engine.length.Length;
 import padwright.model.Lengths;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.stock.Pad;
 import padwright.model.stock.PadKind;
 
@@ -34,6 +34,6 @@ public final class PadFigures {
 	}
 
 	private static <T> Optional<T> ofKind(Pad pad, Function<PadKind, Optional<T>> figure) {
-		return Present.of(pad.getKind()).flatMap(figure);
+		return Resolved.of(pad.getKind()).flatMap(figure);
 	}
 }

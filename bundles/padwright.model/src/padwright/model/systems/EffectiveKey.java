@@ -8,7 +8,7 @@ import java.util.function.Predicate;
 
 import padwright.engine.length.Length;
 import padwright.model.Measure;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Coupling;
 import padwright.model.keysystem.CupStyle;
 import padwright.model.keysystem.Fastening;
@@ -51,7 +51,7 @@ public final class EffectiveKey extends MergedPlaced<Key, KeyFeatures> {
 	}
 
 	private Optional<EffectiveKey> said() {
-		return first(features -> Present.of(features.getWhole()).orElse(null)).flatMap(system()::key);
+		return first(features -> Resolved.of(features.getWhole()).orElse(null)).flatMap(system()::key);
 	}
 
 	private boolean reachesItself(EffectiveKey from) {
@@ -97,7 +97,7 @@ public final class EffectiveKey extends MergedPlaced<Key, KeyFeatures> {
 	/** The tone hole under its pad where that is written elsewhere. */
 	public Optional<EffectiveHole> over() {
 		return first(features -> features.getOver() != null || features.getHole() != null ? features : null)
-				.flatMap(features -> Present.of(features.getOver())).flatMap(system()::hole);
+				.flatMap(features -> Resolved.of(features.getOver())).flatMap(system()::hole);
 	}
 
 	/** Inside. */

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 import padwright.engine.length.Length;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Bearing;
 import padwright.model.keysystem.Rod;
 import padwright.model.keysystem.RodFeatures;
@@ -26,7 +26,7 @@ public final class EffectiveRod extends Merged<Rod, RodFeatures> {
 
 	/** The joint it is on: the system's main one if not said; nothing where the system has no joints. */
 	public Optional<EffectiveJoint> joint() {
-		return first(features -> Present.of(features.getJoint()).flatMap(system::joint).orElse(null))
+		return first(features -> Resolved.of(features.getJoint()).flatMap(system::joint).orElse(null))
 				.or(system::mainJoint);
 	}
 
@@ -49,6 +49,6 @@ public final class EffectiveRod extends Merged<Rod, RodFeatures> {
 	public List<Bearing> bearings() {
 		return first(features -> features.getBearings().isEmpty() ? null : features.getBearings()).stream()
 				.flatMap(List::stream)
-				.filter(bearing -> Present.of(bearing.getKey()).flatMap(system::key).isPresent()).toList();
+				.filter(bearing -> Resolved.of(bearing.getKey()).flatMap(system::key).isPresent()).toList();
 	}
 }

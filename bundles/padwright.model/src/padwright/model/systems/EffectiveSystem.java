@@ -15,7 +15,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 import padwright.engine.length.Length;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Change;
 import padwright.model.keysystem.Fingering;
 import padwright.model.keysystem.Hole;
@@ -74,10 +74,10 @@ public final class EffectiveSystem {
 	public static Collection<KeySystem> lineage(KeySystem system) {
 		Set<KeySystem> seen = new LinkedHashSet<>();
 		Deque<KeySystem> outermostFirst = new ArrayDeque<>();
-		Optional<KeySystem> next = Present.of(system);
+		Optional<KeySystem> next = Resolved.of(system);
 		while (next.isPresent() && seen.add(next.get())) {
 			outermostFirst.addFirst(next.get());
-			next = Present.of(next.get().getBase());
+			next = Resolved.of(next.get().getBase());
 		}
 		return outermostFirst;
 	}

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 import padwright.engine.length.Length;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Placed;
 import padwright.model.keysystem.Titled;
 
@@ -25,7 +25,7 @@ abstract class MergedPlaced<D extends Titled, F extends Placed> extends Merged<D
 
 	/** The joint it is on: the system's main one if not said; nothing where the system has no joints. */
 	public Optional<EffectiveJoint> joint() {
-		return first(features -> Present.of(features.getJoint()).flatMap(system::joint).orElse(null))
+		return first(features -> Resolved.of(features.getJoint()).flatMap(system::joint).orElse(null))
 				.or(system::mainJoint);
 	}
 

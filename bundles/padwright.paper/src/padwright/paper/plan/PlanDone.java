@@ -11,7 +11,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 import padwright.model.Lengths;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Key;
 import padwright.model.plan.BumperNote;
 import padwright.model.plan.HeadCorkNote;
@@ -31,7 +31,7 @@ import padwright.workup.job.DoneAtKey;
 import padwright.workup.job.EarlierService;
 import padwright.workup.job.JobRecord;
 import padwright.workup.parts.Labels;
-import padwright.workup.parts.Take;
+import padwright.workup.parts.Withdrawal;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
 
@@ -58,7 +58,7 @@ final class PlanDone {
 
 	private void addPads() {
 		add(labels(DoneAtKey::isPadIn).size(), "done.pad");
-		add(labels(job -> job.key().isPresent() && Take.keepsPad(job)).size(), "done.padStayed");
+		add(labels(job -> job.key().isPresent() && Withdrawal.keepsPad(job)).size(), "done.padStayed");
 		done.addAll(PlanFound.pads(plan));
 		add(labels(DoneAtKey::isFeltAsDelivered).size(),
 				"done.padChecked");
@@ -110,7 +110,7 @@ final class PlanDone {
 	}
 
 	private static String tenon(TenonNote note) {
-		String where = Present.of(note.getJoint()).map(joint -> Messages.of("done.joint", Labels.of(joint)))
+		String where = Resolved.of(note.getJoint()).map(joint -> Messages.of("done.joint", Labels.of(joint)))
 				.orElseGet(() -> Messages.of("done.someJoint"));
 		return Messages.of(note.getWork() == TenonWork.CLEANED ? "done.tenonCleaned" : "done.tenonFitted", where);
 	}

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.plan.CorkState;
 import padwright.model.plan.Inspection;
 import padwright.model.plan.PadState;
@@ -45,7 +45,7 @@ final class PlanFound {
 		Inspection seen = plan.plan().getInspection();
 		if (seen != null) {
 			seen.getTenons().stream().filter(tenon -> tenon.getFit() != TenonFit.SOUND)
-					.forEach(tenon -> Present.of(tenon.getJoint()).ifPresent(joint -> found.add(Messages
+					.forEach(tenon -> Resolved.of(tenon.getJoint()).ifPresent(joint -> found.add(Messages
 							.of(tenon.getFit() == TenonFit.LOOSE ? "found.loose" : "found.tight", Labels.of(joint)))));
 			if (seen.isSetHeadCork() && seen.getHeadCork() != CorkState.SOUND) {
 				found.add(Messages.of("found.headCork", Terms.of(seen.getHeadCork())));

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.plan.Phase;
 import padwright.model.plan.PlayTest;
 import padwright.model.plan.PlayVerdict;
@@ -99,14 +99,14 @@ public final class PlanHandBack {
 	}
 
 	private static String made(Pad pad) {
-		List<String> layers = pad.getLayers().stream().flatMap(layer -> Present.of(layer.getMaterial()).stream())
+		List<String> layers = pad.getLayers().stream().flatMap(layer -> Resolved.of(layer.getMaterial()).stream())
 				.map(Labels::of).toList();
 		return layers.isEmpty() ? "" : ", " + Messages.of("back.made", String.join(", ", layers));
 	}
 
 	private Stream<Material> materialsOfNewPads() {
 		return newPads.stream().flatMap(pad -> pad.getLayers().stream())
-				.flatMap(layer -> Present.of(layer.getMaterial()).stream());
+				.flatMap(layer -> Resolved.of(layer.getMaterial()).stream());
 	}
 
 	private List<String> care() {

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.plan.Plan;
 import padwright.model.plan.Player;
 import padwright.paper.page.HeadText;
@@ -23,7 +23,7 @@ final class PlanHead {
 	}
 
 	static String instrument(ServicePlan plan) {
-		return Present.of(plan.plan().getSystem()).map(Labels::of).orElse("");
+		return Resolved.of(plan.plan().getSystem()).map(Labels::of).orElse("");
 	}
 
 	static String serial(ServicePlan plan) {

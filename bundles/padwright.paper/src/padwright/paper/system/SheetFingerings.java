@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Set;
 
 import padwright.engine.mechanism.HoleState;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Press;
 import padwright.model.keysystem.Purpose;
 import padwright.model.systems.EffectiveKey;
@@ -61,7 +61,7 @@ final class SheetFingerings {
 		Set<String> touches = new HashSet<>();
 		Set<String> half = new HashSet<>();
 		for (Press press : fingering.fingering().getPresses()) {
-			Present.of(press.getTouch()).filter(touch -> touch.getName() != null).ifPresent(touch -> {
+			Resolved.of(press.getTouch()).filter(touch -> touch.getName() != null).ifPresent(touch -> {
 				touches.add(touch.getName());
 				if (press.isHalf()) {
 					half.add(touch.getName());

@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import padwright.engine.length.Length;
 import padwright.model.Lengths;
 import padwright.model.Measure;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Bearing;
 import padwright.model.keysystem.Embouchure;
 import padwright.model.keysystem.Touch;
@@ -151,7 +151,7 @@ final class SheetTables {
 	}
 
 	private static String names(Stream<Touch> touches) {
-		return touches.flatMap(touch -> Present.of(touch).stream()).map(Touch::getName).collect(Collectors.joining(", "));
+		return touches.flatMap(touch -> Resolved.of(touch).stream()).map(Touch::getName).collect(Collectors.joining(", "));
 	}
 
 	private static String millimetres(Embouchure hole, Measure measure) {

@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
 
 import org.eclipse.emf.common.util.Enumerator;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Coupling;
 import padwright.model.keysystem.CupStyle;
 import padwright.model.keysystem.HingeSide;
@@ -80,7 +80,7 @@ public final class SystemSheet {
 		facts.add(new PageFact(Messages.of("fact.pads"), String.valueOf(plan.system().pads().size())));
 		facts.add(new PageFact(Messages.of("fact.pitch"), Messages.of("fact.pitchAt", Figures.plain(plan.system().pitch()),
 				Figures.plain(plan.system().temperature()))));
-		Present.of(system.getBase()).ifPresent(base -> facts.add(new PageFact(Messages.of("fact.basedOn"), Labels.of(base))));
+		Resolved.of(system.getBase()).ifPresent(base -> facts.add(new PageFact(Messages.of("fact.basedOn"), Labels.of(base))));
 		return facts;
 	}
 
@@ -93,7 +93,7 @@ public final class SystemSheet {
 	}
 
 	private static String touches(EffectiveKey key) {
-		return key.touches().stream().flatMap(touch -> Present.of(touch).stream()).map(Touch::getName)
+		return key.touches().stream().flatMap(touch -> Resolved.of(touch).stream()).map(Touch::getName)
 				.collect(Collectors.joining(", "));
 	}
 

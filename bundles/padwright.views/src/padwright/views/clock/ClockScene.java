@@ -74,7 +74,7 @@ final class ClockScene {
 		}
 		List<Element> elements = new ArrayList<>();
 		elements.add(Group.of(clock.dial()).at(MIDDLE, MIDDLE));
-		Group words = Group.of(new ClockWordsBeside(picture, palette).draw());
+		Group words = Group.of(new ClockSummary(picture, palette).draw());
 		Bounds room = Extent.of(List.of(words)).orElseThrow();
 		double side = 2 * MIDDLE;
 		double wide = side + room.width() + 3 * MARGIN;

@@ -23,7 +23,7 @@ import padwright.model.systems.EffectiveRod;
 import padwright.model.systems.EffectiveSystem;
 import padwright.model.systems.EffectiveTouch;
 import padwright.model.systems.Merged;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Posture;
 
 /** Reads the layout of a system. It bears half-typed systems: what has no name is left out. */
@@ -126,11 +126,11 @@ final class LayoutReading {
 	}
 
 	private void link(Touch touch, String to, LayoutLink.Kind kind) {
-		Present.of(touch).ifPresent(there -> links.add(new LayoutLink("touch:" + there.getName(), to, kind)));
+		Resolved.of(touch).ifPresent(there -> links.add(new LayoutLink("touch:" + there.getName(), to, kind)));
 	}
 
 	private void link(String from, Coupling coupling, LayoutLink.Kind kind) {
-		Present.of(coupling.getDriven()).ifPresent(key -> links.add(new LayoutLink(from, "key:" + key.getName(), kind)));
+		Resolved.of(coupling.getDriven()).ifPresent(key -> links.add(new LayoutLink(from, "key:" + key.getName(), kind)));
 	}
 
 	private void add(EffectiveRod rod) {

@@ -10,7 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Coupling;
 import padwright.model.keysystem.HingeSide;
 import padwright.model.keysystem.Key;
@@ -121,7 +121,7 @@ public record KeyMapState(String title, List<MapKey> keys, List<MapCoupling> cou
 		case OPENS -> driver.opens();
 		case HOLDS -> driver.holds();
 		};
-		return couplings.stream().flatMap(coupling -> Present.of(coupling.getDriven()).stream());
+		return couplings.stream().flatMap(coupling -> Resolved.of(coupling.getDriven()).stream());
 	}
 
 	private static MapKey key(EffectiveKey key, Optional<KeyJob> job, List<Finding> findings) {
@@ -141,7 +141,7 @@ public record KeyMapState(String title, List<MapKey> keys, List<MapCoupling> cou
 	}
 
 	private static String touches(EffectiveKey key) {
-		return key.touches().stream().flatMap(touch -> Present.of(touch).stream()).map(Touch::getName)
+		return key.touches().stream().flatMap(touch -> Resolved.of(touch).stream()).map(Touch::getName)
 				.collect(Collectors.joining(" "));
 	}
 

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.plan.Photograph;
 import padwright.workup.job.FileBeside;
 import padwright.workup.job.JobRecord;
@@ -37,7 +37,7 @@ public record PlanPhotos(List<Photo> photos, List<Optional<Path>> files) {
 
 	private static String words(ServicePlan plan, Photograph taken) {
 		List<String> words = new ArrayList<>();
-		Present.of(taken.getKey()).ifPresent(key -> words.add(Labels.ofKey(plan, key.getName())));
+		Resolved.of(taken.getKey()).ifPresent(key -> words.add(Labels.ofKey(plan, key.getName())));
 		Optional.ofNullable(taken.getText()).ifPresent(words::add);
 		Optional.ofNullable(taken.getDate()).ifPresent(day -> words.add(day.toString()));
 		return String.join(" · ", words);

@@ -6,7 +6,7 @@ import java.util.Optional;
 
 import padwright.engine.length.Length;
 import padwright.model.Lengths;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.stock.Layer;
 import padwright.model.stock.Pad;
 import padwright.views.Messages;
@@ -48,7 +48,7 @@ record CupContents(List<SectionLayer> layers, Length seat) {
 		List<SectionLayer> own = new ArrayList<>();
 		for (Layer layer : pad.getLayers()) {
 			Optional<Length> thickness = Lengths.of(layer.getThickness(), layer);
-			String material = Present.of(layer.getMaterial()).map(Labels::of).orElse("");
+			String material = Resolved.of(layer.getMaterial()).map(Labels::of).orElse("");
 			add(own, kind(layer), Messages.of("section." + layer.getRole().getLiteral(), material), thickness);
 			layered = layered.plus(thickness.orElse(Length.ZERO));
 		}

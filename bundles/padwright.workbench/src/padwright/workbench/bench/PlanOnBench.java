@@ -7,7 +7,7 @@ import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 import org.eclipse.xtext.resource.XtextResource;
 
 import padwright.language.ide.facts.Plans;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.plan.Document;
 import padwright.model.plan.Plan;
@@ -44,13 +44,13 @@ public record PlanOnBench(String uri, String text, ServicePlan service, List<Fin
 			List<Finding> findings = ModelChecks.check(plan);
 			return new PlanOnBench(uri, document.getParseResult().getRootNode().getText(), service, findings,
 					KeyMapState.of(service, findings), KeyRows.of(service, findings),
-					Present.of(plan.getSystem()).map(SystemOnBench::layout).orElseGet(Layout::empty));
+					Resolved.of(plan.getSystem()).map(SystemOnBench::layout).orElseGet(Layout::empty));
 		});
 	}
 
 	@Override
 	public Optional<KeySystem> keySystem() {
-		return Present.of(service.plan().getSystem());
+		return Resolved.of(service.plan().getSystem());
 	}
 
 	/** The row of a key. */

@@ -17,7 +17,7 @@ import padwright.engine.drift.Climate;
 import padwright.engine.leak.Air;
 import padwright.engine.leak.Tester;
 import padwright.language.ide.server.LocalServer;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.plan.Document;
 import padwright.model.stock.Stock;
@@ -107,7 +107,7 @@ final class PlanReports {
 	/** @throws IllegalArgumentException when it is made, if the plan names no system, or that lacks a size */
 	static ReportMaker harm(Path file) {
 		return of(file, (plan, monitor) -> HarmReport.byPads(PlanHarm.of(plan,
-				sounding(Present.of(plan.plan().getSystem()).orElseThrow(
+				sounding(Resolved.of(plan.plan().getSystem()).orElseThrow(
 						() -> new IllegalArgumentException(Messages.get("report.noSystem", plan.plan().getName())))))));
 	}
 
@@ -132,7 +132,7 @@ final class PlanReports {
 
 	private static KeySystem system(Path file) {
 		Optional<KeySystem> first = document(file).map(Document::getSystems).flatMap(all -> all.stream().findFirst());
-		return first.or(() -> Present.of(plan(file).plan().getSystem())).orElseThrow(
+		return first.or(() -> Resolved.of(plan(file).plan().getSystem())).orElseThrow(
 				() -> new IllegalArgumentException(Messages.get("report.noPlan", file.getFileName())));
 	}
 

@@ -36,12 +36,12 @@ public final class ShopView extends ViewPart {
 	private static final String BACKUP_END = ".bak";
 
 	private final IResourceChangeListener onFound = this::found;
-	private OrNoShop space;
+	private ShopsOrStart space;
 	private TreeViewer tree;
 
 	@Override
 	public void createPartControl(Composite parent) {
-		space = new OrNoShop(parent);
+		space = new ShopsOrStart(parent);
 		tree = new TreeViewer(space, SWT.MULTI | SWT.H_SCROLL | SWT.V_SCROLL);
 		tree.setContentProvider(new WorkbenchContentProvider());
 		tree.setLabelProvider(new DelegatingStyledCellLabelProvider(new ShopLabels()));

@@ -58,7 +58,7 @@ class PlanLeakTest {
 		Key key = demo.key("F");
 		key.getHole().setRimWidth(null);
 		demo.felt(demo.row(key), ". . 1 .");
-		FeltPads felt = FeltPads.of(demo.service());
+		PadsAsFelt felt = PadsAsFelt.of(demo.service());
 		assertEquals(List.of("F"), felt.assumedWidths());
 		assertEquals(KeyRim.USUAL_WIDTH, felt.pads().get(0).rim().width());
 	}
@@ -70,7 +70,7 @@ class PlanLeakTest {
 		demo.felt(demo.row(holeless), ". . 1 .");
 		demo.row(demo.key("F"));
 		demo.felt(demo.row(demo.key("G")), ". . 1");
-		FeltPads felt = FeltPads.of(demo.service());
+		PadsAsFelt felt = PadsAsFelt.of(demo.service());
 		assertEquals(List.of(), felt.pads());
 		assertEquals(List.of("E", "F", "G"), felt.leftOut().stream().map(LeftOut::key).toList());
 		assertEquals("3 readings for 4 hours", felt.leftOut().get(2).why());

@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.stock.Adhesive;
 import padwright.model.stock.FilmSet;
 import padwright.model.stock.Material;
@@ -46,7 +46,7 @@ public final class Cautions {
 	public static List<String> ofFilm(ServicePlan plan) {
 		Set<String> cautions = new LinkedHashSet<>();
 		plan.jobs().stream().flatMap(job -> job.fitting().films().stream())
-				.flatMap(films -> Present.of(films.getMaterial()).stream())
+				.flatMap(films -> Resolved.of(films.getMaterial()).stream())
 				.forEach(material -> addMaterial(material, cautions));
 		return with(cautions, List.of(dataSheets()));
 	}
@@ -81,7 +81,7 @@ public final class Cautions {
 				.map(layer -> layer.getMaterial());
 		Stream<Material> beds = Stream.concat(fitting.backing().map(Backing::getMaterial).stream(),
 				fitting.films().map(FilmSet::getMaterial).stream());
-		return Stream.concat(layers, beds).flatMap(material -> Present.of(material).stream());
+		return Stream.concat(layers, beds).flatMap(material -> Resolved.of(material).stream());
 	}
 
 	private static void addAdhesive(Adhesive adhesive, Set<String> cautions) {

@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 
 import padwright.engine.length.Length;
 import padwright.model.Lengths;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Coupling;
 import padwright.model.keysystem.Embouchure;
 import padwright.model.keysystem.Fingering;
@@ -159,7 +159,7 @@ final class SystemFacts {
 		say(Messages.of("compare.fact.from"), rod.from());
 		say(Messages.of("compare.fact.to"), rod.to());
 		say(Messages.of("compare.fact.angle"), rod.around().map(around -> around.toPlainString() + "°").orElse(""));
-		say(Messages.of("compare.fact.carries"), rod.bearings().stream().flatMap(bearing -> Present.of(bearing.getKey())
+		say(Messages.of("compare.fact.carries"), rod.bearings().stream().flatMap(bearing -> Resolved.of(bearing.getKey())
 				.map(key -> bearing.isPinned() ? Messages.of("compare.pinned", key.getName()) : key.getName()).stream())
 				.collect(Collectors.joining(", ")));
 	}
@@ -174,17 +174,17 @@ final class SystemFacts {
 	private static String pressed(Fingering fingering) {
 		String label = fingering.getLabel() == null ? "" : fingering.getLabel() + " ";
 		String purpose = fingering.getPurpose() == Purpose.USUAL ? "" : "(" + Terms.of(fingering.getPurpose()) + ") ";
-		return label + purpose + fingering.getPresses().stream().flatMap(press -> Present.of(press.getTouch())
+		return label + purpose + fingering.getPresses().stream().flatMap(press -> Resolved.of(press.getTouch())
 				.map(touch -> press.isHalf() ? Messages.of("compare.half", touch.getName()) : touch.getName()).stream()).collect(Collectors.joining(" "));
 	}
 
 	private static String touches(List<Touch> touches) {
-		return touches.stream().flatMap(touch -> Present.of(touch).stream()).map(Touch::getName)
+		return touches.stream().flatMap(touch -> Resolved.of(touch).stream()).map(Touch::getName)
 				.collect(Collectors.joining(", "));
 	}
 
 	private static String couplings(List<Coupling> couplings) {
-		return couplings.stream().flatMap(coupling -> Present.of(coupling.getDriven())
+		return couplings.stream().flatMap(coupling -> Resolved.of(coupling.getDriven())
 				.map(driven -> driven.getName() + how(coupling)).stream()).collect(Collectors.joining("; "));
 	}
 

@@ -8,8 +8,8 @@ import padwright.engine.diagnosis.PadWeights;
 import padwright.engine.leak.Air;
 import padwright.engine.leak.InstrumentLeak;
 import padwright.engine.leak.Tester;
-import padwright.workup.leak.FeltPad;
-import padwright.workup.leak.FeltPads;
+import padwright.workup.leak.PadAsFelt;
+import padwright.workup.leak.PadsAsFelt;
 import padwright.workup.service.ServicePlan;
 
 /**
@@ -26,12 +26,12 @@ final class LeakWeights {
 
 	/** Even weights where no pad was felt. */
 	static PadWeights of(ServicePlan plan) {
-		List<FeltPad> felt = FeltPads.of(plan).pads();
+		List<PadAsFelt> felt = PadsAsFelt.of(plan).pads();
 		if (felt.isEmpty()) {
 			return PadWeights.EVEN;
 		}
 		Map<String, Double> weights = new LinkedHashMap<>();
-		InstrumentLeak.of(felt.stream().map(FeltPad::asFelt).toList(), TESTER).ranked()
+		InstrumentLeak.of(felt.stream().map(PadAsFelt::asFelt).toList(), TESTER).ranked()
 				.forEach(leak -> weights.put(leak.key(), leak.flow().expected()));
 		double average = weights.values().stream().mapToDouble(Double::doubleValue).average().getAsDouble();
 		plan.system().keys().forEach(key -> weights.putIfAbsent(key.name(), average));

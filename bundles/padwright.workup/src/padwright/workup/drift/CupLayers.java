@@ -8,7 +8,7 @@ import padwright.engine.drift.Climate;
 import padwright.engine.drift.Layer;
 import padwright.engine.length.Length;
 import padwright.model.Lengths;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Titled;
 import padwright.model.stock.Material;
 import padwright.model.stock.Pad;
@@ -44,10 +44,10 @@ record CupLayers(List<Layer> layers, List<UnknownLayer> unknown) {
 		}
 
 		void stack(KeyJob job) {
-			job.fitting().backing().ifPresent(disc -> add(Messages.of("drift.backing"), Present.of(disc.getMaterial()),
+			job.fitting().backing().ifPresent(disc -> add(Messages.of("drift.backing"), Resolved.of(disc.getMaterial()),
 					Lengths.of(disc.getThickness(), disc)));
 			job.fitting().films()
-					.ifPresent(films -> add(Messages.of("drift.fullShims"), Present.of(films.getMaterial()), fullShims(job)));
+					.ifPresent(films -> add(Messages.of("drift.fullShims"), Resolved.of(films.getMaterial()), fullShims(job)));
 			job.fitting().pad().ifPresentOrElse(this::addPad, () -> unknown.add(new UnknownLayer(Messages.of("drift.pad"), Messages.of("drift.choice"))));
 		}
 
@@ -57,7 +57,7 @@ record CupLayers(List<Layer> layers, List<UnknownLayer> unknown) {
 		}
 
 		private void addPad(Pad pad) {
-			pad.getLayers().forEach(layer -> add(Terms.of(layer.getRole()), Present.of(layer.getMaterial()),
+			pad.getLayers().forEach(layer -> add(Terms.of(layer.getRole()), Resolved.of(layer.getMaterial()),
 					Lengths.of(layer.getThickness(), layer)));
 			Length layered = pad.getLayers().stream()
 					.flatMap(layer -> Lengths.of(layer.getThickness(), layer).stream())

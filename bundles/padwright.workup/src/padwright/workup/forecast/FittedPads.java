@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 import padwright.engine.forecast.AgedMaterial;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.stock.FilmSet;
 import padwright.model.stock.Layer;
 import padwright.model.stock.Material;
@@ -67,7 +67,7 @@ final class FittedPads {
 				.map(Layer::getMaterial);
 		Stream<Material> bed = Stream.concat(fitting.backing().map(Backing::getMaterial).stream(),
 				fitting.films().map(FilmSet::getMaterial).stream());
-		Stream.concat(layers, bed).flatMap(material -> Present.of(material).stream())
+		Stream.concat(layers, bed).flatMap(material -> Resolved.of(material).stream())
 				.filter(material -> material.getLasts() != null).forEach(limited::add);
 		return limited;
 	}

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.plan.PadState;
 import padwright.model.plan.Player;
@@ -45,7 +45,7 @@ public record PastService(ServicePlan plan, LocalDate date, String player) {
 	/** The serial number, or the key system of a player's instrument without one. */
 	public String instrument() {
 		return Optional.ofNullable(plan.plan().getSerial())
-				.or(() -> Present.of(plan.plan().getSystem()).map(KeySystem::getName)).orElse("?");
+				.or(() -> Resolved.of(plan.plan().getSystem()).map(KeySystem::getName)).orElse("?");
 	}
 
 	/**

@@ -12,8 +12,8 @@ import padwright.engine.acoustics.LeakHarm;
 import padwright.engine.diagnosis.Ear;
 import padwright.engine.diagnosis.HeardLeaks;
 import padwright.model.systems.EffectiveKey;
-import padwright.workup.leak.FeltPad;
-import padwright.workup.leak.FeltPads;
+import padwright.workup.leak.PadAsFelt;
+import padwright.workup.leak.PadsAsFelt;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.sound.FingeredTone;
 import padwright.workup.sound.SystemSound;
@@ -54,11 +54,11 @@ public final class PadHearing {
 	}
 
 	private static Map<String, List<Double>> sizes(ServicePlan plan) {
-		return FeltPads.of(plan).pads().stream()
+		return PadsAsFelt.of(plan).pads().stream()
 				.collect(Collectors.toMap(pad -> pad.job().name(), PadHearing::sizes));
 	}
 
-	private static List<Double> sizes(FeltPad pad) {
+	private static List<Double> sizes(PadAsFelt pad) {
 		return LeakSize.spread(pad.asFelt().gaps(), SIZES).stream().map(LeakSize::of)
 				.map(size -> Math.max(TIGHT, size)).toList();
 	}

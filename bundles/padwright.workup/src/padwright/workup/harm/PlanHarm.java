@@ -11,8 +11,8 @@ import java.util.stream.Collectors;
 import padwright.engine.acoustics.Cover;
 import padwright.engine.acoustics.LeakHarm;
 import padwright.engine.acoustics.TargetNote;
-import padwright.workup.leak.FeltPad;
-import padwright.workup.leak.FeltPads;
+import padwright.workup.leak.PadAsFelt;
+import padwright.workup.leak.PadsAsFelt;
 import padwright.workup.leak.LeftOut;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.sound.ScaleSound;
@@ -42,9 +42,9 @@ public record PlanHarm(ServicePlan plan, List<String> notes, List<PadHarm> pads,
 	/** @throws java.util.NoSuchElementException if the system has no air column, which {@link SystemSound#missing} tells */
 	public static PlanHarm of(ServicePlan plan, SystemSound sound) {
 		List<TargetNote> scale = ScaleSound.of(sound).scale().stream().map(note -> note.tone().note()).toList();
-		FeltPads felt = FeltPads.of(plan);
+		PadsAsFelt felt = PadsAsFelt.of(plan);
 		List<LeftOut> leftOut = new ArrayList<>(felt.leftOut());
-		Map<String, FeltPad> byHole = new LinkedHashMap<>();
+		Map<String, PadAsFelt> byHole = new LinkedHashMap<>();
 		felt.pads().forEach(pad -> {
 			Optional<String> hole = sound.holeUnder(pad.job().name());
 			hole.ifPresentOrElse(under -> byHole.put(under, pad),

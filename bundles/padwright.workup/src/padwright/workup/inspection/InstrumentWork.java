@@ -8,7 +8,7 @@ import java.util.Optional;
 
 import padwright.engine.length.Length;
 import padwright.model.Lengths;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.plan.CorkState;
 import padwright.model.plan.Inspection;
 import padwright.model.plan.MechanismPart;
@@ -63,7 +63,7 @@ final class InstrumentWork {
 	}
 
 	private static Optional<Recommendation> tenon(Tenon tenon) {
-		if (tenon.getFit() == TenonFit.SOUND || Present.of(tenon.getJoint()).isEmpty()) {
+		if (tenon.getFit() == TenonFit.SOUND || Resolved.of(tenon.getJoint()).isEmpty()) {
 			return Optional.empty();
 		}
 		String where = Messages.of("work.tenon", Labels.of(tenon.getJoint()));

@@ -2,7 +2,7 @@ package padwright.workup.job;
 
 import padwright.model.plan.PadNote;
 import padwright.model.plan.PadWork;
-import padwright.workup.parts.Take;
+import padwright.workup.parts.Withdrawal;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.PlacedPieces;
 
@@ -14,7 +14,7 @@ public final class DoneAtKey {
 
 	/** Whether a new pad is planned for it. */
 	public static boolean isPadPlanned(KeyJob job) {
-		return job.key().isPresent() && !Take.keepsPad(job) && job.fitting().pad().isPresent();
+		return job.key().isPresent() && !Withdrawal.keepsPad(job) && job.fitting().pad().isPresent();
 	}
 
 	/** Whether the plan says that the new pad is in: by its full shims, by a note, or since it was felt as delivered. */

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.plan.Arrival;
 import padwright.model.plan.Delivery;
 import padwright.model.plan.Job;
@@ -68,7 +68,7 @@ public final class JobRecord {
 
 	/** The shop's way that the job follows, where it names one. */
 	public Optional<Process> process() {
-		return job.flatMap(diary -> Present.of(diary.getProcess()));
+		return job.flatMap(diary -> Resolved.of(diary.getProcess()));
 	}
 
 	/** Names of the stages that are done. */

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.stock.Letterhead;
 import padwright.model.stock.PaperName;
 import padwright.model.stock.Stock;
@@ -26,7 +26,7 @@ public final class Letterheads {
 	}
 
 	private static Optional<Letterhead> nearest(Stock stock, Set<Stock> seen) {
-		if (Present.of(stock).isEmpty() || !seen.add(stock)) {
+		if (Resolved.of(stock).isEmpty() || !seen.add(stock)) {
 			return Optional.empty();
 		}
 		return Stream.concat(Optional.ofNullable(stock.getLetterhead()).stream(),

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Key;
 import padwright.model.plan.Regulation;
 import padwright.model.systems.EffectiveKey;
@@ -52,6 +52,6 @@ public final class OpenWork {
 	}
 
 	private static String name(ServicePlan plan, Key key) {
-		return Present.of(key).map(known -> Labels.ofKey(plan, known.getName())).orElse("?");
+		return Resolved.of(key).map(known -> Labels.ofKey(plan, known.getName())).orElse("?");
 	}
 }

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Key;
 import padwright.model.plan.Treatment;
 import padwright.workup.service.KeyJob;
@@ -24,7 +24,7 @@ public record PadAtRest(Key key, Treatment treatment) {
 		List<PadAtRest> pads = new ArrayList<>();
 		for (Treatment treatment : JobRecord.of(plan.plan()).all(Treatment.class)) {
 			if (treatment.getDate() != null) {
-				treatment.getKeys().stream().flatMap(key -> Present.of(key).stream()).forEach(key -> {
+				treatment.getKeys().stream().flatMap(key -> Resolved.of(key).stream()).forEach(key -> {
 					pads.removeIf(pad -> pad.key() == key);
 					pads.add(new PadAtRest(key, treatment));
 				});

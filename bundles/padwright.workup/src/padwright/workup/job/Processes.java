@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.stock.Process;
 import padwright.model.stock.Stock;
 
@@ -24,7 +24,7 @@ public final class Processes {
 	}
 
 	private static void collect(Stock stock, Map<String, Process> byName, Set<Stock> seen) {
-		if (Present.of(stock).isPresent() && seen.add(stock)) {
+		if (Resolved.of(stock).isPresent() && seen.add(stock)) {
 			stock.getProcesses().stream().filter(process -> process.getName() != null)
 					.forEach(process -> byName.putIfAbsent(process.getName(), process));
 			stock.getShared().forEach(shared -> collect(shared, byName, seen));

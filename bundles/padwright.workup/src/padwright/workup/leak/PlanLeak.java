@@ -20,13 +20,13 @@ import padwright.workup.solve.PlanSolution;
  * @param felt the pads before
  * @param comparison before and after
  */
-public record PlanLeak(ServicePlan plan, FeltPads felt, LeakComparison comparison) {
+public record PlanLeak(ServicePlan plan, PadsAsFelt felt, LeakComparison comparison) {
 
 	public static PlanLeak of(PlanSolution solution, Tester tester) {
-		FeltPads felt = FeltPads.of(solution.plan());
+		PadsAsFelt felt = PadsAsFelt.of(solution.plan());
 		Map<String, KeySolution> solved = solution.keys().stream()
 				.collect(Collectors.toMap(key -> key.job().name(), key -> key, (first, second) -> second));
-		List<LikelyPad> before = felt.pads().stream().map(FeltPad::asFelt).toList();
+		List<LikelyPad> before = felt.pads().stream().map(PadAsFelt::asFelt).toList();
 		List<LikelyPad> after = felt.pads().stream()
 				.map(pad -> pad.with(FilmInCup.after(solved.get(pad.job().name())).inPlace())).toList();
 		return new PlanLeak(solution.plan(), felt,

@@ -11,7 +11,7 @@ import java.util.Set;
 import padwright.engine.mechanism.Mechanism;
 import padwright.engine.mechanism.FingerTouch;
 import padwright.engine.mechanism.Pressing;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Fingering;
 import padwright.model.keysystem.Press;
 import padwright.model.keysystem.Touch;
@@ -44,7 +44,7 @@ final class Fingerings {
 		Set<String> half = new LinkedHashSet<>();
 		List<String> missing = new ArrayList<>();
 		for (Press press : fingering.getPresses()) {
-			Optional<Touch> touch = Present.of(press.getTouch());
+			Optional<Touch> touch = Resolved.of(press.getTouch());
 			if (touch.flatMap(system::touch).isEmpty()) {
 				touch.map(Touch::getName).ifPresent(missing::add);
 			} else if (touches.contains(touch.get().getName())) {

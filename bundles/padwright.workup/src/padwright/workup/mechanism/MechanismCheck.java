@@ -5,7 +5,7 @@ import java.util.List;
 
 import org.eclipse.emf.ecore.EObject;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Fingering;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemPackage;
@@ -27,7 +27,7 @@ public final class MechanismCheck extends Check<KeySystem> {
 	@Override
 	protected void check(KeySystem system, Findings findings) {
 		List<Shortcoming> wanting = new ArrayList<>(Shortcomings.of(EffectiveSystem.of(system)));
-		Present.of(system.getBase()).filter(base -> !EffectiveSystem.lineage(base).contains(system))
+		Resolved.of(system.getBase()).filter(base -> !EffectiveSystem.lineage(base).contains(system))
 				.ifPresent(base -> wanting.removeAll(Shortcomings.of(EffectiveSystem.of(base))));
 		wanting.forEach(each -> findings.add(each.severity(), each.code(), place(system, each.subject()),
 				each.advice()));

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.Touch;
 import padwright.model.systems.EffectiveKey;
@@ -56,7 +56,7 @@ final class Pieces {
 
 	/** The name of the piece that a key is part of; nothing for a key that the system lacks. */
 	Optional<String> nameOf(Key key) {
-		return Present.of(key).map(wholes::get).filter(Objects::nonNull).map(EffectiveKey::name);
+		return Resolved.of(key).map(wholes::get).filter(Objects::nonNull).map(EffectiveKey::name);
 	}
 
 	String nameOf(EffectiveKey key) {

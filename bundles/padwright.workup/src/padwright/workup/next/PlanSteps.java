@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
 
 import org.eclipse.emf.ecore.EObject;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.plan.Agreement;
 import padwright.model.plan.Estimate;
 import padwright.model.plan.Player;
@@ -120,8 +120,8 @@ final class PlanSteps {
 		addWork(job -> DoneAtKey.isPadIn(job) && !DoneAtKey.isFeltAsDelivered(job) && !DoneAtKey.isUnanswered(job),
 				heldByAnswer(), Messages.of("next.feel"));
 		List<Regulation> open = plan.plan().getRegulations().stream().filter(note -> note.getLeft() == null).toList();
-		String couplings = open.stream().flatMap(note -> Present.of(note.getDriver()).stream()
-				.flatMap(driver -> Present.of(note.getDriven()).stream()
+		String couplings = open.stream().flatMap(note -> Resolved.of(note.getDriver()).stream()
+				.flatMap(driver -> Resolved.of(note.getDriven()).stream()
 						.map(driven -> Labels.ofKey(plan, driver.getName()) + " > " + Labels.ofKey(plan, driven.getName()))))
 				.collect(Collectors.joining(", "));
 		if (!couplings.isEmpty()) {
@@ -174,7 +174,7 @@ final class PlanSteps {
 	}
 
 	private static boolean isFelt(Pad pad) {
-		return pad.getLayers().stream().flatMap(layer -> Present.of(layer.getMaterial()).stream())
+		return pad.getLayers().stream().flatMap(layer -> Resolved.of(layer.getMaterial()).stream())
 				.anyMatch(material -> FELT.equals(material.getName()));
 	}
 
@@ -195,7 +195,7 @@ final class PlanSteps {
 	}
 
 	private String instrument() {
-		String system = Present.of(plan.plan().getSystem()).map(Labels::of).orElse("");
+		String system = Resolved.of(plan.plan().getSystem()).map(Labels::of).orElse("");
 		return plan.plan().getSerial() == null ? system : (system + " " + plan.plan().getSerial()).strip();
 	}
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Adjuster;
 import padwright.model.keysystem.Coupling;
 import padwright.workup.words.Messages;
@@ -23,7 +23,7 @@ public final class CouplingWords {
 		Optional.ofNullable(coupling.getAdjuster()).ifPresent(adjuster -> words.add(of(adjuster)));
 		Optional.ofNullable(coupling.getRatio()).ifPresent(ratio -> words.add(Messages.of("coupling.ratio", Texts.decimal(ratio.toPlainString()))));
 		Optional.ofNullable(coupling.getPlay()).ifPresent(play -> words.add(Messages.of("coupling.play", Texts.decimal(play.toString()))));
-		Present.of(coupling.getCondition()).ifPresent(key -> words.add(
+		Resolved.of(coupling.getCondition()).ifPresent(key -> words.add(
 				Messages.of(coupling.isUnpressed() ? "coupling.unless" : "coupling.when", key.getName())));
 		return String.join(", ", words);
 	}

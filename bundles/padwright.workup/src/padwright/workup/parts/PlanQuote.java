@@ -26,7 +26,7 @@ public final class PlanQuote {
 	 */
 	public static Quote of(PlanSolution solution, Labour labour, BigDecimal taxPercent) {
 		Map<Article, Integer> counts = new TreeMap<>(Article.ORDER);
-		Take.of(solution).forEach(take -> counts.merge(take.article(), 1, Integer::sum));
+		Withdrawal.of(solution).forEach(take -> counts.merge(take.article(), 1, Integer::sum));
 		List<QuoteLine> lines = new ArrayList<>();
 		List<String> unpriced = new ArrayList<>();
 		counts.forEach((article, count) -> article.price().ifPresentOrElse(

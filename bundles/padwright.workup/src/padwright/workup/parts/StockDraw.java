@@ -44,7 +44,7 @@ public record StockDraw(Stock stock, List<ServicePlan> plans, List<StockLine> li
 	private static StockDraw of(Stock stock, List<PlanSolution> solutions) {
 		Map<Article, int[]> counts = new LinkedHashMap<>();
 		articles(stock).forEach(article -> counts.put(article, new int[2]));
-		solutions.stream().flatMap(solution -> Take.of(solution).stream()).forEach(
+		solutions.stream().flatMap(solution -> Withdrawal.of(solution).stream()).forEach(
 				take -> counts.computeIfAbsent(take.article(), article -> new int[2])[take.noted() ? 0 : 1]++);
 		List<StockLine> lines = counts.entrySet().stream().map(entry -> new StockLine(entry.getKey(),
 				entry.getKey().onHand(), entry.getValue()[0], entry.getValue()[1])).toList();

@@ -6,7 +6,7 @@ import padwright.engine.coupling.Coupling;
 import padwright.engine.coupling.Regulation;
 import padwright.engine.length.Length;
 import padwright.model.Lengths;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Key;
 import padwright.model.plan.CouplingSide;
 import padwright.workup.service.ServicePlan;
@@ -36,7 +36,7 @@ public final class FoundLight {
 	}
 
 	private static boolean isNamed(Key key, String name) {
-		return Present.of(key).map(Key::getName).filter(name::equals).isPresent();
+		return Resolved.of(key).map(Key::getName).filter(name::equals).isPresent();
 	}
 
 	private static Regulation.Side side(CouplingSide side) {

@@ -16,7 +16,7 @@ import padwright.engine.coupling.Screw;
 import padwright.engine.film.FilmSupply;
 import padwright.engine.length.Length;
 import padwright.model.Lengths;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Key;
 import padwright.model.systems.EffectiveKey;
 import padwright.workup.service.KeyJob;
@@ -32,7 +32,7 @@ public final class PlanCouplings {
 	private PlanCouplings(ServicePlan plan) {
 		this.plan = plan;
 		this.films = Optional.ofNullable(plan.plan().getFitting())
-				.flatMap(fitting -> Present.of(fitting.getFilms())).map(set -> FilmStore.of(set).supply())
+				.flatMap(fitting -> Resolved.of(fitting.getFilms())).map(set -> FilmStore.of(set).supply())
 				.orElse(List.of());
 	}
 
@@ -64,7 +64,7 @@ public final class PlanCouplings {
 	}
 
 	private Optional<String> driven(padwright.model.keysystem.Coupling coupling) {
-		return Present.of(coupling.getDriven()).filter(key -> plan.system().key(key).isPresent()).map(Key::getName);
+		return Resolved.of(coupling.getDriven()).filter(key -> plan.system().key(key).isPresent()).map(Key::getName);
 	}
 
 	/** Keys with a row first, as in the plan; then the others, as in the system. */

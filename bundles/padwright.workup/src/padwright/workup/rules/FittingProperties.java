@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 import padwright.model.Lengths;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.stock.Adhesive;
 import padwright.model.stock.FilmSet;
 import padwright.model.stock.Layer;
@@ -48,7 +48,7 @@ final class FittingProperties {
 
 	private static void addPad(PropertyList list) {
 		list.named("pad", job -> job.fitting().pad());
-		list.named(RuleProperty.PAD_KIND, job -> job.fitting().pad().flatMap(pad -> Present.of(pad.getKind())));
+		list.named(RuleProperty.PAD_KIND, job -> job.fitting().pad().flatMap(pad -> Resolved.of(pad.getKind())));
 		list.materials("pad.material", job -> layers(job, LayerRole.values()));
 		list.materials("pad.base", job -> layers(job, LayerRole.BASE));
 		list.materials("pad.face", job -> layers(job, LayerRole.FACE));
@@ -58,7 +58,7 @@ final class FittingProperties {
 		list.quantity("pad.price", NUMBER, job -> job.fitting().pad()
 				.flatMap(pad -> Optional.ofNullable(pad.getPrice())));
 		list.quantity("pad.lasts", YEARS, job -> layers(job, LayerRole.values())
-				.flatMap(material -> Present.of(material).stream())
+				.flatMap(material -> Resolved.of(material).stream())
 				.flatMap(material -> Optional.ofNullable(material.getLasts()).stream())
 				.min(Comparator.naturalOrder()));
 	}
@@ -81,6 +81,6 @@ final class FittingProperties {
 				.map(Layer::getMaterial);
 		Stream<Material> beds = Stream.concat(fitting.backing().map(Backing::getMaterial).stream(),
 				fitting.films().map(FilmSet::getMaterial).stream());
-		return Stream.concat(layers, beds).flatMap(material -> Present.of(material).stream());
+		return Stream.concat(layers, beds).flatMap(material -> Resolved.of(material).stream());
 	}
 }

@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import padwright.engine.length.Length;
 import padwright.engine.rim.ProfileSplit;
 import padwright.model.Lengths;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.CupStyle;
 import padwright.model.keysystem.HoleMake;
 import padwright.model.keysystem.Posture;
@@ -69,6 +69,6 @@ final class KeyProperties {
 
 	private static Stream<Piece> pieces(KeyJob job) {
 		return job.service().getRounds().stream().flatMap(round -> round.getPieces().stream())
-				.flatMap(piece -> Present.of(piece).stream());
+				.flatMap(piece -> Resolved.of(piece).stream());
 	}
 }

@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 import org.eclipse.emf.common.util.Enumerator;
 
 import padwright.engine.length.Length;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Titled;
 import padwright.model.stock.Material;
 import padwright.workup.service.KeyJob;
@@ -65,7 +65,7 @@ public final class PropertyList {
 	/** The names of materials; broken links are passed over. */
 	public void materials(String name, Function<KeyJob, Stream<Material>> materials) {
 		add(name, MATERIAL, List.of(), job -> materials.apply(job)
-				.flatMap(material -> Present.of(material).stream()).map(Material::getName).distinct().toList());
+				.flatMap(material -> Resolved.of(material).stream()).map(Material::getName).distinct().toList());
 	}
 
 	/** A length. */

@@ -5,7 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.stock.Both;
 import padwright.model.stock.Comparison;
 import padwright.model.stock.Either;
@@ -30,7 +30,7 @@ public final class ShopRules {
 
 	private static void add(Stock stock, Set<Stock> sources) {
 		if (sources.add(stock)) {
-			stock.getShared().forEach(shared -> Present.of(shared).ifPresent(each -> add(each, sources)));
+			stock.getShared().forEach(shared -> Resolved.of(shared).ifPresent(each -> add(each, sources)));
 		}
 	}
 

@@ -5,7 +5,7 @@ import java.util.function.Function;
 
 import org.eclipse.emf.ecore.EObject;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.plan.Fitting;
 import padwright.model.stock.Adhesive;
 import padwright.model.stock.FilmSet;
@@ -27,11 +27,11 @@ public record EffectiveFitting(Fitting own, Fitting planned) {
 	}
 
 	public Optional<Pad> pad() {
-		return source().flatMap(fitting -> Present.of(fitting.getPad()));
+		return source().flatMap(fitting -> Resolved.of(fitting.getPad()));
 	}
 
 	public Optional<Backing> backing() {
-		return source().flatMap(fitting -> Present.of(fitting.getBacking()));
+		return source().flatMap(fitting -> Resolved.of(fitting.getBacking()));
 	}
 
 	public Optional<FilmSet> films() {
@@ -48,6 +48,6 @@ public record EffectiveFitting(Fitting own, Fitting planned) {
 	}
 
 	private static <T extends EObject> Optional<T> present(Fitting fitting, Function<Fitting, T> feature) {
-		return fitting == null ? Optional.empty() : Present.of(feature.apply(fitting));
+		return fitting == null ? Optional.empty() : Resolved.of(feature.apply(fitting));
 	}
 }

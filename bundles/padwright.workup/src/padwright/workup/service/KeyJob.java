@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
 import padwright.model.Lengths;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Key;
 import padwright.model.plan.Fitting;
 import padwright.model.plan.KeyService;
@@ -57,7 +57,7 @@ public final class KeyJob {
 	/** The key as it is in the plan's system; nothing for a key that it lacks. */
 	public Optional<EffectiveKey> key() {
 		if (key == null) {
-			key = Present.of(service.getKey()).flatMap(plan.system()::key);
+			key = Resolved.of(service.getKey()).flatMap(plan.system()::key);
 		}
 		return key;
 	}
@@ -73,7 +73,7 @@ public final class KeyJob {
 
 	/** The key's name, or a question mark where the link is broken. */
 	public String name() {
-		return Present.of(service.getKey()).map(Key::getName).orElse("?");
+		return Resolved.of(service.getKey()).map(Key::getName).orElse("?");
 	}
 
 	public EffectiveFitting fitting() {

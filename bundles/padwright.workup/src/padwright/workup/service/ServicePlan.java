@@ -7,7 +7,7 @@ import java.util.Optional;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
 import padwright.model.Lengths;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.Range;
 import padwright.model.plan.Plan;
 import padwright.model.stock.Feeler;
@@ -46,7 +46,7 @@ public final class ServicePlan {
 	}
 
 	public Optional<Stock> stock() {
-		return Present.of(plan.getStock());
+		return Resolved.of(plan.getStock());
 	}
 
 	/** The rows of the plan, in its order. */

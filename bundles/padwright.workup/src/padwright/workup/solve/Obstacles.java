@@ -8,7 +8,7 @@ import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.plan.KeyService;
 import padwright.workup.checks.Finding;
 import padwright.workup.checks.IssueCodes;
@@ -43,7 +43,7 @@ final class Obstacles {
 
 	/** Why a row cannot be solved as it stands; empty if it can. */
 	List<String> of(KeyJob job) {
-		if (Present.of(job.plan().plan().getSystem()).isEmpty()) {
+		if (Resolved.of(job.plan().plan().getSystem()).isEmpty()) {
 			return List.of(Messages.of("unsolved.noSystem"));
 		}
 		return job.key().isEmpty() ? List.of(Messages.of("unsolved.noKey"))

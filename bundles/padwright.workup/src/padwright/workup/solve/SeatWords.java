@@ -15,7 +15,7 @@ import padwright.engine.seating.Limit;
 import padwright.engine.seating.NextHour;
 import padwright.engine.seating.SeatAnswer;
 import padwright.engine.seating.WhyNothing;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Coupling;
 import padwright.model.keysystem.Key;
 import padwright.model.systems.EffectiveKey;
@@ -103,7 +103,7 @@ public final class SeatWords {
 	}
 
 	private static Stream<Key> driven(Coupling coupling) {
-		return Present.of(coupling.getDriven()).stream();
+		return Resolved.of(coupling.getDriven()).stream();
 	}
 
 	private String label(Key key) {

@@ -17,7 +17,7 @@ import org.eclipse.xtext.ide.editor.contentassist.ContentAssistContext;
 import org.eclipse.xtext.resource.IEObjectDescription;
 
 import padwright.language.ide.facts.Rows;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemPackage;
@@ -74,7 +74,7 @@ final class FittingReferences {
 
 	private static Collection<EObject> driven(EObject driver, EObject place) {
 		return Rows.plan(place).flatMap(plan -> plan.system().key((Key) driver)).map(EffectiveKey::closes)
-				.orElse(List.of()).stream().map(coupling -> Present.of(coupling.getDriven())).flatMap(Optional::stream)
+				.orElse(List.of()).stream().map(coupling -> Resolved.of(coupling.getDriven())).flatMap(Optional::stream)
 				.collect(Collectors.toSet());
 	}
 

@@ -11,7 +11,7 @@ import org.eclipse.emf.ecore.EObject;
 
 import padwright.engine.film.FilmSupply;
 import padwright.language.ide.words.Messages;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Titled;
 import padwright.model.stock.Adhesive;
 import padwright.model.stock.Feeler;
@@ -117,7 +117,7 @@ public final class ArticleFacts {
 	}
 
 	private static List<String> concat(List<String> own, Stream<Material> materials) {
-		return Stream.concat(own.stream(), materials.flatMap(material -> Present.of(material).stream())
+		return Stream.concat(own.stream(), materials.flatMap(material -> Resolved.of(material).stream())
 				.flatMap(material -> Hazards.of(material).stream().map(caution -> material.getName() + ": " + caution)))
 				.distinct().toList();
 	}

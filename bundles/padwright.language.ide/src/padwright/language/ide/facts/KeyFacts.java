@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 
 import padwright.language.ide.words.Messages;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Coupling;
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.Touch;
@@ -26,7 +26,7 @@ public final class KeyFacts {
 		parts.add(key.label());
 		parts.add(Messages.of("key." + key.posture().getLiteral()));
 		if (!key.touches().isEmpty()) {
-			parts.add(Messages.of("key.by", key.touches().stream().flatMap(touch -> Present.of(touch).stream())
+			parts.add(Messages.of("key.by", key.touches().stream().flatMap(touch -> Resolved.of(touch).stream())
 					.map(Touch::getName).collect(Collectors.joining(", "))));
 		}
 		key.whole().ifPresent(whole -> parts.add(Messages.of("key.with", whole.name())));
@@ -44,7 +44,7 @@ public final class KeyFacts {
 
 	/** With the ratio where it is said: travel at the driven key's pad for travel at the driver's. */
 	private static Optional<String> driven(List<Coupling> couplings) {
-		return couplings.stream().flatMap(coupling -> Present.of(coupling.getDriven()).map(key -> name(coupling, key)).stream())
+		return couplings.stream().flatMap(coupling -> Resolved.of(coupling.getDriven()).map(key -> name(coupling, key)).stream())
 				.reduce((some, more) -> some + ", " + more);
 	}
 

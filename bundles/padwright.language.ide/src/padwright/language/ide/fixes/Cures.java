@@ -9,7 +9,7 @@ import padwright.workup.checks.IssueCodes;
 /** Which findings have a cure that text can bring. */
 public final class Cures {
 
-	private static final Map<String, Cure> BY_CODE = Map.ofEntries(
+	private static final Map<String, FixProvider> BY_CODE = Map.ofEntries(
 			Map.entry(IssueCodes.LINK, WordCures::named),
 			Map.entry(IssueCodes.SYNTAX, Cures::syntax),
 			Map.entry(IssueCodes.RULE_PROPERTY_UNKNOWN, NameCures::nearest),

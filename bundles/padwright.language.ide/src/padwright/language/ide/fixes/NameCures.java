@@ -9,7 +9,7 @@ import org.eclipse.xtext.nodemodel.INode;
 import padwright.language.edit.TextEdit;
 import padwright.language.ide.facts.Rows;
 import padwright.language.ide.words.Messages;
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.Range;
 import padwright.model.keysystem.Coupling;
 import padwright.model.keysystem.Key;
@@ -63,10 +63,10 @@ final class NameCures {
 	/** Names a key that is closed by the driver. */
 	static List<Fix> coupled(Site site) {
 		Regulation regulation = site.nearest(Regulation.class);
-		return Optional.ofNullable(regulation).flatMap(found -> Present.of(found.getDriver()))
+		return Optional.ofNullable(regulation).flatMap(found -> Resolved.of(found.getDriver()))
 				.flatMap(driver -> Rows.plan(regulation).flatMap(plan -> plan.system().key(driver)))
 				.map(EffectiveKey::closes).stream().flatMap(List::stream).map(Coupling::getDriven)
-				.flatMap(driven -> Present.of(driven).stream()).map(Key::getName)
+				.flatMap(driven -> Resolved.of(driven).stream()).map(Key::getName)
 				.map(name -> change(site, name)).toList();
 	}
 

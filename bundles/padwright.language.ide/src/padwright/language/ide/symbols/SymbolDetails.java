@@ -5,7 +5,7 @@ import org.eclipse.xtext.ide.server.symbol.DocumentSymbolMapper.DocumentSymbolDe
 
 import com.google.inject.Singleton;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Titled;
 import padwright.model.plan.KeyService;
 
@@ -19,7 +19,7 @@ public final class SymbolDetails extends DocumentSymbolDetailsProvider {
 			return label(titled);
 		}
 		return element instanceof KeyService row
-				? Present.of(row.getKey()).map(SymbolDetails::label).orElse("") : "";
+				? Resolved.of(row.getKey()).map(SymbolDetails::label).orElse("") : "";
 	}
 
 	private static String label(Titled titled) {

@@ -3,7 +3,7 @@ package padwright.workup.checks.plans;
 import java.util.HashSet;
 import java.util.Set;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Key;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.Plan;
@@ -25,7 +25,7 @@ public final class DuplicateServiceCheck extends Check<Plan> {
 	protected void check(Plan plan, Findings findings) {
 		Set<Key> seen = new HashSet<>();
 		for (KeyService service : plan.getKeys()) {
-			Present.of(service.getKey()).filter(key -> !seen.add(key))
+			Resolved.of(service.getKey()).filter(key -> !seen.add(key))
 					.ifPresent(key -> findings.error(IssueCodes.DUPLICATE_SERVICE,
 							Place.of(service, PlanPackage.Literals.KEY_SERVICE__KEY),
 							Advice.of(IssueCodes.DUPLICATE_SERVICE, key.getName())));

@@ -1,6 +1,6 @@
 package padwright.workup.checks.plans;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.plan.PlanPackage;
 import padwright.workup.checks.Advice;
 import padwright.workup.checks.Check;
@@ -18,8 +18,8 @@ public final class ForeignKeyCheck extends Check<KeyJob> {
 
 	@Override
 	protected void check(KeyJob job, Findings findings) {
-		if (job.key().isEmpty() && Present.of(job.plan().plan().getSystem()).isPresent()) {
-			Present.of(job.service().getKey()).ifPresent(key -> findings.error(IssueCodes.DRIVEN_KEY_MISSING,
+		if (job.key().isEmpty() && Resolved.of(job.plan().plan().getSystem()).isPresent()) {
+			Resolved.of(job.service().getKey()).ifPresent(key -> findings.error(IssueCodes.DRIVEN_KEY_MISSING,
 					Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__KEY),
 					Advice.of("driven-key-missing.row", key.getName())));
 		}

@@ -1,6 +1,6 @@
 package padwright.workup.checks.plans;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Key;
 import padwright.model.plan.PlanPackage;
 import padwright.model.plan.Regulation;
@@ -22,7 +22,7 @@ public final class RegulationCheck extends Check<ServicePlan> {
 	@Override
 	protected void check(ServicePlan service, Findings findings) {
 		for (Regulation regulation : service.plan().getRegulations()) {
-			Present.of(regulation.getDriven()).ifPresent(driven -> Present.of(regulation.getDriver())
+			Resolved.of(regulation.getDriven()).ifPresent(driven -> Resolved.of(regulation.getDriver())
 					.flatMap(service.system()::key).filter(driver -> !drives(driver, driven))
 					.ifPresent(driver -> findings.error(IssueCodes.NOT_COUPLED,
 							Place.of(regulation, PlanPackage.Literals.REGULATION__DRIVEN),

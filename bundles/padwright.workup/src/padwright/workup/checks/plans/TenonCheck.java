@@ -3,7 +3,7 @@ package padwright.workup.checks.plans;
 import java.util.HashSet;
 import java.util.Set;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Joint;
 import padwright.model.plan.Inspection;
 import padwright.model.plan.PlanPackage;
@@ -26,7 +26,7 @@ public final class TenonCheck extends Check<Inspection> {
 	protected void check(Inspection inspection, Findings findings) {
 		Set<Joint> seen = new HashSet<>();
 		for (Tenon tenon : inspection.getTenons()) {
-			if (Present.of(tenon.getJoint()).filter(joint -> !seen.add(joint)).isPresent()) {
+			if (Resolved.of(tenon.getJoint()).filter(joint -> !seen.add(joint)).isPresent()) {
 				findings.error(IssueCodes.TENON_TWICE, Place.of(tenon, PlanPackage.Literals.TENON__JOINT),
 						Advice.of(IssueCodes.TENON_TWICE, tenon.getJoint().getName()));
 			}

@@ -2,7 +2,7 @@ package padwright.workup.checks.stock;
 
 import java.util.List;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.stock.Stock;
 import padwright.model.stock.StockPackage;
 import padwright.workup.checks.Advice;
@@ -23,7 +23,7 @@ public final class StockCycleCheck extends Check<Stock> {
 	protected void check(Stock stock, Findings findings) {
 		List<Stock> shared = stock.getShared();
 		for (int index = 0; index < shared.size(); index++) {
-			boolean isCircle = Present.of(shared.get(index)).map(ShopRules::sources)
+			boolean isCircle = Resolved.of(shared.get(index)).map(ShopRules::sources)
 					.filter(sources -> sources.contains(stock)).isPresent();
 			if (isCircle) {
 				findings.error(IssueCodes.STOCK_CYCLE, new Place(stock, StockPackage.Literals.STOCK__SHARED, index),

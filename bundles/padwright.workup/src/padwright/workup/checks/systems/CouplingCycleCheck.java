@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemPackage;
@@ -48,7 +48,7 @@ public final class CouplingCycleCheck extends Check<KeySystem> {
 		}
 		path.add(key);
 		Optional<List<EffectiveKey>> found = key.closes().stream()
-				.flatMap(coupling -> Present.of(coupling.getDriven()).flatMap(system::key).stream())
+				.flatMap(coupling -> Resolved.of(coupling.getDriven()).flatMap(system::key).stream())
 				.flatMap(driven -> circle(system, driven, path, settled).stream()).findFirst();
 		path.remove(path.size() - 1);
 		return found;

@@ -4,7 +4,7 @@ import java.util.Optional;
 
 import org.eclipse.emf.ecore.EObject;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Coupling;
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeySystem;
@@ -41,13 +41,13 @@ public final class DrivenKeyCheck extends Check<KeySystem> {
 
 	private static Optional<EffectiveKey> driven(Coupling coupling, KeySystem system, EffectiveSystem effective,
 			EffectiveKey driver, Findings findings) {
-		Optional<Key> driven = Present.of(coupling.getDriven());
+		Optional<Key> driven = Resolved.of(coupling.getDriven());
 		Optional<EffectiveKey> target = driven.flatMap(effective::key);
 		if (driven.isPresent() && target.isEmpty()) {
 			findings.error(IssueCodes.DRIVEN_KEY_MISSING, place(system, coupling), Advice.of(
 					IssueCodes.DRIVEN_KEY_MISSING, driver.name(), driven.get().getName(), system.getName()));
 		}
-		Present.of(coupling.getCondition()).filter(key -> effective.key(key).isEmpty())
+		Resolved.of(coupling.getCondition()).filter(key -> effective.key(key).isEmpty())
 				.ifPresent(key -> findings.error(IssueCodes.DRIVEN_KEY_MISSING, place(system, coupling),
 						Advice.of("driven-key-missing.condition", driver.name(), key.getName(), system.getName())));
 		return target;

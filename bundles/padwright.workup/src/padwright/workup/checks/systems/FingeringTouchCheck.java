@@ -4,7 +4,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Fingering;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemPackage;
@@ -31,7 +31,7 @@ public final class FingeringTouchCheck extends Check<KeySystem> {
 				effective.holes().stream().flatMap(hole -> hole.touches().stream())).collect(Collectors.toSet());
 		for (Fingering fingering : system.getFingerings()) {
 			for (Press press : fingering.getPresses()) {
-				Present.of(press.getTouch()).ifPresent(touch -> check(press, touch, effective, used, findings));
+				Resolved.of(press.getTouch()).ifPresent(touch -> check(press, touch, effective, used, findings));
 			}
 		}
 	}

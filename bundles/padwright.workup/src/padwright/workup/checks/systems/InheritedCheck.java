@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.Titled;
 import padwright.model.systems.EffectiveSystem;
@@ -24,7 +24,7 @@ public final class InheritedCheck extends Check<KeySystem> {
 
 	@Override
 	protected void check(KeySystem system, Findings findings) {
-		Optional<EffectiveSystem> base = Present.of(system.getBase()).map(EffectiveSystem::of);
+		Optional<EffectiveSystem> base = Resolved.of(system.getBase()).map(EffectiveSystem::of);
 		system.getChanges().forEach(change -> check(change, base, findings));
 		system.getRemovals().forEach(removal -> check(removal, base, findings));
 	}
@@ -32,7 +32,7 @@ public final class InheritedCheck extends Check<KeySystem> {
 	/** What it changes or removes is the one reference that is its kind's own; the removal of a note has none. */
 	private static void check(EObject element, Optional<EffectiveSystem> base, Findings findings) {
 		for (EReference reference : element.eClass().getEReferences()) {
-			Present.of((Titled) element.eGet(reference))
+			Resolved.of((Titled) element.eGet(reference))
 					.filter(target -> base.filter(inherited -> inherited.has(target)).isEmpty())
 					.ifPresent(target -> findings.error(IssueCodes.NOT_INHERITED, Place.of(element, reference),
 							Advice.of(IssueCodes.NOT_INHERITED, target.getName())));

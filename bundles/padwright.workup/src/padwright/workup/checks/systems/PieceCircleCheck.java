@@ -1,6 +1,6 @@
 package padwright.workup.checks.systems;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.KeyFeatures;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemPackage;
@@ -23,7 +23,7 @@ public final class PieceCircleCheck extends Check<KeySystem> {
 	protected void check(KeySystem system, Findings findings) {
 		for (EffectiveKey key : EffectiveSystem.of(system).keys()) {
 			for (KeyFeatures features : key.features()) {
-				if (features.eContainer() == system && Present.of(features.getWhole()).isPresent()
+				if (features.eContainer() == system && Resolved.of(features.getWhole()).isPresent()
 						&& key.whole().isEmpty()) {
 					findings.error(IssueCodes.PIECE_CIRCLE,
 							Place.of(features, KeySystemPackage.Literals.KEY_FEATURES__WHOLE),

@@ -2,7 +2,7 @@ package padwright.workup.checks.systems;
 
 import java.util.stream.Collectors;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemPackage;
 import padwright.model.systems.EffectiveSystem;
@@ -21,7 +21,7 @@ public final class SystemCycleCheck extends Check<KeySystem> {
 
 	@Override
 	protected void check(KeySystem system, Findings findings) {
-		Present.of(system.getBase()).filter(base -> EffectiveSystem.lineage(base).contains(system))
+		Resolved.of(system.getBase()).filter(base -> EffectiveSystem.lineage(base).contains(system))
 				.ifPresent(base -> findings.error(IssueCodes.SYSTEM_CYCLE,
 						Place.of(system, KeySystemPackage.Literals.KEY_SYSTEM__BASE), advice(system, base)));
 	}

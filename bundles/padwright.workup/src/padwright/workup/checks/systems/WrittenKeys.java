@@ -2,7 +2,7 @@ package padwright.workup.checks.systems;
 
 import java.util.function.BiConsumer;
 
-import padwright.model.Present;
+import padwright.model.Resolved;
 import padwright.model.keysystem.Change;
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeyChange;
@@ -25,7 +25,7 @@ final class WrittenKeys {
 		}
 		for (Change change : system.getChanges()) {
 			if (change instanceof KeyChange changed) {
-				Present.of(changed.getKey()).flatMap(effective::key).ifPresent(whole -> what.accept(changed, whole));
+				Resolved.of(changed.getKey()).flatMap(effective::key).ifPresent(whole -> what.accept(changed, whole));
 			}
 		}
 	}

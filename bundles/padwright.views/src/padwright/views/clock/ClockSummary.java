@@ -21,7 +21,7 @@ import padwright.workup.words.Chance;
 import padwright.workup.words.GapWords;
 
 /** What the readings come to, in words and figures: how likely the pad is level, and how wide its gap is. */
-final class ClockWordsBeside {
+final class ClockSummary {
 
 	private static final double SIZE = 1.05;
 	private static final double LINE = 1.75;
@@ -32,7 +32,7 @@ final class ClockWordsBeside {
 	private final List<Element> elements = new ArrayList<>();
 	private double y;
 
-	ClockWordsBeside(ClockPicture picture, Palette palette) {
+	ClockSummary(ClockPicture picture, Palette palette) {
 		this.picture = picture;
 		this.palette = palette;
 	}

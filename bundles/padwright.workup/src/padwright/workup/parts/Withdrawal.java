@@ -19,7 +19,7 @@ import padwright.workup.solve.PlanSolution;
  *
  * @param noted whether the plan notes it as taken; else it would be, once the plan's answers are written
  */
-public record Take(Article article, KeyJob job, boolean noted) {
+public record Withdrawal(Article article, KeyJob job, boolean noted) {
 
 	/**
 	 * All that a solved plan takes, in its order: for each key a pad with its backing disc and glue, a blank of film for
@@ -27,8 +27,8 @@ public record Take(Article article, KeyJob job, boolean noted) {
 	 * glue count as taken with the full shims, since they go into the cup together. A key that has two rows by mistake
 	 * gets one pad.
 	 */
-	public static List<Take> of(PlanSolution solution) {
-		List<Take> takes = new ArrayList<>();
+	public static List<Withdrawal> of(PlanSolution solution) {
+		List<Withdrawal> takes = new ArrayList<>();
 		Set<String> padded = new HashSet<>();
 		for (KeySolution key : solution.keys()) {
 			RowWork row = RowWork.of(key);
@@ -40,13 +40,13 @@ public record Take(Article article, KeyJob job, boolean noted) {
 		return takes;
 	}
 
-	private static void addPad(RowWork row, List<Take> takes) {
+	private static void addPad(RowWork row, List<Withdrawal> takes) {
 		if (keepsPad(row.job())) {
 			return;
 		}
-		Article.pad(row.job()).ifPresent(pad -> takes.add(new Take(pad, row.job(), row.stackNoted())));
-		Article.backing(row.job()).ifPresent(disc -> takes.add(new Take(disc, row.job(), row.stackNoted())));
-		Article.glue(row.job()).ifPresent(glue -> takes.add(new Take(glue, row.job(), row.stackNoted())));
+		Article.pad(row.job()).ifPresent(pad -> takes.add(new Withdrawal(pad, row.job(), row.stackNoted())));
+		Article.backing(row.job()).ifPresent(disc -> takes.add(new Withdrawal(disc, row.job(), row.stackNoted())));
+		Article.glue(row.job()).ifPresent(glue -> takes.add(new Withdrawal(glue, row.job(), row.stackNoted())));
 	}
 
 	/** Whether a row leaves the pad that is in the cup. */
@@ -54,7 +54,7 @@ public record Take(Article article, KeyJob job, boolean noted) {
 		return job.service().isSetFound() && job.service().getFound() == PadState.SOUND;
 	}
 
-	private static void addFilm(KeySolution solution, RowWork row, FilmSet films, List<Take> takes) {
+	private static void addFilm(KeySolution solution, RowWork row, FilmSet films, List<Withdrawal> takes) {
 		FilmUse.in(row.job()).forEach(use -> addNoted(row.job(), use, takes));
 		if (!row.stackNoted()) {
 			addSolved(row, films, row.stack(), takes);
@@ -65,15 +65,15 @@ public record Take(Article article, KeyJob job, boolean noted) {
 	}
 
 	/** A full shim that is exchanged comes back whole. */
-	private static void addSolved(RowWork row, FilmSet films, LevelAnswer answer, List<Take> takes) {
+	private static void addSolved(RowWork row, FilmSet films, LevelAnswer answer, List<Withdrawal> takes) {
 		addSolved(row, films, answer.films(), takes);
 		answer.swap().out()
-				.forEach(shim -> takes.remove(new Take(Article.film(films, shim), row.job(), row.stackNoted())));
+				.forEach(shim -> takes.remove(new Withdrawal(Article.film(films, shim), row.job(), row.stackNoted())));
 	}
 
 	/** A full shim that came back whole was not taken. */
-	private static void addNoted(KeyJob job, FilmUse use, List<Take> takes) {
-		Take take = new Take(Article.film(use.films(), use.thickness()), job, true);
+	private static void addNoted(KeyJob job, FilmUse use, List<Withdrawal> takes) {
+		Withdrawal take = new Withdrawal(Article.film(use.films(), use.thickness()), job, true);
 		if (use.back()) {
 			takes.remove(take);
 		} else {
@@ -81,7 +81,7 @@ public record Take(Article article, KeyJob job, boolean noted) {
 		}
 	}
 
-	private static void addSolved(RowWork row, FilmSet films, List<Length> blanks, List<Take> takes) {
-		blanks.forEach(blank -> takes.add(new Take(Article.film(films, blank), row.job(), false)));
+	private static void addSolved(RowWork row, FilmSet films, List<Length> blanks, List<Withdrawal> takes) {
+		blanks.forEach(blank -> takes.add(new Withdrawal(Article.film(films, blank), row.job(), false)));
 	}
 }

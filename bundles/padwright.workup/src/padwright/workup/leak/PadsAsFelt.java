@@ -18,20 +18,20 @@ import padwright.workup.words.Messages;
  * @param pads in the order of the plan
  * @param leftOut keys with a row that cannot be told
  */
-public record FeltPads(List<FeltPad> pads, List<LeftOut> leftOut) {
+public record PadsAsFelt(List<PadAsFelt> pads, List<LeftOut> leftOut) {
 
-	public FeltPads {
+	public PadsAsFelt {
 		pads = List.copyOf(pads);
 		leftOut = List.copyOf(leftOut);
 	}
 
 	/** Of two rows for one key, which a check reports, the last counts. */
-	public static FeltPads of(ServicePlan plan) {
+	public static PadsAsFelt of(ServicePlan plan) {
 		Map<String, KeyJob> jobs = new LinkedHashMap<>();
 		plan.jobs().stream().filter(job -> job.key().isPresent()).forEach(job -> jobs.put(job.name(), job));
 		Gathering gathering = new Gathering();
 		jobs.values().forEach(gathering::add);
-		return new FeltPads(gathering.pads, gathering.leftOut);
+		return new PadsAsFelt(gathering.pads, gathering.leftOut);
 	}
 
 	/** Names of the keys whose rim width is {@link KeyRim#USUAL_WIDTH} for want of a better one. */
@@ -41,7 +41,7 @@ public record FeltPads(List<FeltPad> pads, List<LeftOut> leftOut) {
 
 	private static final class Gathering {
 
-		private final List<FeltPad> pads = new ArrayList<>();
+		private final List<PadAsFelt> pads = new ArrayList<>();
 		private final List<LeftOut> leftOut = new ArrayList<>();
 
 		private void add(KeyJob job) {
@@ -52,7 +52,7 @@ public record FeltPads(List<FeltPad> pads, List<LeftOut> leftOut) {
 				leftOut.add(new LeftOut(job.name(), Messages.of("leak.notFelt")));
 			} else {
 				PadEvidence.of(job, why -> leftOut.add(new LeftOut(job.name(), why)))
-						.ifPresent(evidence -> pads.add(new FeltPad(job, rim.get(), evidence)));
+						.ifPresent(evidence -> pads.add(new PadAsFelt(job, rim.get(), evidence)));
 			}
 		}
 	}

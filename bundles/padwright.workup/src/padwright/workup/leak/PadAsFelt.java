@@ -13,7 +13,7 @@ import padwright.workup.solve.PadEvidence;
  * @param rim under it
  * @param evidence what its rounds tell
  */
-public record FeltPad(KeyJob job, KeyRim rim, PadEvidence evidence) {
+public record PadAsFelt(KeyJob job, KeyRim rim, PadEvidence evidence) {
 
 	/** With this film behind it. */
 	LikelyPad with(FilmInPlace film) {

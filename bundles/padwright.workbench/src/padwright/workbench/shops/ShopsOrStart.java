@@ -20,7 +20,7 @@ import org.eclipse.ui.handlers.IHandlerService;
 import padwright.workbench.Messages;
 
 /** Shows what is to be seen of open shops, or, where none is open, what to begin with. */
-final class OrNoShop extends Composite {
+final class ShopsOrStart extends Composite {
 
 	private static final int GAP = 10;
 
@@ -29,7 +29,7 @@ final class OrNoShop extends Composite {
 	private final Composite beginning;
 	private Control shops;
 
-	OrNoShop(Composite parent) {
+	ShopsOrStart(Composite parent) {
 		super(parent, SWT.NONE);
 		setLayout(layout);
 		beginning = new Composite(this, SWT.NONE);
@@ -63,7 +63,7 @@ final class OrNoShop extends Composite {
 		try {
 			PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(command, null);
 		} catch (CommandException failed) {
-			ILog.of(OrNoShop.class).error(command, failed);
+			ILog.of(ShopsOrStart.class).error(command, failed);
 		}
 	}
 

@@ -17,14 +17,14 @@ import com.google.inject.Injector;
  * Where one file after the other is read, looked at and let go of. They share one resource, since making one takes
  * nearly as long as reading a plan. For one thread.
  */
-final class Desk {
+final class ArchiveReader {
 
 	private final Injector language;
 	private final XtextResourceSet resources;
 	private XtextResource free;
 
 	/** @param resources what a file on the desk can have links to */
-	Desk(Injector language, XtextResourceSet resources) {
+	ArchiveReader(Injector language, XtextResourceSet resources) {
 		this.language = language;
 		this.resources = resources;
 	}

@@ -5,9 +5,9 @@ import java.util.Optional;
 import org.eclipse.emf.ecore.EObject;
 
 /** References that may be missing, or be broken links. */
-public final class Present {
+public final class Resolved {
 
-	private Present() {
+	private Resolved() {
 	}
 
 	/** {@code target}, unless it is null or an unresolved link. */

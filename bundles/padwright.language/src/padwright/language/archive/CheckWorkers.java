@@ -18,7 +18,7 @@ import org.eclipse.xtext.util.CancelIndicator;
 import com.google.inject.Injector;
 
 /** The workers of a check; they are there only when there is work. */
-final class Team {
+final class CheckWorkers {
 
 	/** So many files are worth a thread and its own copy of all sources. */
 	private static final int WORTH_A_THREAD = 40;
@@ -29,7 +29,7 @@ final class Team {
 	private final Map<Path, String> otherTexts;
 	private Worker first;
 
-	Team(Supplier<Injector> languages, int threads, Collection<FileState> sources, Map<Path, String> otherTexts) {
+	CheckWorkers(Supplier<Injector> languages, int threads, Collection<FileState> sources, Map<Path, String> otherTexts) {
 		this.languages = languages;
 		this.threads = threads;
 		this.sources = sources;
@@ -105,7 +105,7 @@ final class Team {
 		if (own != null) {
 			work.accept(own);
 		}
-		others.forEach(Team::await);
+		others.forEach(CheckWorkers::await);
 		if (failure.get() != null) {
 			throw new IllegalStateException("a check failed: " + failure.get(), failure.get());
 		}
