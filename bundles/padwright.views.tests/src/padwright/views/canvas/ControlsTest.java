@@ -29,6 +29,7 @@ import padwright.views.Palette;
 import padwright.views.clock.ClockState;
 import padwright.views.map.KeyMapState;
 import padwright.views.map.KeyState;
+import padwright.views.map.StateMarks;
 import padwright.views.section.CupSectionState;
 
 /** Needs a display. */
@@ -164,7 +165,7 @@ class ControlsTest {
 	@Test
 	void marksOfStatesHaveNoGroundOfTheirOwn() {
 		OnDisplay.run(shell -> {
-			MarkImages marks = new MarkImages(shell, Palette.dark());
+			MarkImages<KeyState> marks = new MarkImages<>(shell, Palette.dark(), StateMarks::draw);
 			ImageData mark = marks.of(KeyState.DONE).getImageData();
 			assertEquals(0, mark.getAlpha(0, 0));
 			assertNotEquals(0, mark.getAlpha(mark.width / 2, mark.height / 2));

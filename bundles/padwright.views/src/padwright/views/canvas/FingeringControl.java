@@ -25,6 +25,7 @@ import padwright.model.systems.EffectiveTouch;
 import padwright.views.Messages;
 import padwright.views.Palette;
 import padwright.views.fingering.FingeringSession;
+import padwright.views.fingering.PressMark;
 import padwright.views.layout.Layout;
 import padwright.views.layout.LayoutPicture;
 import padwright.views.layout.LayoutScene;
@@ -36,8 +37,6 @@ import padwright.views.layout.LayoutScene;
 public final class FingeringControl extends DrawingControl {
 
 	private static final String TOUCH = "touch:";
-	/** How much of the accent a half pressed touch has. */
-	private static final double HALF = 0.4;
 
 	private final FingeringSession session = new FingeringSession();
 	private final Map<String, Button> touches = new LinkedHashMap<>();
@@ -45,6 +44,7 @@ public final class FingeringControl extends DrawingControl {
 	private final Combo purpose;
 	private final Button write;
 	private final Composite row;
+	private final MarkImages<PressMark> marks;
 	private Consumer<List<TextEdit>> onEdit = edits -> {
 	};
 	private BiConsumer<Optional<String>, Pressing> onPress = (note, touches) -> {
@@ -66,6 +66,7 @@ public final class FingeringControl extends DrawingControl {
 		write = bar().button(Messages.of("fingering.write"), Messages.of("fingering.writeTip"), this::write);
 		note.addListener(SWT.DefaultSelection, enter -> write());
 		row = new Composite(this, SWT.NONE);
+		marks = new MarkImages<>(row, palette, PressMark::draw);
 		row.setLayout(new RowLayout(SWT.HORIZONTAL));
 		row.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
 		drawing(Messages.of("fingering.name"), new Touches());
@@ -123,6 +124,7 @@ public final class FingeringControl extends DrawingControl {
 
 	@Override
 	public void setPalette(Palette other) {
+		marks.setPalette(other);
 		super.setPalette(other);
 		paint(List.of(row));
 	}
@@ -158,14 +160,11 @@ public final class FingeringControl extends DrawingControl {
 		tell(words());
 	}
 
-	/** What is pressed is told by its ground: some themes paint a button alike, whether it is down or not. */
 	private void show(String touch, Button button) {
 		boolean isPressed = session.isPressed(touch);
-		boolean isHalf = session.isHalf(touch);
 		button.setSelection(isPressed);
-		button.setBackground(isPressed ? Colours.of(isHalf ? palette().tint(palette().accent(), HALF) : palette().accent())
-				: null);
-		button.setForeground(Colours.of(isPressed && !isHalf ? palette().ground() : palette().ink()));
+		button.setImage(marks.of(!isPressed ? PressMark.UP : session.isHalf(touch) ? PressMark.HALF : PressMark.DOWN));
+		button.setForeground(Colours.of(isPressed ? palette().accent() : palette().ink()));
 	}
 
 	private static String words(Purpose purpose) {

@@ -1,7 +1,8 @@
 package padwright.views.canvas;
 
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.Map;
+import java.util.function.BiFunction;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
@@ -11,21 +12,25 @@ import org.eclipse.swt.widgets.Widget;
 
 import padwright.drawing.scene.Scene;
 import padwright.views.Palette;
-import padwright.views.map.KeyState;
-import padwright.views.map.StateMarks;
 import padwright.views.scenes.Viewport;
 
-/** The marks of states as images, drawn anew for every zoom of a display. Gone with their owner. */
-public final class MarkImages {
+/**
+ * Marks as images, drawn anew for every zoom of a display. Gone with their owner.
+ *
+ * @param <K> what there is a mark of each of
+ */
+public final class MarkImages<K> {
 
 	private static final int SIZE = 16;
 
 	private final Widget owner;
-	private final Map<KeyState, Image> images = new EnumMap<>(KeyState.class);
+	private final BiFunction<K, Palette, Scene> drawing;
+	private final Map<K, Image> images = new HashMap<>();
 	private Palette palette;
 
-	public MarkImages(Widget owner, Palette palette) {
+	public MarkImages(Widget owner, Palette palette, BiFunction<K, Palette, Scene> drawing) {
 		this.owner = owner;
+		this.drawing = drawing;
 		this.palette = palette;
 		owner.addListener(SWT.Dispose, event -> dispose());
 	}
@@ -36,13 +41,13 @@ public final class MarkImages {
 		dispose();
 	}
 
-	public Image of(KeyState state) {
-		return images.computeIfAbsent(state, this::draw);
+	public Image of(K mark) {
+		return images.computeIfAbsent(mark, this::draw);
 	}
 
-	private Image draw(KeyState state) {
+	private Image draw(K mark) {
 		Palette colours = palette;
-		Scene scene = StateMarks.draw(state, colours);
+		Scene scene = drawing.apply(mark, colours);
 		return new Image(owner.getDisplay(), new ImageGcDrawer() {
 
 			@Override

@@ -26,6 +26,8 @@ import padwright.views.Palette;
 import padwright.views.canvas.Bar;
 import padwright.views.canvas.Colours;
 import padwright.views.canvas.MarkImages;
+import padwright.views.map.KeyState;
+import padwright.views.map.StateMarks;
 import padwright.views.rows.KeyColumn;
 import padwright.views.rows.KeyRow;
 import padwright.views.rows.KeyRows;
@@ -39,7 +41,7 @@ public final class KeyTable extends Composite {
 	private final Text filter;
 	private final Table table;
 	private final Label status;
-	private final MarkImages marks;
+	private final MarkImages<KeyState> marks;
 	private final CellEditing editing;
 	private Palette palette;
 	private KeyRows all = new KeyRows(List.of());
@@ -67,7 +69,7 @@ public final class KeyTable extends Composite {
 		table.setHeaderVisible(true);
 		Bar.fill(table);
 		Bar.name(table, Messages.of("table.name"));
-		marks = new MarkImages(table, palette);
+		marks = new MarkImages<>(table, palette, StateMarks::draw);
 		Arrays.stream(KeyColumn.values()).forEach(this::addColumn);
 		table.addListener(SWT.Selection, event -> selected().stream().findFirst()
 				.ifPresent(row -> onSelect.accept(row.name())));
