@@ -23,7 +23,9 @@ import padwright.workup.words.Messages;
 /** What the player's climate does to the pads, in thou: key by key, then what lies in the cups. */
 public final class DriftReport {
 
-	private static final int DECIMALS = 3;
+	private static final int DECIMALS = 2;
+	private static final Length TENTH = Length.thou("0.1");
+	private static final Length HUNDREDTH = Length.thou("0.01");
 
 	private final PlanDrift drift;
 	private final Length tolerance;
@@ -97,9 +99,15 @@ public final class DriftReport {
 		return Labels.ofKey(drift.plan(), key.key());
 	}
 
+	/** To tenths of a thou, or to hundredths where it is known to within a tenth; rounded outward, so that it stays true. */
 	private static String change(HeightChange change) {
-		return Messages.of("report.fromTo", Figures.signedThou(change.low(), DECIMALS),
-				Figures.signedThou(change.high(), DECIMALS));
+		Length step = change.high().minus(change.low()).isShorterThan(TENTH) ? HUNDREDTH : TENTH;
+		return Messages.of("report.fromTo", Figures.signedThou(down(change.low(), step), DECIMALS),
+				Figures.signedThou(down(change.high().negated(), step).negated(), DECIMALS));
+	}
+
+	private static Length down(Length length, Length step) {
+		return step.times(Math.floorDiv(length.nanometres(), step.nanometres()));
 	}
 
 	private static String climate(Climate climate) {
