@@ -69,8 +69,8 @@ class ThemeTest {
 		change("theme-1-dark");
 		assertTrue(isDark());
 		assertEquals(rows, Driver.ui(() -> rows(shell())));
-		assertEquals(List.of(), Driver.ui(() -> lists(shell()).stream().filter(list -> brightness(list.getBackground().getRGB()) > MIDDLE)
-				.map(Object::toString).toList()));
+		assertEquals(List.of(), Driver.ui(() -> lists(shell()).stream()
+				.filter(list -> brightness(list.getBackground().getRGB()) > MIDDLE).map(Object::toString).toList()));
 		Driver.view(RegulationView.ID);
 		ScreensTest.settle();
 		ScreensTest.picture(Driver.ui(ThemeTest::shell), "theme-2-dark");
