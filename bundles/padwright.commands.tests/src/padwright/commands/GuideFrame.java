@@ -2,13 +2,16 @@ package padwright.commands;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
  * What stands around the text of every page of the guide: its head, search, the list of pages beside it and the way on at its
- * foot. All of it follows from the contents on {@code index.html} and from the headings of the page itself.
+ * foot. All of it follows from the contents on {@code index.html} and from the headings of the page itself. Examples are
+ * written in English pages alone, and repeated in the others.
  */
 final class GuideFrame {
 
@@ -18,6 +21,7 @@ final class GuideFrame {
 	private static final Pattern OF_CONTENTS = Pattern.compile(
 			"<h2 id=\"[^\"]+\">(?<group>[^<]+)</h2>|<li><a href=\"(?<file>[^\"]+)\">(?<title>[^<]+)</a>");
 	private static final Pattern TITLE = Pattern.compile("<h1>(.*?)</h1>", Pattern.DOTALL);
+	private static final Pattern EXAMPLE = Pattern.compile("<pre.*?</pre>", Pattern.DOTALL);
 	private static final Pattern HEADING = Pattern.compile("<h([23]) id=\"([^\"]+)\">(.*?)</h\\1>", Pattern.DOTALL);
 
 	/** A page as the contents name it; without a file the title of a group of pages. */
@@ -51,8 +55,7 @@ final class GuideFrame {
 		return pages;
 	}
 
-	/** The text of a page, which is written by hand. */
-	static String main(Path page) {
+	private static String main(Path page) {
 		Matcher main = MAIN.matcher(GuidePages.text(page));
 		if (!main.find()) {
 			throw new AssertionError(page + ": the text stands in no <main>");
@@ -73,9 +76,15 @@ final class GuideFrame {
 				.map(heading -> new Heading(heading.group(2), heading.group(3), heading.start(), heading.end())).toList();
 	}
 
+	/** The text of a page, with the examples of the English one. */
+	String text(String file) {
+		return withExamplesOf(GuideLanguage.ENGLISH.folder().resolve(file), main(language.folder().resolve(file)));
+	}
+
 	/** A page as it has to be. */
 	String framed(Path page) {
 		String file = page.getFileName().toString();
+		String main = text(file);
 		return String.join("\n", "<!DOCTYPE html>", "<html lang=\"" + language.code + "\">", "<head>", "<meta charset=\"utf-8\">",
 				"<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">",
 				"<title>" + title(page) + " · Padwright</title>",
@@ -83,10 +92,19 @@ final class GuideFrame {
 				"<p><a href=\"index.html\">" + pages().get(0).title() + "</a>",
 				"<a href=\"#pages\">" + language.allPages + "</a>", otherLanguage(file) + "</p>",
 				"<div id=\"search\" data-label=\"" + language.search + "\" data-none=\"" + language.nothing + "\"></div>",
-				"</header>", "<main>\n" + main(page) + "</main>", "<footer>" + wayOn(file) + "</footer>",
-				"<nav id=\"pages\" aria-label=\"" + language.pages + "\">", list(file, headings(main(page))) + "</nav>",
+				"</header>", "<main>\n" + main + "</main>", "<footer>" + wayOn(file) + "</footer>",
+				"<nav id=\"pages\" aria-label=\"" + language.pages + "\">", list(file, headings(main)) + "</nav>",
 				"<script src=\"words.js\"></script>", "<script src=\"" + language.toShared() + "search.js\"></script>",
 				"</body>", "</html>", "");
+	}
+
+	private static String withExamplesOf(Path other, String main) {
+		List<String> examples = EXAMPLE.matcher(main(other)).results().map(MatchResult::group).toList();
+		if (EXAMPLE.matcher(main).results().count() != examples.size()) {
+			throw new AssertionError(other + " has other examples in another language");
+		}
+		Iterator<String> next = examples.iterator();
+		return EXAMPLE.matcher(main).replaceAll(example -> Matcher.quoteReplacement(next.next()));
 	}
 
 	private String otherLanguage(String file) {

@@ -20,14 +20,15 @@ final class GuideWords {
 	}
 
 	static String of(GuideLanguage language) {
-		return new GuideFrame(language).files().stream().flatMap(file -> sections(language.folder().resolve(file)).stream())
+		GuideFrame frame = new GuideFrame(language);
+		return frame.files().stream().flatMap(file -> sections(frame, language.folder().resolve(file)).stream())
 				.map(JSON::toJson).collect(Collectors.joining(",\n", "// Made from the pages by GuideFrameTest.\nconst WORDS = [\n",
 						"\n];\n"));
 	}
 
-	private static List<List<String>> sections(Path page) {
+	private static List<List<String>> sections(GuideFrame frame, Path page) {
 		String file = page.getFileName().toString();
-		String main = GuideFrame.main(page).replaceFirst("(?s)<h1>.*?</h1>", "");
+		String main = frame.text(file).replaceFirst("(?s)<h1>.*?</h1>", "");
 		String title = plain(GuideFrame.title(page));
 		List<List<String>> sections = new ArrayList<>();
 		List<String> section = List.of(file, "", title, title);

@@ -18,6 +18,7 @@ import org.eclipse.swt.graphics.ImageLoader;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IViewPart;
 import org.junit.jupiter.api.AfterEach;
@@ -27,6 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 import padwright.views.Messages;
 import padwright.workbench.bench.Bench;
+import padwright.workbench.controls.Named;
 import padwright.workbench.editor.PlanEditor;
 import padwright.workbench.findings.FindingsView;
 import padwright.workbench.inspector.InspectorView;
@@ -121,6 +123,11 @@ class ScreensTest {
 			bench.choosePart(view.control().editing().layout().item("key:F").orElseThrow().thing());
 			return null;
 		});
+		Driver.view(InspectorView.ID);
+		settle();
+		Windows fields = Windows.main();
+		Driver.ui(() -> fields.all(Text.class).stream().filter(field -> Named.of(field).contains(" 1: ")).findFirst()
+				.map(Text::setFocus));
 		view("inspectorOfCouplings", InspectorView.ID);
 	}
 

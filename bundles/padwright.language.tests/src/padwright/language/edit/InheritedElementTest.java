@@ -99,6 +99,15 @@ class InheritedElementTest {
 	}
 
 	@Test
+	void fieldsStayInTheirOrder() {
+		assertEquals(names(heir()), names(heir().with("position", "position", "102").with("posture", "posture", "closed")));
+	}
+
+	private static List<String> names(Heir heir) {
+		return heir.element().fields().stream().map(field -> field.feature().getName()).toList();
+	}
+
+	@Test
 	void aPartIsSaidWithWhatItNeeds() {
 		Heir wider = heir().with("hole", "rimWidth", "1.2");
 		says("hole 13 rim 1.2", wider);

@@ -80,8 +80,11 @@ public final class InheritedElement {
 		boolean isShown = isSaid || statement.eContainer() == heir && !(fields.containsKey(key(statement, field))
 				|| isUnsaidPart || Nothing.isWord(field.feature()));
 		if (statement == thing || isShown) {
-			fields.remove(clause);
-			fields.put(key(statement, field), field.seenFrom(heir));
+			String key = key(statement, field);
+			if (!key.equals(clause)) {
+				fields.remove(clause);
+			}
+			fields.put(key, field.seenFrom(heir));
 		}
 	}
 

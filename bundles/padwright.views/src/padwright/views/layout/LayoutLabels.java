@@ -43,15 +43,24 @@ final class LayoutLabels {
 		this.picture = picture;
 	}
 
-	/** By the ids of what is written. What is being dragged takes no room from what stays. */
+	/** By the ids of what is written. What is being dragged takes no room from what stays, and has its name over anything. */
 	static Map<String, Text> of(LayoutPicture picture) {
 		LayoutLabels labels = new LayoutLabels(picture);
 		labels.names.add(new Bounds(0, 0, picture.geometry().width(), picture.geometry().top() - RULER));
 		List<LayoutItem> items = new ArrayList<>(picture.layout().items());
+		items.removeIf(labels::isMoving);
 		items.sort(Comparator.comparing(labels::isCalledFor).reversed().thenComparing(LayoutItem::kind));
-		items.stream().filter(item -> !labels.isMoving(item)).forEach(labels::shape);
-		items.stream().filter(item -> !labels.isMoving(item)).forEach(labels::place);
-		items.stream().filter(labels::isMoving).forEach(labels::place);
+		items.forEach(labels::shape);
+		items.forEach(labels::place);
+		labels.placed.putAll(ofMoving(picture));
+		return labels.placed;
+	}
+
+	/** Only of what is being dragged, which is asked for with every step of the mouse. */
+	static Map<String, Text> ofMoving(LayoutPicture picture) {
+		LayoutLabels labels = new LayoutLabels(picture);
+		picture.layout().items().stream().filter(labels::isMoving).filter(labels::isNamed)
+				.forEach(item -> labels.placed.put(item.id(), labels.anyhow(item)));
 		return labels.placed;
 	}
 
@@ -79,22 +88,24 @@ final class LayoutLabels {
 		};
 	}
 
+	/** A rod lies among the keys, where its name would be in the way. */
+	private boolean isNamed(LayoutItem item) {
+		return item.kind() != LayoutKind.ROD || picture.selected().contains(item.id());
+	}
+
+	private Text anyhow(LayoutItem item) {
+		return inside(item).orElseGet(() -> outside(item).get(0));
+	}
+
 	private void place(LayoutItem item) {
-		if (item.kind() == LayoutKind.ROD && !picture.selected().contains(item.id())) {
-			return;
+		if (isNamed(item)) {
+			inside(item).filter(text -> isFree(bounds(text), Optional.empty()))
+					.or(() -> outside(item).stream().filter(text -> isFree(bounds(text), Optional.of(item.id()))).findFirst())
+					.or(() -> Optional.of(item).filter(this::isCalledFor).map(this::anyhow)).ifPresent(text -> {
+						placed.put(item.id(), text);
+						names.add(bounds(text));
+					});
 		}
-		List<Text> ways = new ArrayList<>();
-		inside(item).filter(text -> isFree(bounds(text), Optional.empty())).ifPresent(ways::add);
-		if (ways.isEmpty()) {
-			outside(item).stream().filter(text -> isFree(bounds(text), Optional.of(item.id()))).findFirst().ifPresent(ways::add);
-		}
-		if (ways.isEmpty() && (isCalledFor(item) || isMoving(item))) {
-			ways.add(inside(item).orElseGet(() -> outside(item).get(0)));
-		}
-		ways.forEach(text -> {
-			placed.put(item.id(), text);
-			names.add(bounds(text));
-		});
 	}
 
 	private static Bounds bounds(Text text) {

@@ -82,7 +82,7 @@ public final class LayoutScene {
 		}
 		elements.addAll(new SideView(picture, palette).draw(part != Part.MOVING, item -> isOfPart(item.id())));
 		elements.addAll(new LinkLines(picture, palette).draw(this::isOfPart));
-		Map<String, Text> names = LayoutLabels.of(picture);
+		Map<String, Text> names = part == Part.MOVING ? LayoutLabels.ofMoving(picture) : LayoutLabels.of(picture);
 		for (LayoutItem item : inDrawingOrder()) {
 			elements.add(new ItemDrawing(picture, item, Optional.ofNullable(names.get(item.id())), palette).draw());
 		}

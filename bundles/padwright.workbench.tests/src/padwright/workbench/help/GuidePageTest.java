@@ -5,13 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Properties;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import java.util.ResourceBundle.Control;
 import java.util.stream.Stream;
 
 import org.eclipse.ui.PlatformUI;
@@ -63,15 +62,12 @@ class GuidePageTest {
 
 	/** The window shows the guide in its own language. */
 	@ParameterizedTest
-	@CsvSource({ ", Padwright: a guide", "_de, Padwright: ein Handbuch" })
-	void theFolderOfTheGuideIsThatOfTheLanguage(String suffix, String title) throws IOException {
-		try (InputStream words = GuideView.class.getResourceAsStream(
-				"../messages" + (suffix == null ? "" : suffix) + ".properties")) {
-			Properties messages = new Properties();
-			messages.load(new InputStreamReader(words, StandardCharsets.UTF_8));
-			Path contents = GUIDE.resolveSibling(messages.getProperty("guide.folder")).resolve(GuideView.FIRST_PAGE);
-			assertEquals(title + " · Padwright", GuidePage.of(Files.readString(contents)).title());
-		}
+	@CsvSource({ "en, Padwright: a guide", "de, Padwright: ein Handbuch" })
+	void theFolderOfTheGuideIsThatOfTheLanguage(String language, String title) throws IOException {
+		String inFolder = ResourceBundle.getBundle("padwright.workbench.messages", Locale.forLanguageTag(language),
+				GuideView.class.getClassLoader(), Control.getNoFallbackControl(Control.FORMAT_PROPERTIES)).getString("guide.folder");
+		Path contents = GUIDE.resolveSibling(inFolder).resolve(GuideView.FIRST_PAGE);
+		assertEquals(title + " · Padwright", GuidePage.of(Files.readString(contents)).title());
 	}
 
 	@Test

@@ -21,6 +21,7 @@ import padwright.language.edit.TextEdit;
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.Titled;
+import padwright.model.systems.EffectiveSystem;
 import padwright.workbench.Messages;
 import padwright.workbench.editor.PlanEditor;
 import padwright.workbench.session.Documents;
@@ -139,9 +140,17 @@ public final class Bench {
 	private void read(String ofUri, Optional<Workpiece> work) {
 		display.asyncExec(() -> {
 			if (uri.equals(Optional.of(ofUri))) {
-				show(new OnBench(work, work.flatMap(open -> open.keyAt(caret())).or(shown::key)));
+				show(new OnBench(work, work.flatMap(open -> open.keyAt(caret())).or(shown::key), partOf(work)));
 			}
 		});
+	}
+
+	/** What was chosen in a drawing, as a text that was read anew has it. */
+	private Optional<Titled> partOf(Optional<Workpiece> work) {
+		return shown.part().flatMap(chosen -> work.flatMap(Workpiece::keySystem).flatMap(
+				system -> EffectiveSystem.lineage(system).stream().flatMap(each -> each.eContents().stream())
+						.filter(chosen.eClass()::isInstance).map(Titled.class::cast)
+						.filter(each -> chosen.getName().equals(each.getName())).reduce((outer, inner) -> inner)));
 	}
 
 	private void caretAt(int offset) {

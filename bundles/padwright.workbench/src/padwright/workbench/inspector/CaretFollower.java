@@ -3,6 +3,8 @@ package padwright.workbench.inspector;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.jobs.Job;
@@ -16,13 +18,14 @@ import org.eclipse.ui.ISelectionListener;
 import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.IWorkbenchPartReference;
 import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 import org.eclipse.xtext.resource.XtextResource;
 
 import padwright.language.edit.ElementFields;
 import padwright.language.edit.InheritedElement;
-import padwright.language.edit.SystemEdits;
 import padwright.model.keysystem.Change;
 import padwright.model.keysystem.KeySystem;
+import padwright.model.keysystem.Titled;
 import padwright.workbench.bench.Bench;
 import padwright.workbench.bench.OnBench;
 import padwright.workbench.bench.SystemOnBench;
@@ -38,6 +41,9 @@ import padwright.workbench.session.LanguageSession;
  */
 final class CaretFollower implements IPartListener2, ISelectionListener {
 
+	/** As in {@code change joint head}. */
+	private static final int WORDS = 3;
+
 	private final IWorkbenchWindow window;
 	private final Consumer<Optional<ElementHere>> onElement;
 	private final Consumer<Set<String>> onBuild = this::built;
@@ -46,6 +52,8 @@ final class CaretFollower implements IPartListener2, ISelectionListener {
 	private Optional<PlanEditor> editor = Optional.empty();
 	private Optional<XtextResource> model = Optional.empty();
 	private volatile Optional<String> uri = Optional.empty();
+	private Optional<String> chosen = Optional.empty();
+	private String caretThen = "";
 
 	/** @param onElement told of each element, and of nothing where there is none */
 	CaretFollower(IWorkbenchWindow window, Consumer<Optional<ElementHere>> onElement) {
@@ -128,14 +136,26 @@ final class CaretFollower implements IPartListener2, ISelectionListener {
 				.orElseGet(() -> new ElementHere(element, document, text().orElseThrow(), Optional.empty()));
 	}
 
-	/** What was chosen in a drawing, where the text says nothing of it. */
+	/** What was chosen in a drawing and is inherited, until the caret goes to something else. */
 	private Optional<InheritedElement> inherited(XtextResource document) {
 		OnBench shown = Bench.of(window).shown();
 		Optional<KeySystem> system = shown.work().filter(SystemOnBench.class::isInstance)
 				.filter(work -> work.text().equals(document.getParseResult().getRootNode().getText()))
 				.flatMap(Workpiece::keySystem);
-		return system.flatMap(heir -> shown.part().filter(part -> new SystemEdits(heir).written(part).isEmpty())
-				.map(part -> new InheritedElement(heir, part)));
+		String here = element(document).map(CaretFollower::beginning).orElse("");
+		Optional<String> part = shown.part().map(Titled::getName);
+		if (!part.equals(chosen)) {
+			chosen = part;
+			caretThen = here;
+		}
+		return system.filter(heir -> here.equals(caretThen)).flatMap(heir -> shown.part()
+				.filter(inherited -> inherited.eContainer() != heir).map(inherited -> new InheritedElement(heir, inherited)));
+	}
+
+	/** What a statement is known by, whatever is edited in it or before it. */
+	private static String beginning(EObject element) {
+		String text = NodeModelUtils.getTokenText(NodeModelUtils.findActualNodeFor(element));
+		return Stream.of(text.split("\\s+")).limit(WORDS).collect(Collectors.joining(" "));
 	}
 
 	private Optional<EObject> element(XtextResource document) {
