@@ -165,8 +165,8 @@ final class LeakHearing {
 
 	private static String line(String which, Share share) {
 		return String.format("Of %d %s the right pad is first in %.0f %%, first or second in %.0f %%; by logic alone, without "
-				+ "the air column, first in %.0f %%.%n  No judge of the same notes could do better than %.0f %%, or %.0f %% where pads "
-				+ "that do the same harm count as one.%n  After the notes that are asked for then, %.1f on average, it is first "
+				+ "the air column, first in %.0f %%.%n  The best judge of the same notes has it first in %.0f %%, in %.0f %% where "
+				+ "pads that do the same harm count as one.%n  After the notes that are asked for then, %.1f on average, it is first "
 				+ "in %.0f %%.%n", share.cases, which, share.of(share.heard), share.of(share.second), share.of(share.logic),
 				share.of(share.best), share.of(share.alike), share.notesAsked / (double) share.cases, share.of(share.asked));
 	}
