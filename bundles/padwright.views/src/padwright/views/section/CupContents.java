@@ -38,7 +38,7 @@ record CupContents(List<SectionLayer> layers, Length seat) {
 				Optional.of(shim)));
 		if (job.stack().isEmpty()) {
 			add(layers, SectionLayer.Kind.MISSING_SHIMS, Messages.of("section.shimsToCome"),
-					HeightWork.of(job).map(work -> work.shown().sum()));
+					HeightWork.of(job).map(HeightWork::target));
 		}
 	}
 

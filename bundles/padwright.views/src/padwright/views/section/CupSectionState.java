@@ -2,7 +2,6 @@ package padwright.views.section;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 import padwright.engine.height.HeightEquation;
 import padwright.engine.length.Length;
@@ -56,7 +55,7 @@ public record CupSectionState(String key, String label, Optional<Length> cup, Op
 				equation.map(HeightEquation::emptyGap).or(() -> work.map(HeightWork::target)),
 				positive(job.key().flatMap(key -> key.holeDiameter())),
 				positive(job.key().flatMap(key -> key.rimWidth())), contents.seat(), contents.layers(),
-				work.map(known -> terms(known, equation)).orElse(List.of()), work.map(known -> known.shown().sum()),
+				work.map(known -> terms(known, equation)).orElse(List.of()), work.map(HeightWork::target),
 				Optional.of(job.stackSum()).filter(sum -> !job.stack().isEmpty()),
 				!job.stack().isEmpty() && work.filter(known -> known.isOff(job.stack())).isPresent(),
 				work.flatMap(HeightWork::toleranceWords).orElse(""), note(work, equation));
@@ -67,12 +66,14 @@ public record CupSectionState(String key, String label, Optional<Length> cup, Op
 	}
 
 	private static List<Term> terms(HeightWork work, Optional<HeightEquation> equation) {
-		List<String> names = equation.isEmpty() ? List.of("section.gap")
-				: List.of("section.depth", "section.gap", "section.sinks", "section.backing",
-						work.isMeasured() ? "section.measuredPad" : "section.pad");
-		List<Length> shown = work.shown().terms();
-		return IntStream.range(0, shown.size())
-				.mapToObj(index -> new Term(Messages.of(names.get(index)), shown.get(index))).toList();
+		return equation.map(parts -> List.of(
+				new Term(Messages.of("section.depth"), parts.cupDepth()),
+				new Term(Messages.of("section.gap"), parts.emptyGap()),
+				new Term(Messages.of("section.sinks"), parts.seat()),
+				new Term(Messages.of("section.backing"), parts.backing().negated()),
+				new Term(Messages.of(work.isMeasured() ? "section.measuredPad" : "section.pad"),
+						parts.pad().negated())))
+				.orElseGet(() -> List.of(new Term(Messages.of("section.gap"), work.target())));
 	}
 
 	private static String note(Optional<HeightWork> work, Optional<HeightEquation> equation) {

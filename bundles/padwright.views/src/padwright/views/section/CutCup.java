@@ -87,12 +87,14 @@ final class CutCup {
 	}
 
 	private String rimWords() {
-		return state.missing().map(missing -> HeightSum.missingInWords(missing) + " " + Figures.shown(missing.abs()))
+		return state.missing().map(LengthWords::roughly)
+				.map(missing -> HeightSum.missingInWords(missing) + " " + Figures.shown(missing.abs()))
 				.orElseGet(() -> Messages.of("section.rim"));
 	}
 
 	private static String named(SectionLayer layer) {
-		return Messages.of("section.layer", layer.name(), LengthWords.withUnit(layer.thickness()));
+		return Messages.of("section.layer", layer.name(), layer.kind() == SectionLayer.Kind.MISSING_SHIMS
+				? LengthWords.roughWithUnit(layer.thickness()) : LengthWords.withUnit(layer.thickness()));
 	}
 
 	private Path cup() {

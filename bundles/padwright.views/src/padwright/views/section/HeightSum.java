@@ -16,6 +16,8 @@ import padwright.engine.length.Length;
 import padwright.views.Figures;
 import padwright.views.Messages;
 import padwright.views.Palette;
+import padwright.workup.words.LengthWords;
+import padwright.workup.words.RoughSum;
 
 /** What the height equation says, as a sum, and how far the cup is from it on a scale of half thous. */
 final class HeightSum {
@@ -40,14 +42,12 @@ final class HeightSum {
 		elements.add(Text.of(Messages.of("section.title", state.label()), 0, y, Face.BOLD, SIZE * 1.25)
 				.in(palette.ink()));
 		y += LINE * 1.35;
-		for (Term term : state.terms()) {
-			row(term.name(), signed(term), Face.REGULAR, palette.ink());
-		}
+		terms();
 		state.target().ifPresent(target -> {
 			elements.add(new Drawn(new Line(0, y - LINE * 0.72, WIDTH, y - LINE * 0.72),
 					Style.stroked(palette.ink(), 0.12)));
 			y += 0.35;
-			row(Messages.of("section.target"), Figures.shown(target), Face.BOLD, palette.ink());
+			row(Messages.of("section.target"), Figures.shown(LengthWords.roughly(target)), Face.BOLD, palette.ink());
 			if (!state.tolerance().isEmpty()) {
 				elements.add(Text.of(state.tolerance(), WIDTH, y - LINE * 0.25, Face.CONDENSED, SIZE * 0.9)
 						.anchored(Anchor.END).in(palette.quiet()));
@@ -63,10 +63,19 @@ final class HeightSum {
 		return elements;
 	}
 
-	private String signed(Term term) {
-		boolean first = term == state.terms().get(0);
-		return (first || term.length().signum() < 0 ? "" : "+ ")
-				+ Figures.shown(term.length()).replace("\u2212", "\u2212 ");
+	/** No finer than they are known, and so that they add up as they stand there. */
+	private void terms() {
+		if (state.terms().isEmpty()) {
+			return;
+		}
+		List<Length> shown = RoughSum.of(state.terms().stream().map(Term::length).toList()).terms();
+		for (int term = 0; term < shown.size(); term++) {
+			row(state.terms().get(term).name(), signed(shown.get(term), term == 0), Face.REGULAR, palette.ink());
+		}
+	}
+
+	private static String signed(Length length, boolean first) {
+		return (first || length.signum() < 0 ? "" : "+ ") + Figures.shown(length).replace("\u2212", "\u2212 ");
 	}
 
 	private void row(String name, String figure, Face face, Ink ink) {
@@ -82,7 +91,8 @@ final class HeightSum {
 
 	private void missing(Length missing) {
 		Ink ink = state.isOff() ? palette.error() : palette.done();
-		row(missingInWords(missing), missing.signum() == 0 ? "\u2713" : Figures.shown(missing.abs()), Face.BOLD, ink);
+		Length told = LengthWords.roughly(missing);
+		row(missingInWords(told), told.signum() == 0 ? "\u2713" : Figures.shown(told.abs()), Face.BOLD, ink);
 		y += LINE * 0.4;
 		scale(missing, ink);
 	}
