@@ -182,7 +182,7 @@ class InspectorTest {
 		Driver.waitFor("the form of that", () -> fields.named(Combo.class, "Round 1: Partial shims 2: To").getText()
 				.equals("9.5"));
 		Driver.waitFor("the new text", inspector::isCurrent);
-		press("Withdrawal Round 1: Partial shims 2 out");
+		press("Take Round 1: Partial shims 2 out");
 		Driver.waitFor("as before", () -> pieces() == 1);
 		assertEquals(row, Driver.text(plan));
 	}
