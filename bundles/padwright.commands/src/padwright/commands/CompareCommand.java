@@ -33,7 +33,7 @@ final class CompareCommand implements Callable<Integer> {
 	@Parameters(index = "2..*", hidden = true)
 	private List<String> more = List.of();
 
-	@Option(names = "--git", description = "Withdrawal the seven arguments that git gives a diff driver, and find the system "
+	@Option(names = "--git", description = "Take the seven arguments that git gives a diff driver, and find the system "
 			+ "and stock in the working tree. For git: git config diff.padwright.command 'padwright compare --git', "
 			+ "and in .gitattributes: *.plan diff=padwright")
 	private boolean git;
