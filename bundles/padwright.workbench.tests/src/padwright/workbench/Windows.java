@@ -93,6 +93,17 @@ final class Windows {
 		});
 	}
 
+	/** Types into a field and presses Enter. */
+	void enter(String field, String text) throws Exception {
+		Driver.ui(() -> {
+			Text typed = named(Text.class, field);
+			typed.setFocus();
+			typed.setText(text);
+			typed.notifyListeners(SWT.DefaultSelection, new Event());
+			return null;
+		});
+	}
+
 	void choose(String field, String item) throws Exception {
 		Driver.waitFor(item, () -> Arrays.asList(named(Combo.class, field).getItems()).contains(item));
 		Driver.ui(() -> {

@@ -29,6 +29,8 @@ final class FieldControl {
 	private final ControlDecoration fault;
 	private FormCell cell;
 	private boolean showing;
+	/** Whether something was typed since the field was shown or written. */
+	private boolean isUnwritten;
 
 	/**
 	 * @param isInARow whether others stand beside it, so that it has to be small
@@ -70,6 +72,7 @@ final class FieldControl {
 		Text text = new Text(form, SWT.SINGLE | SWT.BORDER);
 		text.addModifyListener(typed -> {
 			if (!showing) {
+				isUnwritten = true;
 				look();
 			}
 		});
@@ -105,21 +108,22 @@ final class FieldControl {
 
 	private void write() {
 		if (isChanged() && look().isEmpty()) {
+			isUnwritten = false;
 			onChange.accept(cell, typed());
 		}
 	}
 
-	/** Shows the same field as it was read anew; what is being typed in it stays. */
+	/** Shows the same field as it was read anew; what was typed in it and not written yet stays. */
 	void refresh(FormCell anew) {
-		boolean isBeingTyped = control.isFocusControl() && isChanged() && !typed().equals(anew.text());
 		cell = anew;
-		if (!isBeingTyped) {
+		if (!isUnwritten || !isChanged()) {
 			show();
 		}
 	}
 
 	private void show() {
 		showing = true;
+		isUnwritten = false;
 		if (control instanceof Text text) {
 			text.setText(cell.text());
 		} else {
