@@ -41,7 +41,7 @@ import padwright.workbench.shops.OpenShops;
 public final class Driver implements AutoCloseable {
 
 	/** Far longer than anything takes, so that only what never happens fails. */
-	private static final Duration PATIENCE = Duration.ofSeconds(30);
+	private static final Duration PATIENCE = Duration.ofSeconds(60);
 	private static final long GLANCE_NANOS = Duration.ofMillis(10).toNanos();
 	private static final Path EXAMPLE = Path.of("../../examples/shop");
 
