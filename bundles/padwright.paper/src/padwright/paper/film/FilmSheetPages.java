@@ -150,7 +150,8 @@ public final class FilmSheetPages {
 		column.line(Messages.of("film.check"), Face.CONDENSED_BOLD, NOTE, 0);
 		column.paragraph(Messages.of("film.ruler"), Face.CONDENSED, NOTE);
 		column.line(Messages.of("film.assumed"), Face.CONDENSED_BOLD, NOTE, 0);
-		column.paragraph(Messages.of("film.ring", Figures.number(RingSize.WIDTH, 1), Figures.number(RingSize.MOST_OF_RADIUS, 1)), Face.CONDENSED, NOTE);
+		column.paragraph(Messages.of("film.ring", Figures.number(RingSize.WIDTH, 1), Figures.number(RingSize.MOST_OF_RADIUS, 1)),
+				Face.CONDENSED, NOTE);
 		sheet.leftOut().forEach(text -> column.paragraph(text, Face.CONDENSED_BOLD, NOTE));
 		sheet.cautions().forEach(text -> column.paragraph(text, Face.CONDENSED, NOTE));
 		List<Element> elements = new ArrayList<>(column.elements());

@@ -41,8 +41,10 @@ public final class SoundPages {
 	/** One page. */
 	public List<Scene> pages() {
 		List<Part> parts = List.of(
-				chart(Messages.of("sound.cents"), Messages.of("sound.centsMeans"), new SoundChart(sheet.marks(), width).cents(CENTS), CENTS),
-				chart(Messages.of("sound.strength"), Messages.of("sound.strengthMeans"), new SoundChart(sheet.marks(), width).strengths(DECIBELS), DECIBELS));
+				chart(Messages.of("sound.cents"), Messages.of("sound.centsMeans"),
+						new SoundChart(sheet.marks(), width).cents(CENTS), CENTS),
+				chart(Messages.of("sound.strength"), Messages.of("sound.strengthMeans"),
+						new SoundChart(sheet.marks(), width).strengths(DECIBELS), DECIBELS));
 		return new PageSeries(paper, new PageHead(sheet.head(), typesetter, width), this::foot)
 				.pages(sheet.title(), parts, false);
 	}

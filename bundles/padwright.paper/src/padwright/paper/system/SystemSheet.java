@@ -88,7 +88,8 @@ public final class SystemSheet {
 		return new SheetKey(key.name(), key.label(), key.posture() == Posture.CLOSED, touches(key),
 				key.holeDiameter(), key.rimWidth(), key.chimney(), key.undercut(), word(key.holeMake()), key.cupDiameter(),
 				key.cupDepth(), key.cupStyle().filter(CupStyle.PERFORATED::equals).isPresent(), key.perforation(),
-				word(key.hinge()), key.hinge().filter(HingeSide.FAR::equals).isPresent(), key.arm(), key.joint().map(EffectiveJoint::label).orElse(""), key.position(),
+				word(key.hinge()), key.hinge().filter(HingeSide.FAR::equals).isPresent(), key.arm(),
+				key.joint().map(EffectiveJoint::label).orElse(""), key.position(),
 				key.around().doubleValue());
 	}
 

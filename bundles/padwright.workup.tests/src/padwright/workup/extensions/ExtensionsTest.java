@@ -47,13 +47,15 @@ class ExtensionsTest {
 	/** Does not even begin. */
 	public static final class Refusal implements Supplier<String> {
 
-		public Refusal() {
+		private final String refused = refuse();
+
+		private static String refuse() {
 			throw new IllegalStateException("never");
 		}
 
 		@Override
 		public String get() {
-			return "";
+			return refused;
 		}
 	}
 

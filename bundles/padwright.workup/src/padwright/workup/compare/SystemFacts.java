@@ -150,7 +150,8 @@ final class SystemFacts {
 		say(Messages.of("compare.fact.hinge"), key.hinge().map(Terms::of).orElse(""));
 		say(Messages.of("compare.fact.arm"), key.arm());
 		say(Messages.of("compare.fact.rise"), key.rise());
-		say(Messages.of("compare.fact.spring"), key.spring().map(weight -> Messages.of("weight.grams", Texts.decimal(weight.toPlainString()))).orElse(""));
+		say(Messages.of("compare.fact.spring"), key.spring()
+				.map(weight -> Messages.of("weight.grams", Texts.decimal(weight.toPlainString()))).orElse(""));
 	}
 
 	private void add(EffectiveRod rod) {
@@ -175,7 +176,8 @@ final class SystemFacts {
 		String label = fingering.getLabel() == null ? "" : fingering.getLabel() + " ";
 		String purpose = fingering.getPurpose() == Purpose.USUAL ? "" : "(" + Terms.of(fingering.getPurpose()) + ") ";
 		return label + purpose + fingering.getPresses().stream().flatMap(press -> Resolved.of(press.getTouch())
-				.map(touch -> press.isHalf() ? Messages.of("compare.half", touch.getName()) : touch.getName()).stream()).collect(Collectors.joining(" "));
+				.map(touch -> press.isHalf() ? Messages.of("compare.half", touch.getName()) : touch.getName()).stream())
+				.collect(Collectors.joining(" "));
 	}
 
 	private static String touches(List<Touch> touches) {

@@ -48,7 +48,8 @@ record CupLayers(List<Layer> layers, List<UnknownLayer> unknown) {
 					Lengths.of(disc.getThickness(), disc)));
 			job.fitting().films()
 					.ifPresent(films -> add(Messages.of("drift.fullShims"), Resolved.of(films.getMaterial()), fullShims(job)));
-			job.fitting().pad().ifPresentOrElse(this::addPad, () -> unknown.add(new UnknownLayer(Messages.of("drift.pad"), Messages.of("drift.choice"))));
+			job.fitting().pad().ifPresentOrElse(this::addPad,
+					() -> unknown.add(new UnknownLayer(Messages.of("drift.pad"), Messages.of("drift.choice"))));
 		}
 
 		private static Optional<Length> fullShims(KeyJob job) {
@@ -64,7 +65,8 @@ record CupLayers(List<Layer> layers, List<UnknownLayer> unknown) {
 					.reduce(Length.ZERO, Length::plus);
 			Optional<Length> whole = Lengths.of(pad.getThickness(), pad);
 			whole.map(thickness -> thickness.minus(layered)).filter(rest -> rest.signum() > 0)
-					.ifPresent(rest -> unknown.add(new UnknownLayer(Messages.of("drift.restOfPad", LengthWords.withUnit(rest)), Messages.of("drift.material"))));
+					.ifPresent(rest -> unknown.add(new UnknownLayer(Messages.of("drift.restOfPad",
+							LengthWords.withUnit(rest)), Messages.of("drift.material"))));
 			if (pad.getLayers().isEmpty() && whole.isEmpty()) {
 				unknown.add(new UnknownLayer(Messages.of("drift.pad"),
 						List.of(Messages.of("drift.thickness"), Messages.of("drift.material"))));
