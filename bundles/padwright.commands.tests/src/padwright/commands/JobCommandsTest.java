@@ -219,6 +219,21 @@ class JobCommandsTest {
 		assertEquals(0, nothing.getAsJsonArray("found").size());
 	}
 
+	/** By the words that the German papers have for what is written in the words of the language. */
+	@Test
+	void germansFindByTheirWordsAndByWhatIsWritten() {
+		for (String word : List.of("geklemmt", "clamped")) {
+			JsonObject found = CommandRun.padwright("--language", "de", "search", YEAR, "Y-102", word, "--json").json();
+			assertEquals("Polster G: geklemmt, 17.01.2026, von L",
+					found.getAsJsonArray("found").get(0).getAsJsonObject().get("found").getAsString(), word);
+		}
+		JsonObject torn = CommandRun.padwright("--language", "de", "search", YEAR, "gerissen", "Y-140", "--json").json();
+		assertEquals(2, torn.getAsJsonArray("found").size(), torn.toString());
+		JsonObject spring = CommandRun.padwright("--language", "de", "search", YEAR, "Feder", "ersetzt", "--json").json();
+		assertTrue(spring.getAsJsonArray("found").size() > 10, spring.toString());
+		assertEquals(0, CommandRun.padwright("search", YEAR, "geklemmt", "--json").json().getAsJsonArray("found").size());
+	}
+
 	@Test
 	void tooFewPlansAreRefused() throws IOException {
 		Files.createDirectories(folder.resolve("alone"));
