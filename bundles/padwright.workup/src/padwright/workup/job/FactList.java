@@ -53,6 +53,11 @@ final class FactList {
 		Lengths.of(measure, of).ifPresent(length -> add(Messages.of(key, LengthWords.exact(length))));
 	}
 
+	/** A size, which is told in mm whatever unit is shown. */
+	void addMillimetres(Measure measure, EObject of, int decimals, String key) {
+		Lengths.of(measure, of).ifPresent(length -> add(Messages.of(key, LengthWords.millimetres(length, decimals))));
+	}
+
 	/** @param key of the words around the figure */
 	void addFigure(BigDecimal figure, String key) {
 		if (figure != null) {

@@ -34,6 +34,7 @@ import padwright.model.plan.Waiting;
 import padwright.model.plan.WarrantyVisit;
 import padwright.model.plan.WasherNote;
 import padwright.model.plan.util.PlanSwitch;
+import padwright.workup.parts.Joints;
 import padwright.workup.parts.Labels;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.words.Days;
@@ -75,7 +76,7 @@ public final class JobWords {
 	}
 
 	private static String of(String thing, Joint joint) {
-		return Resolved.of(joint).map(known -> thing + " " + Labels.of(known)).orElse(thing);
+		return Resolved.of(joint).map(known -> thing + " " + Joints.of(known)).orElse(thing);
 	}
 
 	/** Collects the facts of an entry, and tells what it is about. */
@@ -130,7 +131,7 @@ public final class JobWords {
 			if (note.isSetMaterial()) {
 				facts.add(note.getMaterial());
 			}
-			facts.addLength(note.getThickness(), note);
+			facts.addMillimetres(note.getThickness(), note, 2, "job.thick");
 			facts.add(note.isReplaced(), "job.replaced");
 			return at(Messages.of("job.bumper"), note.getKeys());
 		}
@@ -145,7 +146,7 @@ public final class JobWords {
 		@Override
 		public String caseHeadCorkNote(HeadCorkNote note) {
 			facts.add(note.isReplaced(), "job.replaced");
-			facts.addLength(note.getPosition(), note, "job.at");
+			facts.addMillimetres(note.getPosition(), note, 1, "job.atMillimetres");
 			return Messages.of("job.headCork");
 		}
 

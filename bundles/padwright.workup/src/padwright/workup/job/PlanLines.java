@@ -8,9 +8,11 @@ import java.util.function.Function;
 import org.eclipse.emf.ecore.EObject;
 
 import padwright.model.Resolved;
+import padwright.model.keysystem.Joint;
 import padwright.model.plan.Inspection;
 import padwright.model.plan.JobEntry;
 import padwright.model.plan.KeyService;
+import padwright.workup.parts.Joints;
 import padwright.workup.parts.Labels;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
@@ -53,9 +55,10 @@ public final class PlanLines {
 
 	private static void addInspection(Inspection seen, List<Line> lines) {
 		seen.getTenons().forEach(tenon -> {
-			String joint = Resolved.of(tenon.getJoint()).map(Labels::of).orElse("");
+			String joint = Resolved.of(tenon.getJoint()).map(Joints::of).orElse("");
+			String name = Resolved.of(tenon.getJoint()).map(Joint::getName).orElse("");
 			lines.add(new Line(Messages.of("job.tenon") + " " + joint + ": " + Terms.of(tenon.getFit()),
-					"tenon " + joint + " " + tenon.getFit().getLiteral()));
+					"tenon " + name + " " + tenon.getFit().getLiteral()));
 		});
 		if (seen.isSetHeadCork()) {
 			lines.add(new Line(Messages.of("job.headCork") + ": " + Terms.of(seen.getHeadCork()),
