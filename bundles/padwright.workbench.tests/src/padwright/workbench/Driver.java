@@ -35,7 +35,7 @@ import padwright.workbench.editor.Places;
 import padwright.workbench.editor.PlanEditor;
 import padwright.workbench.session.Finding;
 import padwright.workbench.session.LanguageSession;
-import padwright.workbench.shops.OpenShops;
+import padwright.workbench.session.OpenShops;
 
 /** Drives the workbench from the thread of a test, as a technician would: with a shop of its own, open in the window. */
 public final class Driver implements AutoCloseable {
