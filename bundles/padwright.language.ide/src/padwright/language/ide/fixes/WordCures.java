@@ -62,9 +62,13 @@ final class WordCures {
 	}
 
 	private static Optional<Fix> declared(Site site) {
-		Declaration declaration = site.data().size() < 2 ? null : DECLARED.get(site.data().get(1));
-		EObject block = declaration == null ? null : site.nearest(declaration.block());
-		if (block == null || FormerWords.now(site.text()).isPresent()) {
+		return Optional.of(site.data()).filter(data -> data.size() > 1 && FormerWords.now(site.text()).isEmpty())
+				.map(data -> DECLARED.get(data.get(1))).flatMap(declaration -> declared(site, declaration));
+	}
+
+	private static Optional<Fix> declared(Site site, Declaration declaration) {
+		EObject block = site.nearest(declaration.block());
+		if (block == null) {
 			return Optional.empty();
 		}
 		INode row = NodeText.node(site.element());
