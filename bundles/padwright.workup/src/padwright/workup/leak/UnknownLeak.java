@@ -6,5 +6,5 @@ package padwright.workup.leak;
  * @param key name of the key
  * @param why in words, as in {@code not felt yet}
  */
-public record LeftOut(String key, String why) {
+public record UnknownLeak(String key, String why) {
 }
