@@ -42,7 +42,7 @@ class NotesCommandTest {
 	private Path folder;
 
 	@Test
-	void namesWithBlanksAreToldApart() throws IOException {
+	void namesWithBlanksAreToldApart() {
 		String out = notes("""
 				system Blanks {
 					touch "low E" by R2
