@@ -230,7 +230,7 @@ public final class JobWords {
 
 		@Override
 		public String caseSecondLook(SecondLook look) {
-			facts.addDay(look.getDue(), "job.due");
+			facts.addDay(look.getDate() == null ? look.getDue() : null, "job.due");
 			return Messages.of("job.secondLook");
 		}
 
