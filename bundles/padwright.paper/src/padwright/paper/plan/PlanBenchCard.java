@@ -9,7 +9,6 @@ import padwright.engine.coupling.Coupling;
 import padwright.engine.coupling.CouplingGraph;
 import padwright.engine.coupling.Regulation;
 import padwright.engine.length.Length;
-import padwright.engine.length.LengthUnit;
 import padwright.model.plan.Plan;
 import padwright.model.plan.StageReached;
 import padwright.model.systems.EffectiveKey;
@@ -31,7 +30,6 @@ import padwright.workup.solve.PlanSolution;
 import padwright.workup.words.ClockWords;
 import padwright.workup.words.Days;
 import padwright.workup.words.LengthWords;
-import padwright.workup.words.Texts;
 
 /** The bench card of a solved plan. */
 public final class PlanBenchCard {
@@ -127,9 +125,5 @@ public final class PlanBenchCard {
 	private String label(String key) {
 		return plan.system().keys().stream().filter(effective -> effective.name().equals(key)).findFirst()
 				.map(EffectiveKey::label).orElse(key);
-	}
-
-	static String thou(Length length) {
-		return Texts.decimal(length.in(LengthUnit.THOU, 2).toPlainString());
 	}
 }

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import padwright.model.plan.Plan;
 import padwright.model.plan.PlanFactory;
 import padwright.model.plan.Player;
-import padwright.workup.words.Texts;
+import padwright.workup.words.Spoken;
 
 class SearchReportTest {
 
@@ -47,7 +47,7 @@ class SearchReportTest {
 
 	@Test
 	void reportsSpeakGermanToo() {
-		String lead = Texts.in(Locale.GERMAN, () -> SearchReport.of(PLANS, "p-7").leads().get(0));
+		String lead = Spoken.in(Locale.GERMAN, () -> SearchReport.of(PLANS, "p-7").leads().get(0));
 		assertTrue(lead.contains("Stellen in 2 Pl\u00e4nen"), lead);
 	}
 }
