@@ -99,13 +99,19 @@ missing_for_tests() {
 	have Xvfb || echo xvfb
 }
 
+# What the guide is looked at with.
+missing_for_browser() {
+	have chromium || echo chromium
+	have chromedriver || echo chromium-driver
+}
+
 # Installs what is named, or says what is missing.
 install() {
 	local missing=$*
 	[[ -n $missing ]] || return 0
 	if [[ $(id -u) != 0 ]] || ! have apt-get; then
 		fail "please install: a JDK of version $java_needed or newer, Maven, git, unzip, fontconfig, for the window" \
-			"GTK 3, for the tests Xvfb; missing by their Debian names:" $missing
+			"GTK 3, for the tests Xvfb and Chromium with its driver; missing by their Debian names:" $missing
 	fi
 	say "installing" $missing
 	mkdir -p "$state"

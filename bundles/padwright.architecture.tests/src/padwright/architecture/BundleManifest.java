@@ -18,8 +18,9 @@ import org.osgi.framework.Constants;
  * @param name     symbolic name
  * @param requires bundles required, and the host of a fragment
  * @param imports  packages imported
+ * @param exports  packages that others may use
  */
-record BundleManifest(String name, List<String> requires, List<String> imports) {
+record BundleManifest(String name, List<String> requires, List<String> imports, List<String> exports) {
 
 	/** Everything known by name, bundles and packages. */
 	List<String> known() {
@@ -44,7 +45,7 @@ record BundleManifest(String name, List<String> requires, List<String> imports) 
 			return new BundleManifest(values(headers.get(Constants.BUNDLE_SYMBOLICNAME)).get(0),
 					Stream.of(Constants.REQUIRE_BUNDLE, Constants.FRAGMENT_HOST)
 							.flatMap(header -> values(headers.get(header)).stream()).toList(),
-					values(headers.get(Constants.IMPORT_PACKAGE)));
+					values(headers.get(Constants.IMPORT_PACKAGE)), values(headers.get(Constants.EXPORT_PACKAGE)));
 		} catch (IOException | BundleException e) {
 			throw new IllegalStateException(file + " cannot be read", e);
 		}

@@ -31,7 +31,7 @@ class HandbackCommandTest {
 	@Test
 	void saysInPlainWordsWhatWasDone() throws IOException {
 		String words = words("whole-job", "WholeJob");
-		for (String expected : List.of("3 pads were replaced", "1 pad was sound and stayed", "torn at F; hard at E; noisy at D",
+		for (String expected : List.of("3 pads were replaced", "One pad was sound and stayed", "torn at F; hard at E; noisy at D",
 				"answering well: C4, D4", "Around 2026-04-06, for a second look that costs nothing",
 				"4 pads were checked all around as they left", "One spring was replaced",
 				"One cork or felt was replaced", "Play in the mechanism was taken up at 2 places", "foot joint",

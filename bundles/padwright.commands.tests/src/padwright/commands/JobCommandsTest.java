@@ -10,6 +10,9 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -82,6 +85,17 @@ class JobCommandsTest {
 		assertFalse(found.contains("play in the mechanism"), found);
 	}
 
+	/** A pad that was clamped rests; the others are felt, for the first time. */
+	@Test
+	void aPadAtRestIsNotAskedForBeforeTheMorning() {
+		List<String> work = new ArrayList<>();
+		CommandRun.padwright("next", YEAR.resolve("plans/10-october.plan") + "#J049", "--on", "2026-10-13", "--json").json()
+				.getAsJsonArray("steps").forEach(step -> work.add(step.getAsJsonObject().get("what").getAsString() + ": "
+						+ step.getAsJsonObject().get("keys").getAsString()));
+		assertTrue(work.containsAll(List.of("feel again, the morning after: F",
+				"feel all around, and write the readings down: E, D")), work.toString());
+	}
+
 	@Test
 	void aPadThatIsOnlyPlannedIsToBeFitted() {
 		CommandRun run = CommandRun.padwright("next", shop.plan("first"), "--on", "2026-03-01");
@@ -136,6 +150,32 @@ class JobCommandsTest {
 		CommandRun money = CommandRun.padwright("money", YEAR, "--json");
 		assertEquals(ExitStatus.CLEAN, money.status(), money.err());
 		assertTrue(money.json().getAsJsonArray("invoices").size() >= 35);
+	}
+
+	/** Nothing is invoiced as a pad that the player's page does not call replaced. */
+	@Test
+	void theYearInvoicesAsManyPadsAsWereReplaced() throws IOException {
+		Pattern invoiced = Pattern.compile("(?s)invoice \\d+ .*?\\n\t\t}");
+		for (String plan : plansOfTheYear()) {
+			Matcher invoice = invoiced.matcher(plan);
+			if (invoice.find()) {
+				Matcher pads = Pattern.compile("item \"pads\" [\\d.]+ times (\\d+)").matcher(invoice.group());
+				long replaced = plan.lines().filter(line -> line.matches("\tkey \\w+ found (?!sound).* stack .*")).count();
+				assertEquals(replaced, pads.find() ? Integer.parseInt(pads.group(1)) : 0, plan);
+			}
+		}
+	}
+
+	private static List<String> plansOfTheYear() throws IOException {
+		List<String> plans = new ArrayList<>();
+		try (Stream<Path> files = Files.list(YEAR.resolve("plans"))) {
+			for (Path file : files.toList()) {
+				Pattern.compile("(?ms)^plan .*?^}").matcher(Files.readString(file)).results()
+						.forEach(plan -> plans.add(plan.group()));
+			}
+		}
+		assertTrue(plans.size() > 40);
+		return plans;
 	}
 
 	@Test
@@ -217,6 +257,21 @@ class JobCommandsTest {
 		assertTrue(stage.getAsJsonArray("found").size() > 10, stage.toString());
 		JsonObject nothing = CommandRun.padwright("search", YEAR, "contrabassoon", "--json").json();
 		assertEquals(0, nothing.getAsJsonArray("found").size());
+	}
+
+	/** By the words that the German papers have for what is written in the words of the language. */
+	@Test
+	void germansFindByTheirWordsAndByWhatIsWritten() {
+		for (String word : List.of("geklemmt", "clamped")) {
+			JsonObject found = CommandRun.padwright("--language", "de", "search", YEAR, "Y-102", word, "--json").json();
+			assertEquals("Polster G: geklemmt, 17.01.2026, von L",
+					found.getAsJsonArray("found").get(0).getAsJsonObject().get("found").getAsString(), word);
+		}
+		JsonObject torn = CommandRun.padwright("--language", "de", "search", YEAR, "gerissen", "Y-140", "--json").json();
+		assertEquals(2, torn.getAsJsonArray("found").size(), torn.toString());
+		JsonObject spring = CommandRun.padwright("--language", "de", "search", YEAR, "Feder", "ersetzt", "--json").json();
+		assertTrue(spring.getAsJsonArray("found").size() > 10, spring.toString());
+		assertEquals(0, CommandRun.padwright("search", YEAR, "geklemmt", "--json").json().getAsJsonArray("found").size());
 	}
 
 	@Test

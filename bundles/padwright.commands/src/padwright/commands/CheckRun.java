@@ -42,7 +42,7 @@ final class CheckRun implements AutoCloseable {
 
 	/** @param afresh whether former results are passed over */
 	List<ShopFinding> findings(ChosenFiles shop, Map<Path, String> texts, boolean afresh) {
-		ResultStore store = afresh ? ResultStore.none() : CheckResults.of(shop.top());
+		ResultStore store = afresh ? ResultStore.none() : kept(shop.top());
 		ShopCheck check = new ShopCheck(shop.top(), shop.all(), texts, Language::another,
 				Runtime.getRuntime().availableProcessors());
 		List<ShopFinding> findings =
@@ -53,6 +53,12 @@ final class CheckRun implements AutoCloseable {
 			// The next check takes longer, that is all.
 		}
 		return findings;
+	}
+
+	/** Former results; none outside a product, whose version would be unknown. */
+	private static ResultStore kept(Path shop) {
+		return UserCache.version().map(version -> ResultStore.open(UserCache.file("check", shop), version))
+				.orElseGet(ResultStore::none);
 	}
 
 	/** Whether it was ended before all was judged, so that the findings are not all there are. */

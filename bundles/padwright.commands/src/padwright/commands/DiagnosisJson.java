@@ -4,11 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-import padwright.engine.diagnosis.Contradiction;
 import padwright.engine.diagnosis.Diagnosis;
 import padwright.engine.diagnosis.NextNote;
 import padwright.engine.diagnosis.NoteFingering;
 import padwright.engine.diagnosis.SuspectSet;
+import padwright.engine.diagnosis.UnexplainedNote;
 import padwright.model.systems.EffectiveKey;
 import padwright.workup.diagnosis.PlanDiagnosis;
 
@@ -43,7 +43,7 @@ final class DiagnosisJson {
 		return json;
 	}
 
-	private static Map<String, Object> contradiction(Contradiction contradiction) {
+	private static Map<String, Object> contradiction(UnexplainedNote contradiction) {
 		Map<String, Object> json = new LinkedHashMap<>();
 		json.put("note", contradiction.note());
 		json.put("clearedBy", contradiction.clearedBy());

@@ -9,7 +9,7 @@ import java.util.Map;
 
 import padwright.language.files.SourceText;
 import padwright.language.files.UnreadableException;
-import padwright.language.merge.LineChanges;
+import padwright.language.merge.ChangedLines;
 import padwright.language.shop.ShopFolder;
 import padwright.workup.compare.PlanComparison;
 
@@ -60,7 +60,7 @@ record GitVersions(Path path, Path old, Path current, Path newPath) {
 			String before = SourceText.read(old);
 			String after = SourceText.read(current);
 			if (!before.equals(after)) {
-				List<String> lines = LineChanges.of(before, after);
+				List<String> lines = ChangedLines.of(before, after);
 				out.println(lines.isEmpty() ? "only the ends of lines differ" : "Lines of the text, - as it was, + as it is:");
 				lines.forEach(out::println);
 			}

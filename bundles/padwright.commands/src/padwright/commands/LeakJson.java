@@ -11,8 +11,8 @@ import padwright.engine.leak.LeakComparison;
 import padwright.engine.leak.LikelyFlow;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
-import padwright.workup.leak.LeftOut;
 import padwright.workup.leak.PlanLeak;
+import padwright.workup.leak.UnknownLeak;
 
 /** Leaks for programs: flow in mL/min, holes as diameters in mm, the worst key before first. */
 final class LeakJson {
@@ -59,7 +59,7 @@ final class LeakJson {
 		return json;
 	}
 
-	private static Map<String, Object> leftOut(LeftOut key) {
+	private static Map<String, Object> leftOut(UnknownLeak key) {
 		Map<String, Object> json = new LinkedHashMap<>();
 		json.put("key", key.key());
 		json.put("why", key.why().words());

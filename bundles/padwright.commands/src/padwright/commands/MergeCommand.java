@@ -10,7 +10,7 @@ import padwright.language.files.SafeFile;
 import padwright.language.files.SourceText;
 import padwright.language.files.UnreadableException;
 import padwright.language.merge.DocumentMerge;
-import padwright.language.merge.Merged;
+import padwright.language.merge.MergeResult;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
@@ -44,7 +44,7 @@ final class MergeCommand implements Callable<Integer> {
 	@Override
 	public Integer call() {
 		String old = read(ours, "");
-		Merged merged = Language.services().getInstance(DocumentMerge.class).merge(read(base, " as it was before"), old,
+		MergeResult merged = Language.services().getInstance(DocumentMerge.class).merge(read(base, " as it was before"), old,
 				read(theirs, " of the other side"));
 		if (!merged.text().equals(old)) {
 			write(merged.text());
@@ -74,7 +74,7 @@ final class MergeCommand implements Callable<Integer> {
 		}
 	}
 
-	private void tell(Merged merged) {
+	private void tell(MergeResult merged) {
 		PrintWriter err = spec.commandLine().getErr();
 		if (merged.byLine()) {
 			err.println(shown() + " was merged by lines, since a copy has text that cannot be read");

@@ -40,7 +40,7 @@ final class PaperCommand implements Callable<Integer> {
 
 	@Override
 	public Integer call() {
-		AddedNames<PaperExtension> papers = AddedNames.of("paper", PaperExtension.class);
+		AddedByName<PaperExtension> papers = AddedByName.of("paper", PaperExtension.class);
 		PrintWriter out = spec.commandLine().getOut();
 		if (name == null) {
 			papers.list(out);

@@ -24,13 +24,13 @@ abstract class PlayerPaper implements Callable<Integer>, DrawsPaper {
 	private final Function<ServicePlan, MoneySheet> sheet;
 
 	@Parameters(paramLabel = "PLAN", description = "A .plan file; FILE#NAME for one of several plans in it.")
-	private Path file;
+	Path file;
 
 	@Mixin
 	private PaperOptions paper;
 
 	@Spec
-	private CommandSpec spec;
+	CommandSpec spec;
 
 	/** @param name of the paper, behind that of the plan */
 	PlayerPaper(String name, Function<ServicePlan, MoneySheet> sheet) {
@@ -39,7 +39,7 @@ abstract class PlayerPaper implements Callable<Integer>, DrawsPaper {
 	}
 
 	@Override
-	public final Integer call() {
+	public Integer call() {
 		PrintWriter err = spec.commandLine().getErr();
 		LoadedShop shop = LoadedShop.around(file);
 		ServicePlan plan = shop.plan();

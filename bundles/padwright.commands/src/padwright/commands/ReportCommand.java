@@ -39,7 +39,7 @@ final class ReportCommand implements Callable<Integer> {
 
 	@Override
 	public Integer call() {
-		AddedNames<ReportExtension> reports = AddedNames.of("report", ReportExtension.class);
+		AddedByName<ReportExtension> reports = AddedByName.of("report", ReportExtension.class);
 		PrintWriter out = spec.commandLine().getOut();
 		if (name == null) {
 			reports.list(out);

@@ -8,9 +8,7 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 
 import padwright.language.edit.WrittenText;
-import padwright.model.plan.JobEntry;
-import padwright.model.plan.Plan;
-import padwright.workup.job.JobRecord;
+import padwright.workup.job.PlanLines;
 import padwright.workup.report.Report;
 import padwright.workup.report.ReportTable;
 import padwright.workup.report.SearchReport;
@@ -23,9 +21,9 @@ import picocli.CommandLine.Spec;
 /** Searches the plans of a folder. */
 @Command(name = "search", mixinStandardHelpOptions = true, exitCodeListHeading = "%nExit status:%n",
 		exitCodeList = { "0:told", "1:a file cannot be read and was left out", "2:there is no plan to search" },
-		description = "Searches all plans of a folder for words: in names, instruments, serial numbers, players, days, and in "
-				+ "the lines of the diary as they are written: complaints, stages, clamped pads, remarks of the shop, invoices. "
-				+ "A plan has to say them all, in any order.")
+		description = "Searches all plans of a folder for words: in names, instruments, serial numbers, players, days, in how "
+				+ "pads were found and in the lines of the diary: complaints, stages, clamped pads, remarks of the shop, invoices; "
+				+ "as they are written, and in the words of --language. A plan has to say them all, in any order.")
 final class SearchCommand implements Callable<Integer> {
 
 	private static final List<String> MEMBERS = List.of("plan", "instrument", "serial", "player", "date", "found");
@@ -46,7 +44,7 @@ final class SearchCommand implements Callable<Integer> {
 	public Integer call() {
 		FolderPlans plans = FolderPlans.in(folder, spec.commandLine().getErr());
 		Report report = SearchReport.of(plans.plans().stream()
-				.map(plan -> new SearchReport.Searched(plan.plan(), diary(plan.plan()))).toList(), String.join(" ", words));
+				.map(plan -> new SearchReport.Searched(plan.plan(), PlanLines.of(plan, WrittenText::of))).toList(), String.join(" ", words));
 		PrintWriter out = spec.commandLine().getOut();
 		if (json) {
 			Json.print(out, Map.of("found", report.tables().get(0).rows().stream().map(SearchCommand::row).toList()));
@@ -55,10 +53,6 @@ final class SearchCommand implements Callable<Integer> {
 			out.flush();
 		}
 		return plans.status();
-	}
-
-	private static List<String> diary(Plan plan) {
-		return JobRecord.of(plan).all(JobEntry.class).stream().map(WrittenText::of).toList();
 	}
 
 	private static Map<String, Object> row(ReportTable.Row row) {

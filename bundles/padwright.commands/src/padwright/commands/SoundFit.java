@@ -10,8 +10,8 @@ import java.util.Map;
 import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 
 import padwright.language.edit.FitEdits;
-import padwright.language.edit.LineChanges;
 import padwright.language.edit.TextEdit;
+import padwright.language.edit.UnifiedDiff;
 import padwright.language.files.SafeFile;
 import padwright.language.shop.Shop;
 import padwright.model.keysystem.KeySystem;
@@ -68,7 +68,7 @@ record SoundFit(ChosenSystem chosen, List<TextEdit> edits, String text, ScaleSou
 
 	/** The lines that change, as a unified diff of the file. */
 	List<String> lines() {
-		return LineChanges.of(edits, chosen.shop().shop().text(chosen.shop().file()));
+		return UnifiedDiff.of(edits, chosen.shop().shop().text(chosen.shop().file()));
 	}
 
 	/** @throws InputException if it is the file of the system itself, or cannot be written */

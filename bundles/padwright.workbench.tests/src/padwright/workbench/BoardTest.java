@@ -111,7 +111,7 @@ class BoardTest {
 		assertEquals(List.of("J049"), plans(Kind.MORNING));
 		assertEquals(List.of("J049"), plans(Kind.WORK));
 		PlanEditor editor = driver.open(OCTOBER);
-		open("AGREE J051", editor, "estimate on 2026-10-14");
+		open("AGREE J051", editor, "estimate on 2026-10-12");
 		open("MORNING J049", editor, "clamped F on 2026-10-13");
 		open("WAIT J052", editor, "waits for parts");
 	}
@@ -159,7 +159,7 @@ class BoardTest {
 			return null;
 		});
 		zoomBoard();
-		assertTrue(Driver.ui(() -> canvas.spoken("AGREE J050")).startsWith("Waits for agreement. flute of the year, drawn holes Y-140"));
+		assertTrue(Driver.ui(() -> canvas.spoken("AGREE J050")).startsWith("Waits for agreement. flute of six keys, drawn holes Y-140"));
 		assertTrue(Driver.ui(() -> canvas.spoken("MORNING J049")).contains("feel again, the morning after: F"));
 	}
 

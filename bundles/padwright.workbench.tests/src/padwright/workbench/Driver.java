@@ -35,7 +35,7 @@ import padwright.workbench.editor.Places;
 import padwright.workbench.editor.PlanEditor;
 import padwright.workbench.session.Finding;
 import padwright.workbench.session.LanguageSession;
-import padwright.workbench.shops.OpenShops;
+import padwright.workbench.session.OpenShops;
 
 /** Drives the workbench from the thread of a test, as a technician would: with a shop of its own, open in the window. */
 public final class Driver implements AutoCloseable {
@@ -85,16 +85,19 @@ public final class Driver implements AutoCloseable {
 	/** Does something in the UI thread. */
 	public static <T> T ui(Callable<T> work) throws Exception {
 		AtomicReference<T> result = new AtomicReference<>();
-		AtomicReference<Exception> failure = new AtomicReference<>();
+		AtomicReference<Throwable> failure = new AtomicReference<>();
 		display().syncExec(() -> {
 			try {
 				result.set(work.call());
-			} catch (Exception failed) {
+			} catch (Exception | Error failed) {
 				failure.set(failed);
 			}
 		});
-		if (failure.get() != null) {
-			throw failure.get();
+		if (failure.get() instanceof Error error) {
+			throw error;
+		}
+		if (failure.get() instanceof Exception exception) {
+			throw exception;
 		}
 		return result.get();
 	}

@@ -23,8 +23,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import padwright.workbench.session.OpenShops;
 import padwright.workbench.shops.ExampleShop;
-import padwright.workbench.shops.OpenShops;
 import padwright.workbench.tour.TourView;
 
 /** From an empty window to the example shop and through the tour. */

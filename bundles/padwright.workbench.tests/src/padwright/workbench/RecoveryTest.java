@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 import padwright.workbench.editor.PlanEditor;
+import padwright.workbench.prefs.Preferences;
 import padwright.workbench.recovery.Autosave;
 
 /** What is typed but not saved survives the end of the program. */
@@ -29,7 +30,7 @@ class RecoveryTest {
 
 	@BeforeEach
 	void openShop() throws Exception {
-		InstanceScope.INSTANCE.getNode("padwright.workbench").putInt(Autosave.SECONDS, 1);
+		InstanceScope.INSTANCE.getNode("padwright.workbench").putInt(Preferences.AUTOSAVE, 1);
 		autosave = new Autosave();
 		autosave.start();
 		driver = Driver.withExampleShop(folder);
@@ -39,7 +40,7 @@ class RecoveryTest {
 	void closeShop() throws Exception {
 		driver.close();
 		autosave.stop();
-		InstanceScope.INSTANCE.getNode("padwright.workbench").remove(Autosave.SECONDS);
+		InstanceScope.INSTANCE.getNode("padwright.workbench").remove(Preferences.AUTOSAVE);
 	}
 
 	private Path sidecar() {

@@ -12,9 +12,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-import padwright.workbench.commands.RenameHandler;
 import padwright.workbench.editor.PlanEditor;
 import padwright.workbench.session.Positions;
+import padwright.workbench.session.Renaming;
 
 /** A key renamed in a template: at once in what is open, safely in what is not, and undone in one step. */
 class RenameTest {
@@ -58,7 +58,7 @@ class RenameTest {
 
 	private static boolean rename(PlanEditor system) {
 		int key = Driver.document(system).get().indexOf("key Fs ") + "key ".length();
-		return RenameHandler.rename(Driver.document(system), Positions.position(Driver.document(system), key), "Fs",
+		return Renaming.rename(Driver.document(system), Positions.position(Driver.document(system), key), "Fs",
 				"FSharp");
 	}
 

@@ -27,6 +27,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 import padwright.views.Messages;
+import padwright.views.fingering.FingeringSession;
 import padwright.workbench.bench.Bench;
 import padwright.workbench.controls.Named;
 import padwright.workbench.editor.PlanEditor;
@@ -108,7 +109,8 @@ class ScreensTest {
 		settle();
 		picture(Driver.ui(sound::control), "sound");
 		FingeringView fingering = (FingeringView) Driver.view(FingeringView.ID);
-		Driver.waitFor("fingerings", () -> fingering.control().session().fingerings().size() > 7);
+		FingeringSession session = Driver.ui(() -> fingering.control().session());
+		Driver.waitFor("fingerings", () -> session.fingerings().size() > 7);
 		for (int step = 0; step < 7; step++) {
 			Driver.pressButton(Driver.ui(fingering::control), Messages.of("fingering.next"));
 		}

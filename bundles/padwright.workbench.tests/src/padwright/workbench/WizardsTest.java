@@ -22,7 +22,7 @@ import padwright.language.start.StockText;
 import padwright.workbench.bench.Bench;
 import padwright.workbench.controls.Named;
 import padwright.workbench.editor.PlanEditor;
-import padwright.workbench.shops.OpenShops;
+import padwright.workbench.session.OpenShops;
 
 /** New shops, systems, plans and rounds, as their wizards make them. */
 class WizardsTest {

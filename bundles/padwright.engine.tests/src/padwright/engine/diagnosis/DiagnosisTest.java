@@ -65,7 +65,7 @@ class DiagnosisTest {
 		TrialNotes notes = new TrialNotes(notes("bad", "A B", "C D"), notes("good", "A", "B C", "A B"));
 		Diagnosis diagnosis = Diagnosis.of(notes, PadWeights.EVEN);
 		assertEquals(1, diagnosis.contradictions().size());
-		Contradiction contradiction = diagnosis.contradictions().get(0);
+		UnexplainedNote contradiction = diagnosis.contradictions().get(0);
 		assertEquals("bad0", contradiction.note());
 		assertEquals(Map.of("A", List.of("good0", "good2"), "B", List.of("good1", "good2")),
 				contradiction.clearedBy());

@@ -89,7 +89,7 @@ class HeardSuspectsTest {
 				List.of(HIGH, new NoteFingering("same", HIGH.closedPads()))), PadWeights.EVEN,
 				heard(Map.of("low", Map.of("A", 0.001), "high", Map.of("A", 0.6), "same", Map.of("A", 0.6)), heard.sizes()),
 				SearchLimits.USUAL).diagnosis();
-		assertEquals(List.of(new Contradiction("low", new TreeMap<>(Map.of("A", List.of("high", "same"))))),
+		assertEquals(List.of(new UnexplainedNote("low", new TreeMap<>(Map.of("A", List.of("high", "same"))))),
 				found.contradictions());
 	}
 

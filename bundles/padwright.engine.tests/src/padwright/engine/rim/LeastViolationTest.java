@@ -19,7 +19,7 @@ class LeastViolationTest {
 			List<RimReading> readings = RandomReadings.next(random);
 			LeastViolation least = LeastViolation.of(readings, FourierBasis.ofOrder(RimFit.order(readings)));
 
-			Length missed = RimFit.fit(readings).contradictions().stream().map(Contradiction::by)
+			Length missed = RimFit.fit(readings).contradictions().stream().map(OutlyingReading::by)
 					.reduce(Length.ZERO, Length::plus);
 
 			assertEquals(least.total(), missed.nanometres(), 0.51 * readings.size(), readings::toString);

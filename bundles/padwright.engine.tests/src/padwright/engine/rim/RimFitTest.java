@@ -32,9 +32,9 @@ class RimFitTest {
 			RimEstimate estimate = RimFit.fit(readings);
 
 			assertTrue(estimate.profile().stream().allMatch(gap -> gap >= 0), readings::toString);
-			List<Contradiction> missed = readings.stream()
+			List<OutlyingReading> missed = readings.stream()
 					.filter(reading -> isOutside(reading, estimate.profile().at(reading.hour())))
-					.map(reading -> new Contradiction(reading,
+					.map(reading -> new OutlyingReading(reading,
 							reading.distanceFrom(estimate.profile().at(reading.hour()))))
 					.toList();
 			assertEquals(missed, estimate.contradictions());
@@ -198,7 +198,7 @@ class RimFitTest {
 
 		RimEstimate estimate = RimFit.fit(readings);
 
-		assertEquals(List.of(new Contradiction(odd, Length.thou("3"))), estimate.contradictions());
+		assertEquals(List.of(new OutlyingReading(odd, Length.thou("3"))), estimate.contradictions());
 		assertEquals(even(Length.thou("15")), estimate.profile());
 	}
 
@@ -210,7 +210,7 @@ class RimFitTest {
 		RimEstimate estimate = RimFit.fit(List.of(wide, narrow));
 
 		assertEquals(even(Length.thou("2")), estimate.profile());
-		assertEquals(List.of(new Contradiction(wide, Length.thou("1"))), estimate.contradictions());
+		assertEquals(List.of(new OutlyingReading(wide, Length.thou("1"))), estimate.contradictions());
 		assertFalse(estimate.consistent());
 	}
 

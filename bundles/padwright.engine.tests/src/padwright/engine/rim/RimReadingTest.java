@@ -69,6 +69,6 @@ class RimReadingTest {
 	@Test
 	void refusesAContradictionByNothing() {
 		RimReading reading = FEELERS.drags(HOUR);
-		assertThrows(IllegalArgumentException.class, () -> new Contradiction(reading, Length.ZERO));
+		assertThrows(IllegalArgumentException.class, () -> new OutlyingReading(reading, Length.ZERO));
 	}
 }

@@ -19,7 +19,7 @@ import java.util.TreeSet;
  * @param contradictions bad notes that nothing explains; the suspects leave them aside
  */
 public record Diagnosis(TrialNotes notes, List<SuspectSet> suspects, boolean moreMayExist,
-		List<Contradiction> contradictions) {
+		List<UnexplainedNote> contradictions) {
 
 	public Diagnosis {
 		suspects = List.copyOf(suspects);
@@ -46,12 +46,12 @@ public record Diagnosis(TrialNotes notes, List<SuspectSet> suspects, boolean mor
 		});
 		Set<String> cleared = notes.clearedPads();
 		List<Set<String>> conflicts = new ArrayList<>();
-		List<Contradiction> contradictions = new ArrayList<>();
+		List<UnexplainedNote> contradictions = new ArrayList<>();
 		for (NoteFingering bad : notes.bad()) {
 			Set<String> conflict = new TreeSet<>(bad.closedPads());
 			conflict.removeAll(cleared);
 			if (conflict.isEmpty()) {
-				contradictions.add(Contradiction.of(bad, notes));
+				contradictions.add(UnexplainedNote.of(bad, notes));
 			} else {
 				conflicts.add(conflict);
 			}

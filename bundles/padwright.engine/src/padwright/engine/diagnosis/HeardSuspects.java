@@ -170,18 +170,18 @@ public final class HeardSuspects {
 		return bad / all;
 	}
 
-	private List<Contradiction> contradictions(List<SuspectSet> suspects) {
+	private List<UnexplainedNote> contradictions(List<SuspectSet> suspects) {
 		return notes.bad().stream()
 				.filter(bad -> suspects.stream().mapToDouble(set -> set.share() * chanceBad(set, bad)).sum() < UNEXPLAINED)
 				.map(this::contradiction).toList();
 	}
 
-	private Contradiction contradiction(NoteFingering bad) {
+	private UnexplainedNote contradiction(NoteFingering bad) {
 		SortedMap<String, List<String>> clearedBy = new TreeMap<>();
 		pads.stream().filter(pad -> heard.weakening(bad, pad) > 0)
 				.forEach(pad -> clearedBy.put(pad, notes.good().stream()
 						.filter(good -> wouldBeHeard(pad, bad, good)).map(NoteFingering::note).toList()));
-		return new Contradiction(bad.note(), clearedBy);
+		return new UnexplainedNote(bad.note(), clearedBy);
 	}
 
 	/** Whether a leak that is just heard in the bad note would be heard in the good one. */

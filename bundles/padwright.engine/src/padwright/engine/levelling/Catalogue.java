@@ -25,7 +25,7 @@ final class Catalogue {
 		}
 	};
 
-	private final Candidates candidates;
+	private final CandidatePieces candidates;
 	private final Waves waves;
 	private final LiftIndex singles;
 	private final boolean pairsFit;
@@ -36,7 +36,7 @@ final class Catalogue {
 	}
 
 	private Catalogue(Kind kind) {
-		candidates = new Candidates(kind.thicknesses(), kind.stiffness());
+		candidates = new CandidatePieces(kind.thicknesses(), kind.stiffness());
 		waves = new Waves(candidates);
 		singles = new LiftIndex(candidates, waves, 1);
 		pairsFit = kind.thicknesses().size() <= MOST_THICKNESSES_IN_PAIRS;
@@ -50,7 +50,7 @@ final class Catalogue {
 		}
 	}
 
-	Candidates candidates() {
+	CandidatePieces candidates() {
 		return candidates;
 	}
 

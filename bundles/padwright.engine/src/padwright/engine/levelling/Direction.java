@@ -16,7 +16,7 @@ import java.util.Arrays;
  */
 final class Direction {
 
-	private static final int STATIONS = Candidates.STATIONS;
+	private static final int STATIONS = CandidatePieces.STATIONS;
 
 	private final int[] weights;
 	private final int norm;
@@ -25,7 +25,7 @@ final class Direction {
 	private final int[] sorted;
 
 	/** @param weights one for each station, at most 8 either way, summing to zero */
-	Direction(int[] weights, Candidates candidates) {
+	Direction(int[] weights, CandidatePieces candidates) {
 		this.weights = weights;
 		this.norm = Arrays.stream(weights).filter(weight -> weight > 0).sum();
 		int count = candidates.count();
@@ -35,7 +35,7 @@ final class Direction {
 		sort(candidates);
 	}
 
-	private void sort(Candidates candidates) {
+	private void sort(CandidatePieces candidates) {
 		long[] keys = new long[takes.length];
 		for (int id = 0; id < keys.length; id++) {
 			takes[id] = weigh(candidates.lifts(), id * STATIONS, 0);

@@ -9,7 +9,7 @@ import java.util.List;
  */
 final class Directions {
 
-	private static final int STATIONS = Candidates.STATIONS;
+	private static final int STATIONS = CandidatePieces.STATIONS;
 	private static final int HOURS = STATIONS / 2;
 	private static final int STEEPEST = 8;
 	private static final int[] CRESTS_ON_STATIONS = {2, 3, 4, 6};
@@ -21,7 +21,7 @@ final class Directions {
 	private record Wave(Direction direction, int turns) {
 	}
 
-	Directions(Candidates candidates) {
+	Directions(CandidatePieces candidates) {
 		for (int plus = 0; plus < 2; plus++) {
 			for (int minus = 0; minus < STATIONS; minus++) {
 				if (plus != minus) {

@@ -8,7 +8,7 @@ import java.util.Arrays;
  */
 final class Incumbent {
 
-	private final Candidates candidates;
+	private final CandidatePieces candidates;
 	private final int[] blanks;
 	private int[] pieces = {};
 	private int spread;
@@ -18,7 +18,7 @@ final class Incumbent {
 	 * @param blanks how many pieces may be cut of each thickness
 	 * @param spread with no piece
 	 */
-	Incumbent(Candidates candidates, int[] blanks, int spread) {
+	Incumbent(CandidatePieces candidates, int[] blanks, int spread) {
 		this.candidates = candidates;
 		this.blanks = blanks;
 		this.spread = spread;
@@ -63,7 +63,7 @@ final class Incumbent {
 		for (int id : choice) {
 			sum += 2 * candidates.thickness(id) * candidates.hours(id);
 		}
-		return Math.floorDiv(sum + Candidates.STATIONS / 2, Candidates.STATIONS);
+		return Math.floorDiv(sum + CandidatePieces.STATIONS / 2, CandidatePieces.STATIONS);
 	}
 
 	private boolean precedes(int[] one, int[] other) {

@@ -15,7 +15,7 @@ import java.util.stream.IntStream;
  */
 final class IndexQuery {
 
-	private static final int STATIONS = Candidates.STATIONS;
+	private static final int STATIONS = CandidatePieces.STATIONS;
 	private static final int HOURS = STATIONS / 2;
 	private static final int QUARTER = STATIONS / 4;
 	private static final int[] FIRST_OF_FOUR = {0, 3, 1, 4, 2, 5};

@@ -62,7 +62,7 @@ public final class Levelling {
 		return Proof.optimal(new Length(incumbent.spread()));
 	}
 
-	private static LevellingSolution solution(LevellingProblem problem, Candidates candidates, Incumbent incumbent,
+	private static LevellingSolution solution(LevellingProblem problem, CandidatePieces candidates, Incumbent incumbent,
 			Proof proof) {
 		List<PartialShim> pieces = Arrays.stream(incumbent.pieces()).mapToObj(candidates::piece).toList();
 		RimProfile residual = residual(problem, pieces);

@@ -11,12 +11,12 @@ import java.util.Arrays;
  */
 final class LiftIndex {
 
-	static final int STATIONS = Candidates.STATIONS;
+	static final int STATIONS = CandidatePieces.STATIONS;
 	private static final int HOURS = STATIONS / 2;
 	private static final int LEAF_SIZE = 8;
 	private static final int SAMPLES = 48;
 
-	private final Candidates candidates;
+	private final CandidatePieces candidates;
 	private final int pieces;
 	private final Waves waves;
 	private int size;
@@ -33,7 +33,7 @@ final class LiftIndex {
 	private final int[] highs;
 
 	/** @param pieces 1 or 2 */
-	LiftIndex(Candidates candidates, Waves waves, int pieces) {
+	LiftIndex(CandidatePieces candidates, Waves waves, int pieces) {
 		this.candidates = candidates;
 		this.pieces = pieces;
 		this.waves = waves;

@@ -9,11 +9,11 @@ package padwright.engine.levelling;
  */
 final class Search {
 
-	private static final int STATIONS = Candidates.STATIONS;
+	private static final int STATIONS = CandidatePieces.STATIONS;
 	private static final int HOURS = STATIONS / 2;
 
 	private final Catalogue catalogue;
-	private final Candidates candidates;
+	private final CandidatePieces candidates;
 	private final Incumbent incumbent;
 	private final Meter meter;
 	private final int count;

@@ -11,7 +11,7 @@ final class Waves {
 
 	/** Two waves for each number of crests, a part of the clock apart, tell waves of that many crests apart. */
 	static final int AXES = 6;
-	private static final int STATIONS = Candidates.STATIONS;
+	private static final int STATIONS = CandidatePieces.STATIONS;
 	private static final int HOURS = STATIONS / 2;
 	private static final int KINDS = 3;
 	/** Values in a set: for each number of crests, crest at 12, 1, 2 … 11. */
@@ -20,10 +20,10 @@ final class Waves {
 	private static final int[][] WEIGHTS = {Directions.wave(1, 0), Directions.wave(2, 0), Directions.wave(3, 0)};
 	private static final int SLACK_BETWEEN_HOURS = slackBetweenHours();
 
-	private final Candidates candidates;
+	private final CandidatePieces candidates;
 	private final int[][] crestAtTwelve;
 
-	Waves(Candidates candidates) {
+	Waves(CandidatePieces candidates) {
 		this.candidates = candidates;
 		this.crestAtTwelve = new int[KINDS][candidates.count()];
 		for (int kind = 0; kind < KINDS; kind++) {

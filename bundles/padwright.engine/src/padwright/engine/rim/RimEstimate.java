@@ -8,7 +8,7 @@ import java.util.List;
  * @param profile never negative
  * @param contradictions readings it lies outside of, in the order given; empty if it agrees with all
  */
-public record RimEstimate(RimProfile profile, List<Contradiction> contradictions) {
+public record RimEstimate(RimProfile profile, List<OutlyingReading> contradictions) {
 
 	public RimEstimate {
 		contradictions = List.copyOf(contradictions);

@@ -62,10 +62,10 @@ public final class RimFit {
 		return RimProfile.ofNanometres(nanometres);
 	}
 
-	private static List<Contradiction> contradictions(List<RimReading> readings, RimProfile profile) {
+	private static List<OutlyingReading> contradictions(List<RimReading> readings, RimProfile profile) {
 		return readings.stream()
 				.filter(reading -> missed(reading, profile).signum() > 0)
-				.map(reading -> new Contradiction(reading, missed(reading, profile)))
+				.map(reading -> new OutlyingReading(reading, missed(reading, profile)))
 				.toList();
 	}
 

@@ -123,7 +123,7 @@ class EveryClauseTest {
 	}
 
 	private static AbstractRule rule(EObject element) {
-		ICompositeNode node = Clauses.node(element);
+		ICompositeNode node = ClauseEdits.node(element);
 		assertNotNull(node, element.toString());
 		return ElementFields.rule(element).orElseThrow();
 	}

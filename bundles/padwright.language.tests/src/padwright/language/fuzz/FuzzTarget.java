@@ -19,7 +19,7 @@ import padwright.language.edit.SolutionEdits;
 import padwright.language.edit.TextEdit;
 import padwright.language.formatting2.DocumentFormatter;
 import padwright.language.merge.DocumentMerge;
-import padwright.language.merge.Merged;
+import padwright.language.merge.MergeResult;
 import padwright.model.plan.Document;
 import padwright.model.plan.Plan;
 import padwright.workup.cautions.Cautions;
@@ -95,7 +95,7 @@ final class FuzzTarget {
 		DocumentMerge merge = TestShop.LANGUAGE.getInstance(DocumentMerge.class);
 		String edited = text.replaceFirst("15\\b", "14");
 		String other = text.replaceFirst("(?s)(.*)15\\b", "$114.5");
-		Merged merged = merge.merge(text, edited, other);
+		MergeResult merged = merge.merge(text, edited, other);
 		require(merged.equals(merge.merge(text, edited, other)), "merging twice gives two results");
 		require(merge.merge(text, edited, edited).text().equals(edited), "the same edit twice is not that edit");
 	}

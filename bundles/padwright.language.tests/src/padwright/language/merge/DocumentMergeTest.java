@@ -27,19 +27,19 @@ class DocumentMergeTest {
 			}
 			""";
 
-	private static Merged merge(String base, String ours, String theirs) {
+	private static MergeResult merge(String base, String ours, String theirs) {
 		return TestShop.LANGUAGE.getInstance(DocumentMerge.class).merge(base, ours, theirs);
 	}
 
 	private static String clean(String ours, String theirs) {
-		Merged merged = merge(BASE, ours, theirs);
+		MergeResult merged = merge(BASE, ours, theirs);
 		assertEquals(0, merged.conflicts(), merged.text());
 		assertFalse(merged.byLine());
 		return merged.text();
 	}
 
 	private static String conflict(String ours, String theirs) {
-		Merged merged = merge(BASE, ours, theirs);
+		MergeResult merged = merge(BASE, ours, theirs);
 		assertEquals(1, merged.conflicts(), merged.text());
 		assertFalse(merged.byLine());
 		return merged.text();
@@ -157,7 +157,7 @@ class DocumentMergeTest {
 
 	@Test
 	void whatCannotBeReadIsMergedByLines() {
-		Merged merged = merge(BASE, BASE.replace("seat within", "seat witin"), BASE.replace("15 15\n", "15 16\n"));
+		MergeResult merged = merge(BASE, BASE.replace("seat within", "seat witin"), BASE.replace("15 15\n", "15 16\n"));
 		assertTrue(merged.byLine());
 		assertEquals(0, merged.conflicts());
 		assertEquals(BASE.replace("seat within", "seat witin").replace("15 15\n", "15 16\n"), merged.text());
@@ -165,7 +165,7 @@ class DocumentMergeTest {
 
 	@Test
 	void linesChangedTwiceAreMarked() {
-		Merged merged = merge("a {\nb\nc", "a {\nx\nc", "a {\ny\nc");
+		MergeResult merged = merge("a {\nb\nc", "a {\nx\nc", "a {\ny\nc");
 		assertEquals("a {\n<<<<<<< ours\nx\n=======\ny\n>>>>>>> theirs\nc", merged.text());
 		assertEquals(1, merged.conflicts());
 	}

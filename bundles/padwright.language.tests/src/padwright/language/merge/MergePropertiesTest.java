@@ -27,7 +27,7 @@ class MergePropertiesTest {
 		return Examples.documents();
 	}
 
-	private static Merged merge(String base, String ours, String theirs) {
+	private static MergeResult merge(String base, String ours, String theirs) {
 		return TestShop.LANGUAGE.getInstance(DocumentMerge.class).merge(base, ours, theirs);
 	}
 
@@ -40,7 +40,7 @@ class MergePropertiesTest {
 			List<Integer> all = edits.statements().stream().limit(2L * MOST_EDITS).toList();
 			String ours = edits.edited(all.subList(0, all.size() / 2));
 			String theirs = edits.edited(all.subList(all.size() / 2, all.size()));
-			Merged expected = new Merged(edits.edited(all), 0, false);
+			MergeResult expected = new MergeResult(edits.edited(all), 0, false);
 			assertEquals(expected, merge(base, ours, theirs), "round " + round);
 			assertEquals(expected, merge(base, theirs, ours), "round " + round);
 		}
@@ -55,7 +55,7 @@ class MergePropertiesTest {
 			RandomEdits edits = new RandomEdits(base, round);
 			List<Integer> all = edits.statements().stream().limit(MOST_EDITS).toList();
 			String some = edits.edited(all.subList(0, all.size() / 2));
-			Merged expected = new Merged(edits.edited(all), 0, false);
+			MergeResult expected = new MergeResult(edits.edited(all), 0, false);
 			assertEquals(expected, merge(base, some, expected.text()));
 			assertEquals(expected, merge(base, expected.text(), some));
 		}
@@ -70,8 +70,8 @@ class MergePropertiesTest {
 			String other = new RandomEdits(base, 2L * round + 1).spoilt();
 			assertEquals(one, merge(base, base, one).text());
 			assertEquals(one, merge(base, one, base).text());
-			assertEquals(new Merged(one, 0, false), merge(base, one, one));
-			Merged merged = merge(base, one, other);
+			assertEquals(new MergeResult(one, 0, false), merge(base, one, one));
+			MergeResult merged = merge(base, one, other);
 			assertEquals(merged.conflicts(), Stream.of(merged.text().split("\\R"))
 					.filter(ConflictMarks.OURS::equals).count());
 			if (!merged.byLine() && merged.conflicts() == 0) {

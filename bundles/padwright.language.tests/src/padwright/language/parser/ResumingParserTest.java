@@ -1,11 +1,22 @@
 package padwright.language.parser;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.stream.Stream;
 
+import org.eclipse.xtext.AbstractRule;
+import org.eclipse.xtext.EcoreUtil2;
+import org.eclipse.xtext.Grammar;
+import org.eclipse.xtext.GrammarUtil;
+import org.eclipse.xtext.IGrammarAccess;
+import org.eclipse.xtext.Keyword;
+import org.eclipse.xtext.ParserRule;
+import org.eclipse.xtext.RuleCall;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 import padwright.language.Mark;
@@ -16,6 +27,7 @@ import padwright.workup.checks.Severity;
 
 class ResumingParserTest {
 
+	private static final Grammar GRAMMAR = TestShop.LANGUAGE.getInstance(IGrammarAccess.class).getGrammar();
 	private static final String BEFORE = "stock Bench {\n\trule \"deep\" warn when ";
 	private static final String AFTER = "\n\tpad Hard { }\n\tpad Hard { }\n}";
 
@@ -91,6 +103,42 @@ class ResumingParserTest {
 				findings.stream().map(Mark::code).toList());
 		assertEquals(List.of(text.indexOf("l.5"), text.indexOf("x\n"), text.lastIndexOf("B")),
 				findings.stream().map(Mark::offset).toList());
+	}
+
+	@Test
+	void whatStandsBehindAWrongWordIsReadOn() {
+		String text = "system Flute {\n\tjoint body quickly\n\ttouch L1\n\thole H 6 mm by L1\n\thole H 7 mm by L1\n}\n";
+		assertEquals(List.of(
+				new Mark(text.indexOf("quickly"), "quickly".length(), Severity.ERROR, IssueCodes.SYNTAX),
+				new Mark(text.lastIndexOf("H"), 1, Severity.ERROR, IssueCodes.DUPLICATE_KEY)),
+				TestShop.of("flute.keys", text).findings("flute.keys"));
+	}
+
+	@Test
+	void aWrongWordInTheHeadOfABlockIsOneError() {
+		String text = "system Flute {\n\tkey A\n}\nsystem Other extends Flute {\n\tkey B\n}\n";
+		assertEquals(List.of(new Mark(text.indexOf("extends"), "extends Flute".length(), Severity.ERROR, IssueCodes.SYNTAX)),
+				TestShop.of("flute.keys", text).findings("flute.keys"));
+	}
+
+	static Stream<String> statements() {
+		return Stream.of("KeySystem", "Stock", "Process", "Plan", "Job", "JobEntry", "Estimate", "EstimateOption")
+				.flatMap(name -> firstWords(GrammarUtil.findRuleForName(GRAMMAR, name))).distinct();
+	}
+
+	/** The words that the parts of a block begin with. */
+	private static Stream<String> firstWords(AbstractRule block) {
+		return GrammarUtil.containedRuleCalls(block).stream().map(RuleCall::getRule).filter(ParserRule.class::isInstance)
+				.filter(rule -> !GrammarUtil.isDatatypeRule((ParserRule) rule))
+				.flatMap(rule -> EcoreUtil2.eAllContentsAsList(rule).stream()
+						.filter(part -> part instanceof Keyword || part instanceof RuleCall).limit(1))
+				.filter(Keyword.class::isInstance).map(first -> ((Keyword) first).getValue());
+	}
+
+	@ParameterizedTest
+	@MethodSource("statements")
+	void readingGoesOnAtEveryStatement(String word) {
+		assertTrue(LineStarts.isOne(word));
 	}
 
 	@ParameterizedTest

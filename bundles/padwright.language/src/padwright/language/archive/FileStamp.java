@@ -1,5 +1,7 @@
 package padwright.language.archive;
 
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -44,6 +46,16 @@ record FileStamp(long size, long stamp, boolean settled) {
 		} catch (IOException gone) {
 			return NONE;
 		}
+	}
+
+	static FileStamp read(DataInputStream in) throws IOException {
+		return new FileStamp(in.readLong(), in.readLong(), in.readBoolean());
+	}
+
+	void write(DataOutputStream out) throws IOException {
+		out.writeLong(size);
+		out.writeLong(stamp);
+		out.writeBoolean(settled);
 	}
 
 	private static boolean isPast(long millis) {

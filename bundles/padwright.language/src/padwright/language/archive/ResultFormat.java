@@ -32,7 +32,7 @@ final class ResultFormat {
 	private final Map<String, String> shared = new HashMap<>();
 
 	StoredResult read(DataInputStream in) throws IOException {
-		FileStamp stamp = new FileStamp(in.readLong(), in.readLong(), in.readBoolean());
+		FileStamp stamp = FileStamp.read(in);
 		return new StoredResult(stamp, readText(in), in.readBoolean(), readShared(in),
 				new FileResult(readList(in, this::readFinding),
 						readList(in, from -> new PlanName(readText(from), from.readInt(), from.readInt())),
@@ -40,9 +40,7 @@ final class ResultFormat {
 	}
 
 	static void write(DataOutputStream out, StoredResult stored) throws IOException {
-		out.writeLong(stored.stamp().size());
-		out.writeLong(stored.stamp().stamp());
-		out.writeBoolean(stored.stamp().settled());
+		stored.stamp().write(out);
 		writeText(out, stored.hash());
 		out.writeBoolean(stored.source());
 		writeText(out, stored.basis());

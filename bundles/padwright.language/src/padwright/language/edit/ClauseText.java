@@ -54,17 +54,17 @@ final class ClauseText {
 	}
 
 	private List<INode> nodes() {
-		return Clauses.nodes(element, feature);
+		return ClauseEdits.nodes(element, feature);
 	}
 
 	String text() {
 		List<INode> nodes = nodes();
-		return nodes.isEmpty() ? "" : Clauses.inOneLine(Clauses.node(element), nodes.get(0).getOffset(),
-				Clauses.end(nodes.get(nodes.size() - 1)));
+		return nodes.isEmpty() ? "" : ClauseEdits.inOneLine(ClauseEdits.node(element), nodes.get(0).getOffset(),
+				ClauseEdits.end(nodes.get(nodes.size() - 1)));
 	}
 
 	private String document() {
-		return Clauses.node(element).getRootNode().getText();
+		return ClauseEdits.node(element).getRootNode().getText();
 	}
 
 	/** The only word that it can be; nothing where it can be more. */
@@ -109,7 +109,7 @@ final class ClauseText {
 			return List.of(clause.orElseThrow().put(written(value)));
 		}
 		int start = nodes.get(0).getOffset();
-		TextEdit old = Clauses.removal(Clauses.node(element), start, Clauses.end(nodes.get(nodes.size() - 1)));
+		TextEdit old = ClauseEdits.removal(ClauseEdits.node(element), start, ClauseEdits.end(nodes.get(nodes.size() - 1)));
 		return List.of(new TextEdit(start, old.length(), value.strip() + old.text()));
 	}
 

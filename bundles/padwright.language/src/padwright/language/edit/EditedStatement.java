@@ -24,7 +24,7 @@ record EditedStatement(EObject original, String text) {
 	private static final String MEASURE = "Measure";
 
 	static EditedStatement of(EObject statement, List<TextEdit> edits) {
-		return new EditedStatement(statement, TextEdit.apply(edits, Clauses.node(statement).getRootNode().getText()));
+		return new EditedStatement(statement, TextEdit.apply(edits, ClauseEdits.node(statement).getRootNode().getText()));
 	}
 
 	private EObject read() {
@@ -37,10 +37,10 @@ record EditedStatement(EObject original, String text) {
 	/** With a unit behind every length that has none. */
 	EditedStatement in(LengthUnit unit) {
 		List<TextEdit> units = new ArrayList<>();
-		for (INode node : Clauses.node(read()).getAsTreeIterable()) {
+		for (INode node : ClauseEdits.node(read()).getAsTreeIterable()) {
 			if (node.getGrammarElement() instanceof RuleCall call && call.getRule().getName().equals(MEASURE)
 					&& node.getText().chars().noneMatch(Character::isLetter)) {
-				units.add(Clauses.insertion(node, " " + unit.symbol()));
+				units.add(ClauseEdits.insertion(node, " " + unit.symbol()));
 			}
 		}
 		return new EditedStatement(original, TextEdit.apply(units, text));
@@ -50,9 +50,9 @@ record EditedStatement(EObject original, String text) {
 	String clause(String feature) {
 		EObject statement = read();
 		return WrittenClause.of(statement, feature).map(WrittenClause::text).orElseGet(() -> {
-			List<INode> nodes = Clauses.nodes(statement, statement.eClass().getEStructuralFeature(feature));
-			return nodes.isEmpty() ? "" : Clauses.inOneLine(Clauses.node(statement), nodes.get(0).getOffset(),
-					Clauses.end(nodes.get(nodes.size() - 1)));
+			List<INode> nodes = ClauseEdits.nodes(statement, statement.eClass().getEStructuralFeature(feature));
+			return nodes.isEmpty() ? "" : ClauseEdits.inOneLine(ClauseEdits.node(statement), nodes.get(0).getOffset(),
+					ClauseEdits.end(nodes.get(nodes.size() - 1)));
 		});
 	}
 
@@ -62,6 +62,6 @@ record EditedStatement(EObject original, String text) {
 		String about = ElementFields.rule(statement).flatMap(FieldGrammar::firstFeature)
 				.orElse("");
 		return statement.eClass().getEAllStructuralFeatures().stream().filter(each -> !each.getName().equals(about))
-				.allMatch(each -> Clauses.nodes(statement, each).isEmpty());
+				.allMatch(each -> ClauseEdits.nodes(statement, each).isEmpty());
 	}
 }

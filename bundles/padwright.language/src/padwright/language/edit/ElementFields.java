@@ -117,7 +117,7 @@ public final class ElementFields {
 	}
 
 	private static Optional<ElementField> missingPart(EObject element, EReference part) {
-		ICompositeNode whole = Clauses.node(element);
+		ICompositeNode whole = ClauseEdits.node(element);
 		Optional<AbstractRule> of = rule(element);
 		Optional<FieldGrammar> grammar = of.flatMap(rule -> FieldGrammar.of(rule, part.getName()));
 		Optional<AbstractRule> partRule = grammar.flatMap(FieldGrammar::valueRule);
@@ -160,7 +160,7 @@ public final class ElementFields {
 	}
 
 	private static Optional<FieldPlace> place(EObject element, EStructuralFeature feature, List<INode> nodes) {
-		ICompositeNode whole = Clauses.node(element);
+		ICompositeNode whole = ClauseEdits.node(element);
 		Optional<AbstractRule> of = rule(element);
 		Optional<FieldGrammar> grammar = of.flatMap(rule -> FieldGrammar.of(rule, feature.getName()));
 		Optional<AbstractRule> value = grammar.flatMap(FieldGrammar::valueRule)
@@ -181,7 +181,7 @@ public final class ElementFields {
 
 	/** The rule that an element was read by. */
 	static Optional<AbstractRule> rule(EObject element) {
-		EObject grammar = Clauses.node(element).getGrammarElement();
+		EObject grammar = ClauseEdits.node(element).getGrammarElement();
 		return grammar instanceof RuleCall call ? Optional.of(call.getRule())
 				: grammar instanceof Action made ? Optional.of(GrammarUtil.containingRule(made)) : Optional.empty();
 	}

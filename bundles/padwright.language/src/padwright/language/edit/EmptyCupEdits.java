@@ -21,9 +21,9 @@ public final class EmptyCupEdits {
 	public static List<TextEdit> gaps(KeyService service, List<Length> gaps) {
 		String figures = LengthText.row(gaps, service);
 		if (service.getEmpty() == null) {
-			return List.of(Clauses.insertion(Clauses.beforeEmpty(service), EMPTY + figures));
+			return List.of(ClauseEdits.insertion(ClauseEdits.beforeEmpty(service), EMPTY + figures));
 		}
-		INode old = Clauses.node(service.getEmpty());
-		return NodeModelUtils.getTokenText(old).equals(figures) ? List.of() : List.of(Clauses.replaced(old, figures));
+		INode old = ClauseEdits.node(service.getEmpty());
+		return NodeModelUtils.getTokenText(old).equals(figures) ? List.of() : List.of(ClauseEdits.replaced(old, figures));
 	}
 }

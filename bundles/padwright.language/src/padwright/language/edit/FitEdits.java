@@ -78,7 +78,7 @@ public final class FitEdits {
 		if (EcoreUtil.isAncestor(system, said.element())) {
 			INode node = NodeModelUtils.findNodesForFeature(said.element(), said.attribute()).get(0);
 			LengthUnit unit = ((Measure) said.element().eGet(said.attribute())).unit();
-			edits.add(Clauses.replaced(node, written(length, unit, said.element())));
+			edits.add(ClauseEdits.replaced(node, written(length, unit, said.element())));
 		} else {
 			inherited.computeIfAbsent(change.part(), this::beginning).append(before(change))
 					.append(written(length, null, system));

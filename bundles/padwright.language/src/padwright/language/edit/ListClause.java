@@ -14,14 +14,14 @@ record ListClause(EObject element, EStructuralFeature feature) {
 	private static final String SEPARATOR = ", ";
 
 	private List<INode> nodes() {
-		return Clauses.nodes(element, feature);
+		return ClauseEdits.nodes(element, feature);
 	}
 
 	/** Adds a value behind the others, or begins the clause with it. */
 	TextEdit add(String value) {
 		List<INode> nodes = nodes();
 		if (!nodes.isEmpty()) {
-			return Clauses.insertion(nodes.get(nodes.size() - 1), SEPARATOR + value);
+			return ClauseEdits.insertion(nodes.get(nodes.size() - 1), SEPARATOR + value);
 		}
 		WrittenClause clause = WrittenClause.of(element, feature.getName()).orElseThrow();
 		return clause.put(clause.word() + " " + value);
@@ -39,9 +39,9 @@ record ListClause(EObject element, EStructuralFeature feature) {
 			if (!places.contains(place)) {
 				isFirst = false;
 			} else {
-				int start = isFirst ? nodes.get(place).getOffset() : Clauses.end(nodes.get(place - 1));
-				int end = isFirst ? nodes.get(place + 1).getOffset() : Clauses.end(nodes.get(place));
-				edits.add(Clauses.removal(Clauses.node(element), start, end));
+				int start = isFirst ? nodes.get(place).getOffset() : ClauseEdits.end(nodes.get(place - 1));
+				int end = isFirst ? nodes.get(place + 1).getOffset() : ClauseEdits.end(nodes.get(place));
+				edits.add(ClauseEdits.removal(ClauseEdits.node(element), start, end));
 			}
 		}
 		return edits;

@@ -41,7 +41,7 @@ public record ListRows(EObject element, EReference list) {
 	}
 
 	private List<INode> nodes() {
-		return Clauses.nodes(element, list);
+		return ClauseEdits.nodes(element, list);
 	}
 
 	private EObject part(int row) {
@@ -65,28 +65,28 @@ public record ListRows(EObject element, EReference list) {
 		INode node = nodes().get(row);
 		String text = node.getRootNode().getText();
 		int lineStart = text.lastIndexOf('\n', node.getOffset()) + 1;
-		int lineEnd = text.indexOf('\n', Clauses.end(node)) + 1;
+		int lineEnd = text.indexOf('\n', ClauseEdits.end(node)) + 1;
 		boolean isALine = lineEnd > 0 && text.substring(lineStart, node.getOffset()).isBlank()
-				&& text.substring(Clauses.end(node), lineEnd).isBlank();
+				&& text.substring(ClauseEdits.end(node), lineEnd).isBlank();
 		int start = isALine ? lineStart : node.getOffset() - blanks(node).length();
-		return List.of(Clauses.removal(node, start, isALine ? lineEnd : Clauses.end(node)));
+		return List.of(ClauseEdits.removal(node, start, isALine ? lineEnd : ClauseEdits.end(node)));
 	}
 
 	/** Says a part once more behind itself, to be changed then. */
 	public List<TextEdit> again(int row) {
 		INode node = nodes().get(row);
-		return List.of(Clauses.insertion(node, (isByComma() ? ", " : blanks(node)) + text(node)));
+		return List.of(ClauseEdits.insertion(node, (isByComma() ? ", " : blanks(node)) + text(node)));
 	}
 
 	/** Has a part and the next one change places. */
 	public List<TextEdit> swap(int row) {
 		INode one = nodes().get(row);
 		INode other = nodes().get(row + 1);
-		return List.of(Clauses.replaced(one, text(other)), Clauses.replaced(other, text(one)));
+		return List.of(ClauseEdits.replaced(one, text(other)), ClauseEdits.replaced(other, text(one)));
 	}
 
 	private static String text(INode node) {
-		return node.getRootNode().getText().substring(node.getOffset(), Clauses.end(node));
+		return node.getRootNode().getText().substring(node.getOffset(), ClauseEdits.end(node));
 	}
 
 	private boolean isByComma() {

@@ -62,7 +62,7 @@ public final class ReadingEdits {
 				.allMatch(leaf -> LengthText.number(leaf, LengthUnit.THOU).isPresent()) ? LengthUnit.THOU
 						: LengthUnit.MILLIMETRE;
 		String figures = readings.stream().map(reading -> figure(reading, unit)).collect(Collectors.joining(" "));
-		return List.of(Clauses.insertion(Clauses.beforeAnotherRound(service),
+		return List.of(ClauseEdits.insertion(ClauseEdits.beforeAnotherRound(service),
 				FELT + at(hours) + figures + (unit == document ? "" : " " + unit.symbol())));
 	}
 
@@ -74,19 +74,19 @@ public final class ReadingEdits {
 	private static List<TextEdit> change(Round round, List<LeafReading> readings) {
 		requireSome(readings);
 		LengthUnit unit = Lengths.unit(round.getUnit(), round);
-		List<INode> nodes = Clauses.nodes(round, PlanPackage.Literals.ROUND__READINGS);
+		List<INode> nodes = ClauseEdits.nodes(round, PlanPackage.Literals.ROUND__READINGS);
 		List<TextEdit> edits = new ArrayList<>();
 		for (int index = 0; index < Math.min(nodes.size(), readings.size()); index++) {
 			if (!same(round.getReadings().get(index), readings.get(index), unit)) {
-				edits.add(Clauses.replaced(nodes.get(index), figure(readings.get(index), unit)));
+				edits.add(ClauseEdits.replaced(nodes.get(index), figure(readings.get(index), unit)));
 			}
 		}
 		if (readings.size() > nodes.size()) {
-			edits.add(Clauses.insertion(nodes.get(nodes.size() - 1), readings.stream().skip(nodes.size())
+			edits.add(ClauseEdits.insertion(nodes.get(nodes.size() - 1), readings.stream().skip(nodes.size())
 					.map(reading -> " " + figure(reading, unit)).collect(Collectors.joining())));
 		} else if (readings.size() < nodes.size()) {
-			edits.add(Clauses.removal(Clauses.node(round), Clauses.end(nodes.get(readings.size() - 1)),
-					Clauses.end(nodes.get(nodes.size() - 1))));
+			edits.add(ClauseEdits.removal(ClauseEdits.node(round), ClauseEdits.end(nodes.get(readings.size() - 1)),
+					ClauseEdits.end(nodes.get(nodes.size() - 1))));
 		}
 		return edits;
 	}

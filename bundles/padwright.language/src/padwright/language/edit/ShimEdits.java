@@ -34,10 +34,10 @@ public final class ShimEdits {
 		String clause = pieces.isEmpty() ? "" : STACK + " " + LengthText.row(pieces, service);
 		if (service.getStack() != null) {
 			return Lengths.of(service.getStack()).equals(pieces) ? List.of()
-					: List.of(Clauses.replacement(Clauses.node(service), STACK, Clauses.node(service.getStack()),
+					: List.of(ClauseEdits.replacement(ClauseEdits.node(service), STACK, ClauseEdits.node(service.getStack()),
 							clause));
 		}
-		return pieces.isEmpty() ? List.of() : List.of(Clauses.insertion(Clauses.beforeStack(service), " " + clause));
+		return pieces.isEmpty() ? List.of() : List.of(ClauseEdits.insertion(ClauseEdits.beforeStack(service), " " + clause));
 	}
 
 	/**
@@ -61,10 +61,10 @@ public final class ShimEdits {
 		if (!pieces.isEmpty() || clauses.isEmpty()) {
 			clauses.add(clause(round, pieces));
 		}
-		INode node = Clauses.node(round);
+		INode node = ClauseEdits.node(round);
 		String text = String.join(" ", clauses);
-		return List.of(PlacedPieces.isAnswered(round) ? Clauses.replacement(node, firstWord(round), node, text)
-				: Clauses.insertion(node, " " + text));
+		return List.of(PlacedPieces.isAnswered(round) ? ClauseEdits.replacement(node, firstWord(round), node, text)
+				: ClauseEdits.insertion(node, " " + text));
 	}
 
 	/** The word that what was done begins with. */
@@ -77,19 +77,19 @@ public final class ShimEdits {
 	 * pad is level. Where only arcs or thicknesses change, only their figures do.
 	 */
 	public static List<TextEdit> pieces(Round round, List<PartialShim> pieces) {
-		INode node = Clauses.node(round);
+		INode node = ClauseEdits.node(round);
 		if (pieces.isEmpty() && (round.getFull() != null || !round.getRemoved().isEmpty())) {
-			return round.getPieces().isEmpty() ? List.of() : List.of(Clauses.replacement(node, SHIM, node, ""));
+			return round.getPieces().isEmpty() ? List.of() : List.of(ClauseEdits.replacement(node, SHIM, node, ""));
 		}
 		if (!round.isLevel() && round.getPieces().isEmpty()) {
-			return List.of(Clauses.insertion(node, " " + clause(round, pieces)));
+			return List.of(ClauseEdits.insertion(node, " " + clause(round, pieces)));
 		}
 		if (!pieces.isEmpty() && round.getPieces().size() == pieces.size()
 				&& round.getPieces().stream().allMatch(ShimEdits::isWhole)) {
 			return changes(round, pieces);
 		}
 		return round.isLevel() && pieces.isEmpty() ? List.of()
-				: List.of(Clauses.replacement(node, SHIM, node, clause(round, pieces)));
+				: List.of(ClauseEdits.replacement(node, SHIM, node, clause(round, pieces)));
 	}
 
 	/** Whether a piece is not half typed. */
@@ -126,6 +126,6 @@ public final class ShimEdits {
 	}
 
 	private static TextEdit change(Piece piece, EStructuralFeature feature, String text) {
-		return Clauses.replaced(Clauses.nodes(piece, feature).get(0), text);
+		return ClauseEdits.replaced(ClauseEdits.nodes(piece, feature).get(0), text);
 	}
 }

@@ -34,7 +34,7 @@ final class Statements {
 
 	Statements(KeySystem system) {
 		this.system = system;
-		whole = Clauses.node(system);
+		whole = ClauseEdits.node(system);
 		text = whole.getRootNode().getText();
 		newLine = text.contains("\r\n") ? "\r\n" : "\n";
 	}
@@ -60,13 +60,13 @@ final class Statements {
 
 	private List<EObject> statements() {
 		List<EObject> all = new ArrayList<>(system.eContents());
-		all.removeIf(each -> ORDER.stream().noneMatch(kind -> kind.isInstance(each)) || Clauses.node(each) == null);
+		all.removeIf(each -> ORDER.stream().noneMatch(kind -> kind.isInstance(each)) || ClauseEdits.node(each) == null);
 		return all;
 	}
 
 	private Optional<INode> last(Class<?> kind) {
 		for (int index = ORDER.indexOf(kind); index >= 0; index--) {
-			Optional<INode> last = statements().stream().filter(ORDER.get(index)::isInstance).<INode>map(Clauses::node)
+			Optional<INode> last = statements().stream().filter(ORDER.get(index)::isInstance).<INode>map(ClauseEdits::node)
 					.max(Comparator.comparingInt(INode::getOffset));
 			if (last.isPresent()) {
 				return last;
@@ -77,7 +77,7 @@ final class Statements {
 
 	/** The end of its line with its remark; its own end where something else follows on the line. */
 	private int lineEnd(INode statement) {
-		int end = Clauses.end(statement);
+		int end = ClauseEdits.end(statement);
 		int lineEnd = endOfLine(end);
 		String rest = text.substring(end, lineEnd).strip();
 		return rest.isEmpty() || rest.startsWith("//") ? lineEnd : end;
@@ -90,9 +90,9 @@ final class Statements {
 
 	/** Behind the head of the system: what stands before its first statement. */
 	private int behindHead() {
-		INode head = system.getClock() == null ? null : Clauses.node(system.getClock());
+		INode head = system.getClock() == null ? null : ClauseEdits.node(system.getClock());
 		for (INode part : MissingField.parts((ICompositeNode) whole)) {
-			boolean isStatement = statements().stream().anyMatch(each -> Clauses.node(each) == part);
+			boolean isStatement = statements().stream().anyMatch(each -> ClauseEdits.node(each) == part);
 			if (isStatement || part.getText().strip().equals(END)) {
 				break;
 			}
@@ -122,12 +122,12 @@ final class Statements {
 
 	/** Takes a statement out, its line too if nothing else stands on it; a remark behind it stays. */
 	TextEdit remove(EObject statement) {
-		INode node = Clauses.node(statement);
+		INode node = ClauseEdits.node(statement);
 		int start = node.getOffset();
-		int end = Clauses.end(node);
+		int end = ClauseEdits.end(node);
 		int lineStart = text.lastIndexOf('\n', start - 1) + 1;
 		int lineEnd = endOfLine(end);
-		String kept = Clauses.removal(node, start, end).text().strip();
+		String kept = ClauseEdits.removal(node, start, end).text().strip();
 		if (!text.substring(lineStart, start).isBlank()) {
 			return new TextEdit(start, end - start, kept);
 		}

@@ -36,7 +36,7 @@ final class WrittenClause {
 
 	/** The optional part of an element that says a feature; nothing where an element must say it. */
 	static Optional<WrittenClause> of(EObject element, String feature) {
-		ICompositeNode node = Clauses.node(element);
+		ICompositeNode node = ClauseEdits.node(element);
 		return ElementFields.rule(element)
 				.flatMap(rule -> part(rule, feature).map(part -> new WrittenClause(node, rule, part)))
 				.filter(clause -> clause.behind != null);
@@ -78,25 +78,25 @@ final class WrittenClause {
 
 	/** The clause as it is written, in one line and without remarks; empty where it is not. */
 	String text() {
-		return nodes.isEmpty() ? "" : Clauses.inOneLine(element, nodes.get(0).getOffset(), end());
+		return nodes.isEmpty() ? "" : ClauseEdits.inOneLine(element, nodes.get(0).getOffset(), end());
 	}
 
 	/** Makes this the clause; remarks inside the old one come behind it. */
 	TextEdit put(String clause) {
 		if (nodes.isEmpty()) {
-			return Clauses.insertion(behind, " " + clause);
+			return ClauseEdits.insertion(behind, " " + clause);
 		}
 		int start = nodes.get(0).getOffset();
-		TextEdit removal = Clauses.removal(element, start, end());
+		TextEdit removal = ClauseEdits.removal(element, start, end());
 		return new TextEdit(start, removal.length(), clause + removal.text());
 	}
 
 	/** Takes the clause out with the blank before it; nothing where it is not written. */
 	List<TextEdit> takeOut() {
-		return nodes.isEmpty() ? List.of() : List.of(Clauses.removal(element, Clauses.end(behind), end()));
+		return nodes.isEmpty() ? List.of() : List.of(ClauseEdits.removal(element, ClauseEdits.end(behind), end()));
 	}
 
 	private int end() {
-		return Clauses.end(nodes.get(nodes.size() - 1));
+		return ClauseEdits.end(nodes.get(nodes.size() - 1));
 	}
 }

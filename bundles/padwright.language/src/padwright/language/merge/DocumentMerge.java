@@ -25,7 +25,7 @@ public final class DocumentMerge {
 	private IParser parser;
 
 	/** @param base what both copies were made from */
-	public Merged merge(String base, String ours, String theirs) {
+	public MergeResult merge(String base, String ours, String theirs) {
 		LineEnd lineEnd = lineEnd(LineEnd.of(base), LineEnd.of(ours), LineEnd.of(theirs));
 		boolean alike = LineEnd.of(base) == LineEnd.of(ours) && LineEnd.of(base) == LineEnd.of(theirs);
 		return alike ? merge(base, ours, theirs, lineEnd.characters())
@@ -36,10 +36,10 @@ public final class DocumentMerge {
 		return base == ours ? theirs : ours;
 	}
 
-	private Merged merge(String base, String ours, String theirs, String lineEnd) {
+	private MergeResult merge(String base, String ours, String theirs, String lineEnd) {
 		Sides whole = Sides.of(base, ours, theirs);
 		if (whole.agree()) {
-			return new Merged(whole.ours(), 0, false);
+			return new MergeResult(whole.ours(), 0, false);
 		}
 		List<IParseResult> copies = List.of(parse(base), parse(ours), parse(theirs));
 		if (copies.stream().anyMatch(DocumentMerge::isUnclear)) {
@@ -51,7 +51,7 @@ public final class DocumentMerge {
 				Parts.of(copies.get(1).getRootNode(), ours, single),
 				Parts.of(copies.get(2).getRootNode(), theirs, single));
 		return merge.conflicts() == 0 && isUnclear(parse(text)) ? LineMerge.merge(base, ours, theirs, lineEnd)
-				: new Merged(text, merge.conflicts(), false);
+				: new MergeResult(text, merge.conflicts(), false);
 	}
 
 	private IParseResult parse(String text) {

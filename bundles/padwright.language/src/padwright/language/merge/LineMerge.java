@@ -9,7 +9,7 @@ final class LineMerge {
 	private LineMerge() {
 	}
 
-	static Merged merge(String base, String ours, String theirs, String lineEnd) {
+	static MergeResult merge(String base, String ours, String theirs, String lineEnd) {
 		Lines first = Lines.of(ours);
 		Lines second = Lines.of(theirs);
 		StringBuilder merged = new StringBuilder();
@@ -24,6 +24,6 @@ final class LineMerge {
 				merged.append(range.kind() == RangeDifference.RIGHT ? right : left);
 			}
 		}
-		return new Merged(merged.toString(), conflicts, true);
+		return new MergeResult(merged.toString(), conflicts, true);
 	}
 }

@@ -8,7 +8,7 @@ import java.util.Set;
 
 import org.eclipse.xtext.nodemodel.ICompositeNode;
 
-import padwright.language.merge.Clauses.Clause;
+import padwright.language.merge.ElementClauses.Clause;
 
 /**
  * Divides a document into its parts: systems, stocks and plans; in each its head, statements and end; in each statement
@@ -30,7 +30,7 @@ final class Parts {
 	/** The whole document as one part. */
 	static Part of(ICompositeNode document, String text, Set<String> single) {
 		Parts parts = new Parts(text, single);
-		List<Clause> elements = new ArrayList<>(Clauses.of(document));
+		List<Clause> elements = new ArrayList<>(ElementClauses.of(document));
 		elements.add(new Clause(END, Integer.MAX_VALUE, text.length(), text.length(), null));
 		return new Part("document", 0, "", text, "", parts.divide(elements, 0, text.length(), parts::element), true);
 	}
@@ -44,7 +44,7 @@ final class Parts {
 			return whole;
 		}
 		String kind = Identity.kind(clause.node().getSemanticElement());
-		List<Part> statements = divide(Clauses.withHead(Clauses.of(clause.node())), clause.start(), clause.end(),
+		List<Part> statements = divide(ElementClauses.withHead(ElementClauses.of(clause.node())), clause.start(), clause.end(),
 				this::statement);
 		return new Part(single.contains(kind) ? kind : whole.key(), whole.rank(), whole.lead(), whole.body(),
 				whole.tail(), statements, true);
@@ -54,7 +54,7 @@ final class Parts {
 		if (clause.node() == null) {
 			return whole;
 		}
-		List<Part> clauses = divide(Clauses.of(clause.node()), clause.start(), clause.end(), (part, inner) -> part);
+		List<Part> clauses = divide(ElementClauses.of(clause.node()), clause.start(), clause.end(), (part, inner) -> part);
 		return new Part(whole.key(), whole.rank(), whole.lead(), whole.body(), whole.tail(), clauses, false);
 	}
 

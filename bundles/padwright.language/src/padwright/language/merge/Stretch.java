@@ -20,13 +20,13 @@ public record Stretch(String id, int start, int end, List<Stretch> parts) {
 
 	/** The elements of a document, with the statements of each. */
 	public static List<Stretch> of(ICompositeNode document) {
-		return Clauses.of(document).stream().filter(element -> element.node() != null)
+		return ElementClauses.of(document).stream().filter(element -> element.node() != null)
 				.map(element -> new Stretch(element.key(), element.start(), element.end(), statements(element)))
 				.toList();
 	}
 
-	private static List<Stretch> statements(Clauses.Clause element) {
-		return Clauses.of(element.node()).stream().filter(statement -> statement.node() != null)
+	private static List<Stretch> statements(ElementClauses.Clause element) {
+		return ElementClauses.of(element.node()).stream().filter(statement -> statement.node() != null)
 				.map(statement -> new Stretch(statement.key(), statement.start(), statement.end(), List.of())).toList();
 	}
 }

@@ -1,6 +1,7 @@
 package padwright.language.messages;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.StreamSupport;
 
@@ -17,6 +18,7 @@ import com.google.inject.Singleton;
 import padwright.model.keysystem.KeySystemPackage;
 import padwright.model.stock.StockPackage;
 import padwright.workup.checks.IssueCodes;
+import padwright.workup.words.FormerWords;
 import padwright.workup.words.NearestName;
 
 /** Tells of a name that refers to nothing, and which was probably meant. */
@@ -46,6 +48,10 @@ public class LinkMessages extends LinkingDiagnosticMessageProvider {
 
 	private static String message(EClass type, String written, List<String> names, String nearest) {
 		String kind = Messages.of("kind." + type.getName());
+		Optional<String> now = FormerWords.now(written).filter(word -> names.isEmpty() || word.equals(nearest));
+		if (now.isPresent()) {
+			return Messages.of("syntax.former", written, now.orElseThrow());
+		}
 		if (names.isEmpty() && UNDECLARED.contains(type)) {
 			return Messages.of("link.undeclared." + type.getName(), written, written);
 		}

@@ -10,10 +10,13 @@ import java.util.regex.Pattern;
 public final class LineStarts {
 
 	private static final Pattern STATEMENT = Pattern.compile("(?m)^[ \\t\\u00A0]*(?:\\}|"
-			+ "(?:system|clock|key|change|remove|note"
+			+ "(?:system|pitch|sounds|clock|revision|joint|touch|hole|key|rod|change|remove|note"
 			+ "|stock|bench|levelling|material|pad|kind|base|face|skin|thick|sinks|diameters|stiffness|needs|price"
-			+ "|backing|film|feeler|adhesive|rule|prefer|avoid"
-			+ "|plan|date|seat|bed|player|inspect|build|tenon|fit|read|felt|regulate)\\b)");
+			+ "|backing|film|feeler|adhesive|rule|prefer|avoid|process|stage|letterhead"
+			+ "|plan|date|seat|bed|player|inspect|build|tenon|fit|read|empty|felt|regulate"
+			+ "|job|came|played|tester|photo|mechanism|spring|bumper|head|rim|cup|washer|wetted|ironed|clamped"
+			+ "|waits|estimate|option|item|agreed|deposit|invoice|delivered|second|warranty|internal)\\b)");
+	private static final Pattern HEAD = Pattern.compile("[ \\t\\u00A0]*(?:system|stock|plan)\\b.*", Pattern.DOTALL);
 
 	private LineStarts() {
 	}
@@ -28,6 +31,12 @@ public final class LineStarts {
 		int line = text.lastIndexOf('\n', offset - 1) + 1;
 		Matcher statement = STATEMENT.matcher(text).region(line, text.length()).useAnchoringBounds(true);
 		return statement.lookingAt() && statement.end() > offset;
+	}
+
+	/** Whether the words at {@code offset} stand in the head of a system, a stock or a plan, ahead of its brace. */
+	static boolean isInHead(int offset, String text) {
+		String before = text.substring(text.lastIndexOf('\n', offset - 1) + 1, offset);
+		return HEAD.matcher(before).matches() && !before.contains("{");
 	}
 
 	/** The offset of the next one behind {@code offset}, or the end of the text. */

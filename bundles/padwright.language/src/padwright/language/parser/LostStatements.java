@@ -10,6 +10,7 @@ import org.eclipse.xtext.parser.IParseResult;
 /** Finds where the generated parser has skipped statements that could be read. */
 final class LostStatements {
 
+	private static final String BLOCK_START = "{";
 	private static final String BLOCK_END = "}";
 
 	private final String text;
@@ -45,12 +46,17 @@ final class LostStatements {
 			skipping = false;
 		} else if (!skipping) {
 			begin(leaf);
-		} else if (leaf.getOffset() >= nextStatement) {
+		} else if (leaf.getOffset() >= nextStatement || isEndOfHead(leaf)) {
 			return true;
 		} else {
 			end = leaf.getEndOffset();
 		}
 		return false;
+	}
+
+	/** Whether a block begins here whose head could not be read to its end. */
+	private boolean isEndOfHead(ILeafNode leaf) {
+		return leaf.getText().equals(BLOCK_START) && LineStarts.isInHead(start, text);
 	}
 
 	private Passage passage() {

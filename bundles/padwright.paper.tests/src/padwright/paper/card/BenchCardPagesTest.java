@@ -137,12 +137,13 @@ class BenchCardPagesTest {
 				List.of(words.repeat(6) + "and so on to the end."));
 		return new BenchCard(words, words, words, words, Optional.empty(),
 				Collections.nCopies(7, new PageFact(words, words.repeat(3))), words, card.keys(),
-				Collections.nCopies(30, new CardRegulation(words, words, words, words)), card.cautions());
+				Collections.nCopies(30, new CardRegulation(words, words, words, words)),
+				Collections.nCopies(90, new BenchCard.DiaryLine("2026-03-02 K", words)), card.cautions());
 	}
 
 	private static BenchCard with(BenchCard card, List<CardKey> keys, List<String> cautions) {
 		return new BenchCard(card.title(), card.instrument(), card.serial(), card.planName(), card.date(),
-				card.facts(), card.twelveLooksAt(), keys, card.regulations(), cautions);
+				card.facts(), card.twelveLooksAt(), keys, card.regulations(), card.diary(), cautions);
 	}
 
 	private static String text(List<Scene> pages) throws IOException {

@@ -25,7 +25,13 @@ public final class DemoCard {
 
 	public static BenchCard boehmFlute() {
 		return new BenchCard("Bench card", "Boehm flute, C foot", "A-1042", "Spring",
-				Optional.of(LocalDate.of(2026, 3, 20)), facts(), "hinge", keys(), regulations(), cautions());
+				Optional.of(LocalDate.of(2026, 3, 20)), facts(), "hinge", keys(), regulations(), diary(), cautions());
+	}
+
+	private static List<BenchCard.DiaryLine> diary() {
+		return List.of(new BenchCard.DiaryLine("2026-03-18 K", "Came in: low notes need pressure"),
+				new BenchCard.DiaryLine("2026-03-19 L", "Spring D♯: steel, replaced, left 36 grams"),
+				new BenchCard.DiaryLine("", "Tenon foot: expanded on a mandrel, 1 thou"));
 	}
 
 	private static List<PageFact> facts() {

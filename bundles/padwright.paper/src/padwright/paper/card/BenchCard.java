@@ -18,17 +18,27 @@ import padwright.paper.page.PageFact;
  * @param twelveLooksAt what 12 o'clock looks at, as in {@code hinge}
  * @param keys in the order of work
  * @param regulations in the order of work
+ * @param diary what was found and done so far, a line each
  * @param cautions for the materials and steps named, each a sentence or two
  */
 public record BenchCard(String title, String instrument, String serial, String planName, Optional<LocalDate> date,
 		List<PageFact> facts, String twelveLooksAt, List<CardKey> keys, List<CardRegulation> regulations,
-		List<String> cautions) {
+		List<DiaryLine> diary, List<String> cautions) {
+
+	/**
+	 * A line of the diary.
+	 *
+	 * @param when its day and hand, as far as said
+	 */
+	public record DiaryLine(String when, String words) {
+	}
 
 	/** @throws IllegalArgumentException if there is no key */
 	public BenchCard {
 		facts = List.copyOf(facts);
 		keys = List.copyOf(keys);
 		regulations = List.copyOf(regulations);
+		diary = List.copyOf(diary);
 		cautions = List.copyOf(cautions);
 		if (keys.isEmpty()) {
 			throw new IllegalArgumentException("a bench card without keys says nothing");

@@ -44,6 +44,7 @@ public final class BenchCardPages {
 		PageFoot foot = new PageFoot(card, style, width);
 		List<Part> parts = new ArrayList<>(rows(style));
 		parts.addAll(new RegulationParts(typesetter, width).of(card.regulations()));
+		parts.addAll(new DiaryParts(typesetter, width).of(card.diary()));
 		return new Draft(new PageSeries(paper, new PageHead(head(), typesetter, width), foot::of), parts);
 	}
 

@@ -3,6 +3,7 @@ package padwright.paper.card;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import padwright.drawing.clock.RimReading;
 import padwright.engine.evidence.GapBand;
@@ -23,12 +24,13 @@ import padwright.engine.film.PartialShim;
  * @param level how likely the pad is level, if there are readings
  * @param notes what else the technician must know
  * @param closes labels of the keys that this key closes with it
+ * @param found how its pad was found, as in {@code found torn}; empty if that is not said
  * @param done what the plan says is done, and is ticked
  */
 public record CardKey(String name, String label, String fitText, String emptyText, Optional<CardHeight> height,
 		List<RimReading> readings, Optional<GapBand> gap, List<PartialShim> earlierPieces,
 		Optional<CardWork> work, Optional<CardLevel> level, List<CardNote> notes, List<String> closes,
-		Set<CardStep> done) {
+		String found, Set<CardStep> done) {
 
 	public CardKey {
 		readings = List.copyOf(readings);
@@ -42,7 +44,13 @@ public record CardKey(String name, String label, String fitText, String emptyTex
 	public CardKey(String name, String label, String fitText, String emptyText, Optional<CardHeight> height,
 			List<RimReading> readings, Optional<GapBand> gap, List<PartialShim> earlierPieces, Optional<CardWork> work,
 			Optional<CardLevel> level, List<CardNote> notes, List<String> closes) {
-		this(name, label, fitText, emptyText, height, readings, gap, earlierPieces, work, level, notes, closes, Set.of());
+		this(name, label, fitText, emptyText, height, readings, gap, earlierPieces, work, level, notes, closes, "",
+				Set.of());
+	}
+
+	/** What is ticked off at it: a key that moves no other needs no regulation. */
+	List<CardStep> steps() {
+		return Stream.of(CardStep.values()).filter(step -> step != CardStep.REGULATE || !closes.isEmpty()).toList();
 	}
 
 	/** Partial shims to place now. */

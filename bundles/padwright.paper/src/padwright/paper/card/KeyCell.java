@@ -1,7 +1,6 @@
 package padwright.paper.card;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -73,7 +72,7 @@ final class KeyCell {
 
 	private Map<String, Boolean> steps() {
 		Map<String, Boolean> steps = new LinkedHashMap<>();
-		Arrays.stream(CardStep.values()).forEach(step -> steps.put(step.word(), key.done().contains(step)));
+		key.steps().forEach(step -> steps.put(step.word(), key.done().contains(step)));
 		return steps;
 	}
 
@@ -132,6 +131,9 @@ final class KeyCell {
 		}
 		if (!key.closes().isEmpty()) {
 			words.add(Messages.of("card.closes", String.join(", ", key.closes())));
+		}
+		if (!key.found().isEmpty()) {
+			words.add(key.found());
 		}
 		double room = column.width() - indent;
 		if (!words.isEmpty() && room > style.small() * 3) {

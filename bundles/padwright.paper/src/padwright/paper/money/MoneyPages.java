@@ -44,6 +44,7 @@ public final class MoneyPages {
 		List<Part> parts = new ArrayList<>();
 		sheet.before().forEach(section -> parts.addAll(paragraphs.parts(section.heading(), section.lines())));
 		sheet.blocks().forEach(block -> parts.addAll(parts(block, series.firstBodyHeight())));
+		parts.add(new FixedPart(HEADING * 0.5, List.of()));
 		sheet.after().forEach(section -> parts.addAll(paragraphs.parts(section.heading(), section.lines())));
 		return series.pages(sheet.title(), parts, false);
 	}

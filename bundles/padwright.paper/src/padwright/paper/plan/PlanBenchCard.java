@@ -4,21 +4,30 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import padwright.engine.coupling.Coupling;
 import padwright.engine.coupling.CouplingGraph;
 import padwright.engine.coupling.Regulation;
 import padwright.engine.length.Length;
+import padwright.model.plan.Agreement;
+import padwright.model.plan.Deposit;
+import padwright.model.plan.Estimate;
+import padwright.model.plan.Invoice;
+import padwright.model.plan.JobEntry;
 import padwright.model.plan.Plan;
 import padwright.model.plan.StageReached;
 import padwright.model.systems.EffectiveKey;
 import padwright.paper.card.BenchCard;
+import padwright.paper.card.BenchCard.DiaryLine;
 import padwright.paper.page.PageFact;
 import padwright.paper.card.CardKey;
 import padwright.paper.card.CardRegulation;
 import padwright.paper.words.Messages;
 import padwright.workup.cautions.Cautions;
 import padwright.workup.job.JobRecord;
+import padwright.workup.job.JobWords;
 import padwright.workup.job.WaitWords;
 import padwright.workup.parts.Labels;
 import padwright.workup.regulate.AdjustmentWords;
@@ -33,6 +42,9 @@ import padwright.workup.words.LengthWords;
 
 /** The bench card of a solved plan. */
 public final class PlanBenchCard {
+
+	private static final List<Class<? extends JobEntry>> MONEY =
+			List.of(Estimate.class, Agreement.class, Deposit.class, Invoice.class);
 
 	private final ServicePlan plan;
 	private final PlanSolution solution;
@@ -58,7 +70,7 @@ public final class PlanBenchCard {
 		return new BenchCard(Messages.of("card.title"), PlanHead.instrument(plan),
 				PlanHead.serial(plan), Labels.of(source),
 				Optional.ofNullable(source.getDate()),
-				facts(), ClockWords.inWords(plan.plan().getSystem()), keys(), regulations(), Cautions.of(plan));
+				facts(), ClockWords.inWords(plan.plan().getSystem()), keys(), regulations(), diary(), Cautions.of(plan));
 	}
 
 	private List<PageFact> facts() {
@@ -78,13 +90,25 @@ public final class PlanBenchCard {
 	}
 
 	/** What whoever takes the job over asks first: how far it is and by when it is promised. */
-	private static void addJob(JobRecord record, List<PageFact> facts) {
-		record.last(StageReached.class).ifPresent(stage -> facts.add(new PageFact(Messages.of("fact.doneUpTo"), stage.getName()
+	private void addJob(JobRecord record, List<PageFact> facts) {
+		record.last(StageReached.class).ifPresent(stage -> facts.add(new PageFact(Messages.of("fact.doneUpTo"), JobRecord.label(source(), stage)
 				+ Optional.ofNullable(stage.getDate()).map(day -> ", " + Days.of(day)).orElse("")
 				+ Optional.ofNullable(stage.getHand()).map(hand -> ", " + Messages.of("fact.by", hand)).orElse(""))));
 		record.waiting().forEach(waiting -> facts.add(new PageFact(Messages.of("fact.waits"), WaitWords.of(waiting))));
 		record.delivered().ifPresentOrElse(day -> facts.add(new PageFact(Messages.of("fact.handedOver"), Days.of(day))),
 				() -> record.due().ifPresent(day -> facts.add(new PageFact(Messages.of("fact.promised"), Days.of(day)))));
+	}
+
+	/** Without what it costs, which is none of the bench's business. */
+	private List<DiaryLine> diary() {
+		return JobRecord.of(source()).all(JobEntry.class).stream()
+				.filter(entry -> MONEY.stream().noneMatch(kind -> kind.isInstance(entry)))
+				.map(entry -> new DiaryLine(when(entry), JobWords.of(plan, entry))).toList();
+	}
+
+	private static String when(JobEntry entry) {
+		return Stream.of(Optional.ofNullable(entry.getDate()).map(Days::of), Optional.ofNullable(entry.getHand()))
+				.flatMap(Optional::stream).collect(Collectors.joining(" "));
 	}
 
 	private List<CardKey> keys() {

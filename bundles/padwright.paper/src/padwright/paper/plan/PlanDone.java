@@ -30,7 +30,6 @@ import padwright.paper.words.Messages;
 import padwright.workup.job.DoneAtKey;
 import padwright.workup.job.EarlierService;
 import padwright.workup.job.JobRecord;
-import padwright.workup.parts.Labels;
 import padwright.workup.parts.Withdrawal;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
@@ -50,6 +49,7 @@ final class PlanDone {
 	/** At least one sentence. */
 	static List<String> of(ServicePlan plan) {
 		PlanDone words = new PlanDone(plan);
+		words.record.last(WarrantyVisit.class).ifPresent(visit -> words.done.add(warranty(visit)));
 		words.addPads();
 		words.addDiary();
 		words.addCouplings();
@@ -65,7 +65,6 @@ final class PlanDone {
 	}
 
 	private void addDiary() {
-		record.last(WarrantyVisit.class).ifPresent(visit -> done.add(warranty(visit)));
 		said().forEach(done::add);
 		add(keys(SpringNote.class, SpringNote::isReplaced, SpringNote::getKeys), "done.spring");
 		add(keys(BumperNote.class, BumperNote::isReplaced, BumperNote::getKeys), "done.bumper");
@@ -110,7 +109,7 @@ final class PlanDone {
 	}
 
 	private static String tenon(TenonNote note) {
-		String where = Resolved.of(note.getJoint()).map(joint -> Messages.of("done.joint", Labels.of(joint)))
+		String where = Resolved.of(note.getJoint()).map(PlanFound::the)
 				.orElseGet(() -> Messages.of("done.someJoint"));
 		return Messages.of(note.getWork() == TenonWork.CLEANED ? "done.tenonCleaned" : "done.tenonFitted", where);
 	}

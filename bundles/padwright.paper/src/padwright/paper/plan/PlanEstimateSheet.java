@@ -32,7 +32,7 @@ public final class PlanEstimateSheet {
 		}
 		Optional<LocalDate> date = record.last(Estimate.class).map(Estimate::getDate);
 		String title = Messages.of("estimate.title");
-		return new MoneySheet(PlanHead.letter(title, plan, date), PlanHead.title(title, plan), MoneyBlocks.currency(money),
+		return new MoneySheet(PlanHead.before(title, plan, date), PlanHead.title(title, plan), MoneyBlocks.currency(money),
 				List.of(new Section(Messages.of("estimate.found"), found(plan))), money.options().stream()
 						.map(option -> MoneyBlocks.of(heading(option, money), option.getItems(), money, List.of())).toList(),
 				List.of(new Section("", after(money, record)),
@@ -41,6 +41,7 @@ public final class PlanEstimateSheet {
 
 	private static List<String> found(ServicePlan plan) {
 		List<String> found = new ArrayList<>(PlanFound.pads(plan));
+		found.addAll(PlanFound.notes(plan));
 		found.addAll(PlanFound.instrument(plan));
 		return found;
 	}

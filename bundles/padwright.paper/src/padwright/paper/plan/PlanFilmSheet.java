@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
@@ -54,6 +55,11 @@ public final class PlanFilmSheet {
 		String title = Messages.of("film.title");
 		PlanFilmSheet sheet = new PlanFilmSheet();
 		RowWork.of(solution).forEach(sheet::add);
+		String open = solution.keys().stream().filter(key -> !key.unsolved().isEmpty())
+				.map(key -> Labels.ofKey(solution.plan(), key.job().name())).collect(Collectors.joining(", "));
+		if (!open.isEmpty()) {
+			sheet.leftOut.add(Messages.of("film.unsolved", open));
+		}
 		return new FilmSheet(PlanHead.of(title, solution.plan(), PlanHead.facts(solution.plan())),
 				PlanHead.title(title, solution.plan()), sheet.groups(), sheet.leftOut,
 				Cautions.ofFilm(solution.plan()));

@@ -7,11 +7,17 @@ import java.util.Set;
 import java.util.function.Predicate;
 
 import padwright.model.Resolved;
+import padwright.model.keysystem.Joint;
 import padwright.model.plan.CorkState;
 import padwright.model.plan.Inspection;
 import padwright.model.plan.PadState;
+import padwright.model.plan.Phase;
+import padwright.model.plan.PlayTest;
+import padwright.model.plan.PlayVerdict;
 import padwright.model.plan.TenonFit;
 import padwright.paper.words.Messages;
+import padwright.workup.job.JobRecord;
+import padwright.workup.parts.Joints;
 import padwright.workup.parts.Labels;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
@@ -46,7 +52,7 @@ final class PlanFound {
 		if (seen != null) {
 			seen.getTenons().stream().filter(tenon -> tenon.getFit() != TenonFit.SOUND)
 					.forEach(tenon -> Resolved.of(tenon.getJoint()).ifPresent(joint -> found.add(Messages
-							.of(tenon.getFit() == TenonFit.LOOSE ? "found.loose" : "found.tight", Labels.of(joint)))));
+							.of(tenon.getFit() == TenonFit.LOOSE ? "found.loose" : "found.tight", the(joint)))));
 			if (seen.isSetHeadCork() && seen.getHeadCork() != CorkState.SOUND) {
 				found.add(Messages.of("found.headCork", Terms.of(seen.getHeadCork())));
 			}
@@ -55,6 +61,29 @@ final class PlanFound {
 			}
 		}
 		return found;
+	}
+
+	/** A joint at the beginning of a sentence. */
+	static String the(Joint joint) {
+		return Joints.known(joint).map(known -> Messages.of("done.knownJoint", known))
+				.orElseGet(() -> Messages.of("done.joint", Labels.of(joint)));
+	}
+
+	/** Notes that did not answer as they should when the instrument came. */
+	static List<String> notes(ServicePlan plan) {
+		List<String> found = new ArrayList<>();
+		addNotes(plan, PlayVerdict.WEAK, "found.weak", found);
+		addNotes(plan, PlayVerdict.SILENT, "found.silent", found);
+		return found;
+	}
+
+	private static void addNotes(ServicePlan plan, PlayVerdict verdict, String key, List<String> found) {
+		List<String> notes = JobRecord.of(plan.plan()).all(PlayTest.class).stream()
+				.filter(test -> test.getPhase() == Phase.BEFORE && test.getVerdict() == verdict)
+				.flatMap(test -> test.getNotes().stream()).distinct().toList();
+		if (!notes.isEmpty()) {
+			found.add(Messages.of(key, String.join(", ", notes)));
+		}
 	}
 
 	/** What the keys are called. */

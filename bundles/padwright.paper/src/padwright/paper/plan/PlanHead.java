@@ -39,13 +39,27 @@ final class PlanHead {
 
 	/** The head of a letter to the player, under the shop's own: who it is for and when, without a name of the plan. */
 	static HeadText letter(String title, ServicePlan plan, Optional<LocalDate> date) {
-		List<PageFact> facts = new ArrayList<>();
-		Optional.ofNullable(plan.plan().getPlayer()).map(Player::getName).ifPresent(name -> facts.add(new PageFact(Messages.of("fact.for"), name)));
-		JobRecord.of(plan.plan()).came().ifPresent(day -> facts.add(new PageFact(Messages.of("fact.came"), Days.of(day))));
+		List<PageFact> facts = came(plan);
 		JobRecord.of(plan.plan()).delivered().ifPresent(day -> facts.add(new PageFact(Messages.of("fact.handedOver"), Days.of(day))));
+		return letter(title, plan, date, facts);
+	}
+
+	/** As {@link #letter}, of a letter from before the work, however often it is printed. */
+	static HeadText before(String title, ServicePlan plan, Optional<LocalDate> date) {
+		return letter(title, plan, date, came(plan));
+	}
+
+	private static HeadText letter(String title, ServicePlan plan, Optional<LocalDate> date, List<PageFact> facts) {
 		String serial = serial(plan).isEmpty() ? "" : " · " + Messages.of("head.serial", serial(plan));
 		return new HeadText(title, date.map(Days::of).orElse(""), instrument(plan) + serial, facts,
 				PlanLetterhead.of(plan));
+	}
+
+	private static List<PageFact> came(ServicePlan plan) {
+		List<PageFact> facts = new ArrayList<>();
+		Optional.ofNullable(plan.plan().getPlayer()).map(Player::getName).ifPresent(name -> facts.add(new PageFact(Messages.of("fact.for"), name)));
+		JobRecord.of(plan.plan()).came().ifPresent(day -> facts.add(new PageFact(Messages.of("fact.came"), Days.of(day))));
+		return facts;
 	}
 
 	/** The document's title, as in {@code Film cutting sheet, Boehm flute A-1042}. */

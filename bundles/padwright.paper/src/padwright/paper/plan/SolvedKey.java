@@ -31,6 +31,7 @@ import padwright.workup.solve.SeatWords;
 import padwright.workup.words.Chance;
 import padwright.workup.words.GapWords;
 import padwright.workup.words.LengthWords;
+import padwright.workup.words.Terms;
 
 /** A solved row of a plan as a key of a bench card. */
 final class SolvedKey {
@@ -54,7 +55,11 @@ final class SolvedKey {
 		return new CardKey(job.name(), job.key().map(EffectiveKey::label).orElse(job.name()),
 				FitText.of(Optional.ofNullable(job.service().getFitting())), emptyText(),
 				height(), RowReadings.of(job), effect().map(felt -> felt.felt().band()), work.earlierPieces(), cardWork(),
-				level(), notes(), closes, done(isRegulated));
+				level(), notes(), closes, found(), done(isRegulated));
+	}
+
+	private String found() {
+		return job.service().isSetFound() ? Messages.of("card.found", Terms.of(job.service().getFound())) : "";
 	}
 
 	private Set<CardStep> done(boolean isRegulated) {

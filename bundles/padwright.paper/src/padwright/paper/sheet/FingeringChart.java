@@ -30,8 +30,8 @@ import padwright.paper.words.Messages;
  */
 record FingeringChart(Typesetter typesetter, LayoutSheet sheet, double width) {
 
-	/** Rows that stay together under heads of their own. */
-	private static final int ROWS_IN_A_BLOCK = 21;
+	/** Rows that fit on a page under heads of their own. */
+	private static final int MOST_ROWS = 40;
 	private static final double ROW = 4.4;
 	private static final double SIZE = 2.9;
 	private static final double TITLE = 4.2;
@@ -48,10 +48,12 @@ record FingeringChart(Typesetter typesetter, LayoutSheet sheet, double width) {
 		List<String> purposes = sheet.notes().stream().map(SheetNote::purpose).distinct().toList();
 		for (String purpose : purposes) {
 			List<SheetNote> notes = sheet.notes().stream().filter(note -> note.purpose().equals(purpose)).toList();
-			for (int first = 0; first < notes.size(); first += ROWS_IN_A_BLOCK) {
+			int blocks = (notes.size() + MOST_ROWS - 1) / MOST_ROWS;
+			int rows = (notes.size() + blocks - 1) / blocks;
+			for (int first = 0; first < notes.size(); first += rows) {
 				String title = purpose.isEmpty() ? Messages.of("sheet.fingerings") : Messages.of("sheet.fingeringsFor", purpose);
 				parts.add(block(first == 0 ? title : Messages.of("sheet.continued", title),
-						notes.subList(first, Math.min(first + ROWS_IN_A_BLOCK, notes.size()))));
+						notes.subList(first, Math.min(first + rows, notes.size()))));
 			}
 		}
 		return parts;

@@ -42,12 +42,12 @@ record HoleSection(String label, double bore, SheetFingerHole size, Optional<She
 
 	static HoleSection of(SheetKey key, int number, List<SheetJoint> joints) {
 		Length place = key.position().orElse(Length.ZERO);
-		return new HoleSection(number + " " + key.label(), bore(key.joint(), place, joints), new SheetFingerHole(key.label(),
-				key.joint(), place, key.around(), key.hole(), key.rim(), key.chimney(), key.undercut()), Optional.of(key));
+		return new HoleSection(number + " " + key.label(), bore(key.joint(), place, joints), new SheetFingerHole(key.name(),
+				key.label(), key.touch(), key.joint(), place, key.around(), key.hole(), key.rim(), key.chimney(), key.undercut()), Optional.of(key));
 	}
 
 	static HoleSection of(SheetFingerHole hole, List<SheetJoint> joints) {
-		return new HoleSection(hole.label(), bore(hole.joint(), hole.position(), joints), hole, Optional.empty());
+		return new HoleSection(hole.title(), bore(hole.joint(), hole.position(), joints), hole, Optional.empty());
 	}
 
 	private static double bore(String joint, Length place, List<SheetJoint> joints) {

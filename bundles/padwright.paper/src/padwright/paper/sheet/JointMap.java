@@ -16,7 +16,6 @@ import padwright.drawing.scene.Face;
 import padwright.drawing.scene.Ink;
 import padwright.drawing.scene.Line;
 import padwright.drawing.scene.Path;
-import padwright.drawing.scene.Rectangle;
 import padwright.drawing.scene.SolidFill;
 import padwright.drawing.scene.Stroke;
 import padwright.drawing.scene.Style;
@@ -37,8 +36,6 @@ final class JointMap {
 	static final double TOP = 8;
 	private static final double GAP = 2.5;
 	private static final double TICKS_EVERY = 50;
-	private static final double ROD = 0.5;
-	private static final double POST = 1.6;
 	/** In a hole that is smaller no number can be read; it stands beside the cup alone. Mm on paper. */
 	private static final double LEAST_FOR_NUMBER = 3.2;
 	private static final Length USUAL_FINGER_HOLE = Length.millimetres("7");
@@ -176,13 +173,7 @@ final class JointMap {
 	/** From post to post. */
 	private List<Element> rod(SheetRod rod) {
 		double x = nearX() + arc(rod.around());
-		double from = y(rod.from());
-		double to = y(rod.to());
-		return List.of(new Drawn(new Line(x, from, x, to), Style.stroked(Ink.grey(90), ROD)), post(x, from), post(x, to));
-	}
-
-	private static Element post(double x, double y) {
-		return new Drawn(new Rectangle(x - POST / 2, y - POST / 2, POST, POST), Style.filled(Ink.grey(90)));
+		return SheetPosts.rod(x, y(rod.from()), x, y(rod.to()), SheetPosts.NEAR);
 	}
 
 	/** The lower end or, where the length is not said, the last hole. */
@@ -231,6 +222,8 @@ final class JointMap {
 		List<Element> elements = new ArrayList<>();
 		elements.add(new Drawn(new Circle(x(key), y(key), radius),
 				Style.of(new SolidFill(Ink.WHITE), Stroke.of(Ink.BLACK, drawn.closedAtRest() ? 0.7 : 0.3))));
+		drawn.opening().ifPresent(opening -> elements.add(new Drawn(
+				new Circle(x(key), y(key), scale.onPaper(Millimetres.value(opening)) / 2), Style.stroked(Ink.BLACK, 0.2))));
 		drawn.hole().ifPresent(hole -> elements.add(new Drawn(
 				new Circle(x(key), y(key), scale.onPaper(Millimetres.value(hole)) / 2),
 				Style.stroked(Stroke.of(Ink.BLACK, 0.12).dashed(0.5, 0.4)))));
@@ -250,7 +243,7 @@ final class JointMap {
 					!drawn.touch().isEmpty());
 		});
 		Stream<Callout> ofHoles = fingerHoles().map(hole -> new Callout(nearX() + arc(hole.around()) + radius(hole), y(hole),
-				hole.label(), true));
+				hole.title() + (hole.touch().isEmpty() ? "" : " · " + hole.touch()), !hole.touch().isEmpty()));
 		return Stream.concat(ofKeys, ofHoles).sorted(Comparator.comparingDouble(Callout::y)).toList();
 	}
 

@@ -50,6 +50,7 @@ public final class LayoutSheetPages {
 		DrawingScale scale = scale();
 		List<Part> parts = new ArrayList<>(maps(scale));
 		parts.addAll(keys());
+		parts.addAll(cups());
 		parts.addAll(couplings());
 		parts.addAll(new HoleSections(typesetter, sheet, width).parts());
 		sheet.tables().forEach(list -> parts.addAll(table(list)));
@@ -110,23 +111,36 @@ public final class LayoutSheetPages {
 
 	private List<Part> keys() {
 		return table(new SheetList(Messages.of("sheet.keys"),
-				heads("number", "key", "name", "atRest", "touch", "hole", "rim", "chimney", "undercut", "made", "cup", "deep",
-						"opening", "hinge", "arm", "joint", "position", "around"),
-				IntStream.range(0, sheet.keys().size()).mapToObj(this::row).toList()));
+				heads("number", "key", "name", "atRest", "touch", "turnsWith", "hinge", "arm", "rise", "spring"),
+				IntStream.range(0, sheet.keys().size()).mapToObj(this::keyRow).toList()));
+	}
+
+	private List<Part> cups() {
+		return table(new SheetList(Messages.of("sheet.cups"),
+				heads("number", "key", "joint", "position", "around", "hole", "rim", "chimney", "undercut", "made", "cup", "deep",
+						"opening", "held"),
+				IntStream.range(0, sheet.keys().size()).filter(key -> !sheet.keys().get(key).isLever())
+						.mapToObj(this::cupRow).toList()));
 	}
 
 	private List<Part> table(SheetList list) {
 		return new SheetTable(typesetter, list, width).parts();
 	}
 
-	private List<String> row(int index) {
+	private List<String> keyRow(int index) {
 		SheetKey key = sheet.keys().get(index);
-		return List.of(String.valueOf(index + 1), key.label(), key.name(), Messages.of(key.closedAtRest() ? "sheet.closed" : "sheet.open"),
-				key.touch(), Millimetres.of(key.hole()), Millimetres.of(key.rim()), Millimetres.of(key.chimney()),
-				Millimetres.of(key.undercut()), key.make(), Millimetres.of(key.cup()),
-				Millimetres.of(key.depth()), opening(key), key.hinge(), Millimetres.of(key.arm()), key.joint(),
+		return List.of(String.valueOf(index + 1), key.label(), key.name(),
+				Messages.of(key.closedAtRest() ? "sheet.closed" : "sheet.open"), key.touch(), key.whole(), key.hinge(),
+				Millimetres.of(key.arm()), Millimetres.of(key.rise()), key.spring());
+	}
+
+	private List<String> cupRow(int index) {
+		SheetKey key = sheet.keys().get(index);
+		return List.of(String.valueOf(index + 1), key.label(), key.joint(),
 				key.position().map((Length place) -> Millimetres.of(place)).orElseGet(() -> Messages.of("sheet.notSaid")),
-				key.around() == 0 ? "" : Math.round(key.around()) + "°");
+				key.position().isEmpty() ? "" : Math.round(key.around()) + "°", Millimetres.of(key.hole()),
+				Millimetres.of(key.rim()), Millimetres.of(key.chimney()), Millimetres.of(key.undercut()), key.make(),
+				Millimetres.of(key.cup()), Millimetres.of(key.depth()), opening(key), key.held());
 	}
 
 	private static String opening(SheetKey key) {

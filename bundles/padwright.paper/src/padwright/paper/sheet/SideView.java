@@ -22,8 +22,8 @@ import padwright.paper.words.Messages;
 
 /**
  * One joint from the side, at the scale of its map and level with it: the bore, chimneys, cups at their angle as they
- * are seen from the player's side, the top of the tube on the right; and on the left the chain of distances from hole to
- * hole. What lies on the far side is grey.
+ * are seen from the player's side, the top of the tube on the right, rods between their posts; and on the left the chain
+ * of distances from hole to hole. What lies on the far side is grey.
  */
 final class SideView {
 
@@ -38,12 +38,14 @@ final class SideView {
 	private final DrawingScale scale;
 	private final List<SheetKey> keys;
 	private final List<SheetFingerHole> fingerHoles;
+	private final List<SheetRod> rods;
 
 	SideView(LayoutSheet sheet, SheetJoint joint, DrawingScale scale) {
 		this.joint = joint;
 		this.scale = scale;
 		this.keys = sheet.keys().stream()
 				.filter(key -> key.joint().equals(joint.name()) && key.position().isPresent() && !key.isLever()).toList();
+		this.rods = sheet.rods().stream().filter(rod -> rod.joint().equals(joint.name())).toList();
 		this.fingerHoles = sheet.fingerHoles().stream().filter(hole -> hole.joint().equals(joint.name())).toList();
 	}
 
@@ -79,8 +81,9 @@ final class SideView {
 	private double reach() {
 		double cups = keys.stream().mapToDouble(key -> radius(key.position().orElseThrow()) + chimney(key) + depth(key)
 				+ diameter(key) / 2 * Math.abs(Math.sin(Math.toRadians(key.around())))).max().orElse(0);
+		double axes = rods.stream().flatMap(rod -> Stream.of(rod.from(), rod.to())).mapToDouble(this::axis).max().orElse(0);
 		double lip = joint.embouchure().map(hole -> radius(hole.position()) + plate(hole)).orElse(0.0);
-		return Math.max(Math.max(cups, lip), stations().stream().mapToDouble(this::radius).max().orElse(0)) + GAP;
+		return Math.max(Math.max(Math.max(cups, axes), lip), stations().stream().mapToDouble(this::radius).max().orElse(0)) + GAP;
 	}
 
 	private double middle() {
@@ -113,6 +116,7 @@ final class SideView {
 
 	List<Element> draw() {
 		List<Element> elements = new ArrayList<>(tube());
+		rods.forEach(rod -> elements.addAll(rod(rod)));
 		keys.stream().sorted((one, other) -> Boolean.compare(isNear(one.around()), isNear(other.around())))
 				.forEach(key -> elements.addAll(key(key)));
 		fingerHoles.forEach(hole -> elements.add(drum(hole.around(), y(hole.position()), radius(hole.position()), 0,
@@ -120,6 +124,18 @@ final class SideView {
 		joint.embouchure().ifPresent(hole -> elements.addAll(embouchure(hole)));
 		elements.addAll(chain());
 		return elements;
+	}
+
+	/** How far from the middle of the bore a rod lies: as high as the rims, since nothing says how high its posts are. */
+	private double axis(Length place) {
+		return radius(place) + keys.stream().mapToDouble(this::chimney).max().orElse(0);
+	}
+
+	private List<Element> rod(SheetRod rod) {
+		double up = Math.cos(Math.toRadians(rod.around()));
+		double upperX = middle() + axis(rod.from()) * up;
+		double lowerX = middle() + axis(rod.to()) * up;
+		return SheetPosts.rod(upperX, y(rod.from()), lowerX, y(rod.to()), isNear(rod.around()) ? SheetPosts.NEAR : FAR);
 	}
 
 	/** The hole from the side and beside it from above, and the face of the cork. */

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import padwright.engine.length.Length;
+import padwright.model.keysystem.Bearing;
 import padwright.model.keysystem.Coupling;
 import padwright.model.systems.EffectiveKey;
 import padwright.model.systems.EffectiveRod;
@@ -60,11 +61,16 @@ final class PartsList {
 
 	private void rods() {
 		system.rods().forEach(rod -> add(1, Messages.of("parts.rod"), length(rod), rod.bearings().stream()
-				.map(bearing -> bearing.getKey().getName()).collect(Collectors.joining(", "))));
+				.map(bearing -> label(bearing, system)).collect(Collectors.joining(", "))));
 		long posts = system.rods().stream().filter(rod -> rod.from().isPresent() && rod.to().isPresent()).count() * 2;
 		if (posts > 0) {
 			add(posts, Messages.of("parts.post"), "", Messages.of("parts.posts"));
 		}
+	}
+
+	/** What the trade calls the key that a rod carries. */
+	static String label(Bearing bearing, EffectiveSystem system) {
+		return system.key(bearing.getKey()).map(EffectiveKey::label).orElseGet(() -> bearing.getKey().getName());
 	}
 
 	private static String length(EffectiveRod rod) {

@@ -26,10 +26,13 @@ import padwright.workup.words.Terms;
 final class SheetFingerings {
 
 	private final EffectiveSystem system;
+	private final List<String> keys;
 	private final SystemMechanism mechanism;
 
-	SheetFingerings(EffectiveSystem system) {
+	/** @param keys as they are numbered */
+	SheetFingerings(EffectiveSystem system, List<EffectiveKey> keys) {
 		this.system = system;
+		this.keys = keys.stream().map(EffectiveKey::name).toList();
 		this.mechanism = SystemMechanism.of(system);
 	}
 
@@ -39,7 +42,6 @@ final class SheetFingerings {
 
 	/** From the upper end down, each with the number of its key in the tables. */
 	List<SheetHole> holes() {
-		List<String> keys = system.keys().stream().map(EffectiveKey::name).toList();
 		return mechanism.holes().stream().map(SystemHole::name).map(name -> new SheetHole(name,
 				keys.contains(name) ? String.valueOf(keys.indexOf(name) + 1) : name)).toList();
 	}

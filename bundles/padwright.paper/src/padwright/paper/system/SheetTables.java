@@ -71,7 +71,8 @@ final class SheetTables {
 	List<SheetFingerHole> fingerHoles() {
 		return system.holes().stream().filter(hole -> system.keys().stream().flatMap(key -> key.over().stream())
 				.noneMatch(covered -> covered.definition() == hole.definition()))
-				.flatMap(hole -> hole.position().map(at -> new SheetFingerHole(hole.label(), joint(hole.joint()), at,
+				.flatMap(hole -> hole.position().map(at -> new SheetFingerHole(hole.name(), hole.label(),
+						names(hole.touches().stream()), joint(hole.joint()), at,
 						hole.around().doubleValue(), hole.diameter(), hole.rimWidth(), hole.chimney(),
 						hole.undercut())).stream()).toList();
 	}
@@ -103,12 +104,12 @@ final class SheetTables {
 
 	private SheetList holeTable() {
 		return new SheetList(Messages.of("sheet.holes"),
-				heads("hole", "diameter", "rim", "chimney", "undercut", "finger", "joint", "position", "around"),
+				heads("hole", "called", "diameter", "rim", "chimney", "undercut", "finger", "joint", "position", "around"),
 				system.holes().stream().map(this::hole).toList());
 	}
 
 	private List<String> hole(EffectiveHole hole) {
-		return List.of(hole.label(), millimetres(hole.diameter()), millimetres(hole.rimWidth()),
+		return List.of(hole.name(), hole.label().equals(hole.name()) ? "" : hole.label(), millimetres(hole.diameter()), millimetres(hole.rimWidth()),
 				millimetres(hole.chimney()), millimetres(hole.undercut()), names(hole.touches().stream()),
 				joint(hole.joint()), millimetres(hole.position()), Figures.plain(hole.around()) + "°");
 	}
@@ -129,17 +130,18 @@ final class SheetTables {
 
 	private SheetList rodTable() {
 		return new SheetList(Messages.of("sheet.rods"), heads("rod", "joint", "from", "to", "around", "carries"),
-				system.rods().stream().map(SheetTables::rod).toList());
+				system.rods().stream().map(this::rod).toList());
 	}
 
-	private static List<String> rod(EffectiveRod rod) {
+	private List<String> rod(EffectiveRod rod) {
 		return List.of(rod.label(), joint(rod.joint()), millimetres(rod.from()), millimetres(rod.to()),
 				rod.around().map(around -> Figures.plain(around) + "°").orElse(""), rod.bearings().stream()
-						.map(SheetTables::bearing).collect(Collectors.joining(", ")));
+						.map(this::bearing).collect(Collectors.joining(", ")));
 	}
 
-	private static String bearing(Bearing bearing) {
-		return bearing.isPinned() ? Messages.of("sheet.pinned", bearing.getKey().getName()) : bearing.getKey().getName();
+	private String bearing(Bearing bearing) {
+		String key = PartsList.label(bearing, system);
+		return bearing.isPinned() ? Messages.of("sheet.pinned", key) : key;
 	}
 
 	private static List<String> heads(String... keys) {

@@ -1,5 +1,6 @@
 package padwright.paper.system;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -46,7 +47,7 @@ public final class SystemSheet {
 		Plan empty = PlanFactory.eINSTANCE.createPlan();
 		empty.setSystem(system);
 		this.plan = new ServicePlan(empty);
-		this.keys = List.copyOf(plan.system().keys());
+		this.keys = FromHeadDown.keys(plan.system());
 	}
 
 	/**
@@ -54,7 +55,7 @@ public final class SystemSheet {
 	 *
 	 * @param revision what tells this sheet from others of the system; the last one that the system tells of if not said
 	 * @param date as it is to be printed; the day of that revision if not said
-	 * @throws IllegalArgumentException if the system has no key, or keys close each other in a circle
+	 * @throws IllegalArgumentException if the system has neither a key nor a hole, or keys close each other in a circle
 	 */
 	public static LayoutSheet of(KeySystem system, Optional<String> revision, Optional<String> date) {
 		return new SystemSheet(system).sheet(revision, date);
@@ -67,7 +68,7 @@ public final class SystemSheet {
 				+ date.or(() -> SheetRevisions.day(system)).map(day -> " · " + day).orElse("");
 		String right = revision.or(() -> SheetRevisions.last(system)).map(text -> Messages.of("sheet.revision", text)).orElse("");
 		HeadText head = new HeadText(Labels.of(system), right, subline, facts());
-		SheetFingerings fingerings = new SheetFingerings(plan.system());
+		SheetFingerings fingerings = new SheetFingerings(plan.system(), keys);
 		SheetTables tables = new SheetTables(plan.system(), SheetRevisions.table(system));
 		return new LayoutSheet(head, title + ", " + Labels.of(system), ClockWords.inWords(system),
 				keys.stream().map(SystemSheet::key).toList(), couplings(), tables.joints(), tables.rods(), tables.fingerHoles(),
@@ -80,16 +81,25 @@ public final class SystemSheet {
 		facts.add(new PageFact(Messages.of("fact.pads"), String.valueOf(plan.system().pads().size())));
 		facts.add(new PageFact(Messages.of("fact.pitch"), Messages.of("fact.pitchAt", Figures.plain(plan.system().pitch()),
 				Figures.plain(plan.system().temperature()))));
+		sounds().ifPresent(words -> facts.add(new PageFact(Messages.of("fact.sounds"), words)));
 		Resolved.of(system.getBase()).ifPresent(base -> facts.add(new PageFact(Messages.of("fact.basedOn"), Labels.of(base))));
 		return facts;
+	}
+
+	/** How much higher or lower than written; empty as written. */
+	private Optional<String> sounds() {
+		BigDecimal semitones = plan.system().transposition();
+		return semitones.signum() == 0 ? Optional.empty() : Optional.of(Messages.of(
+				semitones.signum() > 0 ? "fact.higher" : "fact.lower", Figures.plain(semitones.abs())));
 	}
 
 	private static SheetKey key(EffectiveKey key) {
 		return new SheetKey(key.name(), key.label(), key.posture() == Posture.CLOSED, touches(key),
 				key.holeDiameter(), key.rimWidth(), key.chimney(), key.undercut(), word(key.holeMake()), key.cupDiameter(),
 				key.cupDepth(), key.cupStyle().filter(CupStyle.PERFORATED::equals).isPresent(), key.perforation(),
-				word(key.hinge()), key.hinge().filter(HingeSide.FAR::equals).isPresent(), key.arm(),
-				key.joint().map(EffectiveJoint::label).orElse(""), key.position(),
+				word(key.fastening()), word(key.hinge()), key.hinge().filter(HingeSide.FAR::equals).isPresent(), key.arm(),
+				key.rise(), key.spring().map(grams -> Messages.of("parts.grams", Figures.plain(grams))).orElse(""),
+				key.whole().map(EffectiveKey::label).orElse(""), key.joint().map(EffectiveJoint::label).orElse(""), key.position(),
 				key.around().doubleValue());
 	}
 

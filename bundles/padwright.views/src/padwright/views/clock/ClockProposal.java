@@ -11,7 +11,7 @@ import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
 import padwright.engine.seating.SeatAnswer;
 import padwright.views.Messages;
-import padwright.views.rows.WorkWords;
+import padwright.views.WorkWords;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.LevelAnswer;

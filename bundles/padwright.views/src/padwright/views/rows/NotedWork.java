@@ -6,6 +6,7 @@ import java.util.List;
 import padwright.engine.length.Length;
 import padwright.model.plan.Round;
 import padwright.views.Messages;
+import padwright.views.WorkWords;
 import padwright.workup.solve.FullShims;
 import padwright.workup.solve.PlacedPieces;
 import padwright.workup.words.PieceWords;

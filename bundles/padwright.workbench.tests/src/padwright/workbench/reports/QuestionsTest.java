@@ -11,6 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 import padwright.engine.quote.Labour;
+import padwright.workbench.questions.QuoteDialog;
+import padwright.workbench.questions.QuoteTerms;
 
 /** What is asked for before a report is made. */
 class QuestionsTest {

@@ -16,7 +16,7 @@ import padwright.language.ide.server.LocalServer;
 import padwright.language.shop.ShopFolder;
 import padwright.workbench.editor.Places;
 import padwright.workbench.session.Documents;
-import padwright.workbench.shops.OpenShops;
+import padwright.workbench.session.OpenShops;
 
 /** The shops and documents that the workbench was started with. */
 final class Arguments {

@@ -19,7 +19,7 @@ import padwright.workbench.recovery.Autosave;
 import padwright.workbench.recovery.Recovery;
 import padwright.workbench.session.Documents;
 import padwright.workbench.session.LanguageSession;
-import padwright.workbench.shops.OpenShops;
+import padwright.workbench.session.OpenShops;
 
 /** How the workbench starts and ends. */
 final class PadwrightAdvisor extends WorkbenchAdvisor {

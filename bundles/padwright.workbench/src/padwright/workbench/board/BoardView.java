@@ -22,9 +22,10 @@ import padwright.workbench.bench.Bench;
 import padwright.workbench.bench.OnBench;
 import padwright.workbench.editor.PlanEditor;
 import padwright.workbench.editor.Places;
+import padwright.workbench.safe.OnDisk;
 import padwright.workbench.session.Documents;
 import padwright.workbench.session.LanguageSession;
-import padwright.workbench.shops.OpenShops;
+import padwright.workbench.session.OpenShops;
 import padwright.workbench.themes.Themes;
 import padwright.workup.next.NextSteps;
 
@@ -87,7 +88,7 @@ public final class BoardView extends ViewPart {
 	private Optional<Path> edited() {
 		IWorkbenchPage page = getSite().getPage();
 		return Optional.ofNullable(page == null ? null : page.getActiveEditor()).filter(PlanEditor.class::isInstance)
-				.map(editor -> editor.getEditorInput().getAdapter(IFile.class)).flatMap(Documents::path);
+				.map(editor -> editor.getEditorInput().getAdapter(IFile.class)).flatMap(OnDisk::path);
 	}
 
 	private void refresh() {

@@ -19,8 +19,8 @@ import org.eclipse.ui.texteditor.ITextEditorActionConstants;
 import padwright.workbench.Messages;
 import padwright.workbench.menus.BenchMenu;
 import padwright.workbench.recovery.RecoveryBar;
+import padwright.workbench.safe.OnDisk;
 import padwright.workbench.safe.SafeDocumentProvider;
-import padwright.workbench.session.Documents;
 
 /** The Generic Editor for documents of the language, with a safe way to save and to recover. */
 public final class PlanEditor extends ExtensionBasedTextEditor implements ISaveablePart2 {
@@ -46,7 +46,7 @@ public final class PlanEditor extends ExtensionBasedTextEditor implements ISavea
 		getVerticalRuler().getControl().setMenu(null);
 		IFile file = getEditorInput().getAdapter(IFile.class);
 		if (file != null) {
-			Documents.path(file).ifPresent(
+			OnDisk.path(file).ifPresent(
 					path -> RecoveryBar.offer(whole, path, getDocumentProvider().getDocument(getEditorInput())));
 		}
 	}

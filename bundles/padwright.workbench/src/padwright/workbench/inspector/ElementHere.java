@@ -15,7 +15,7 @@ import padwright.language.edit.ListRows;
 import padwright.language.edit.TextEdit;
 import padwright.model.keysystem.Titled;
 import padwright.workbench.Messages;
-import padwright.workbench.commands.RenameHandler;
+import padwright.workbench.session.Renaming;
 import padwright.workbench.session.StatusLine;
 import padwright.workbench.session.TextEdits;
 
@@ -81,7 +81,7 @@ record ElementHere(EObject element, XtextResource model, IDocument text, Optiona
 		if (!cell.field().isName()) {
 			apply(cell.edit(value));
 		} else if (isCurrent()) {
-			RenameHandler.rename((Titled) cell.field().element(), value.strip());
+			Renaming.rename((Titled) cell.field().element(), value.strip());
 		}
 	}
 

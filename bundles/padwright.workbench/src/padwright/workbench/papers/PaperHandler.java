@@ -14,8 +14,8 @@ import padwright.workbench.bench.Bench;
 import padwright.workbench.bench.OnBench;
 import padwright.workbench.bench.Workpiece;
 import padwright.workbench.menus.AddedNames;
-import padwright.workbench.reports.QuoteDialog;
-import padwright.workbench.reports.QuoteTerms;
+import padwright.workbench.questions.QuoteDialog;
+import padwright.workbench.questions.QuoteTerms;
 import padwright.workbench.session.StatusLine;
 
 /** Draws a paper of what is on the bench and shows it. */

@@ -19,7 +19,7 @@ import padwright.paper.plan.PlanQuoteSheet;
 import padwright.paper.quote.QuotePages;
 import padwright.paper.quote.QuoteSheet;
 import padwright.workbench.Messages;
-import padwright.workbench.reports.QuoteTerms;
+import padwright.workbench.questions.QuoteTerms;
 import padwright.workbench.session.StatusLine;
 import padwright.workup.parts.PlanQuote;
 import padwright.workup.solve.PlanSolution;

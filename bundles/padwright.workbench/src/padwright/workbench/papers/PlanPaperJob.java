@@ -7,7 +7,7 @@ import org.eclipse.ui.IWorkbenchPage;
 
 import padwright.paper.page.PaperSize;
 import padwright.workbench.Messages;
-import padwright.workbench.reports.QuoteTerms;
+import padwright.workbench.questions.QuoteTerms;
 import padwright.workbench.session.RowProgress;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.PlanSolver;

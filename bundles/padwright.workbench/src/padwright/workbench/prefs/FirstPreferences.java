@@ -6,12 +6,9 @@ import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 
 import padwright.engine.length.LengthUnit;
 import padwright.views.bench.BenchAction;
-import padwright.workbench.recovery.Autosave;
 
 /** What is preferred before the user says anything. */
 public final class FirstPreferences extends AbstractPreferenceInitializer {
-
-	private static final int SECONDS = 30;
 
 	@Override
 	public void initializeDefaultPreferences() {
@@ -20,7 +17,7 @@ public final class FirstPreferences extends AbstractPreferenceInitializer {
 		first.put(Preferences.UNIT, LengthUnit.THOU.name());
 		first.putInt(Preferences.TOP, Preferences.FIRST_TOP);
 		first.put(Preferences.LEAST, Preferences.Least.INFO.name());
-		first.putInt(Autosave.SECONDS, SECONDS);
+		first.putInt(Preferences.AUTOSAVE, Preferences.FIRST_AUTOSAVE);
 		first.putBoolean(Preferences.IN_FULL, false);
 		first.put(Preferences.READ_BACK, Preferences.ReadBack.NONE.name());
 		for (BenchAction action : BenchAction.values()) {

@@ -1,5 +1,6 @@
 package padwright.workbench.prefs;
 
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.Set;
 
@@ -22,6 +23,9 @@ public final class Preferences {
 
 	private static final String REMEMBERED = "remembered.";
 
+	/** How often unsaved texts are kept, in seconds. */
+	public static final String AUTOSAVE = "autosave.seconds";
+
 	static final String TOLERANCE = "newPlan.tolerance";
 	static final String LEAST = "problems.least";
 	static final String UNIT = "shown.unit";
@@ -34,6 +38,7 @@ public final class Preferences {
 	static final String KEYS = "benchMode.keys.";
 	static final String FIRST_TOLERANCE = "0.5";
 	static final int FIRST_TOP = 12;
+	static final int FIRST_AUTOSAVE = 30;
 
 	private Preferences() {
 	}
@@ -62,6 +67,11 @@ public final class Preferences {
 		int top = Platform.getPreferencesService().getInt(NODE, TOP, FIRST_TOP, null);
 		Shown.setTop(new ClockHour(0).plusHalfHours(2 * (top % FIRST_TOP)));
 		Shown.setTypedInFull(Platform.getPreferencesService().getBoolean(NODE, IN_FULL, false, null));
+	}
+
+	/** How long unsaved texts wait to be kept; a second or more. */
+	public static Duration autosaveInterval() {
+		return Duration.ofSeconds(Math.max(1, Platform.getPreferencesService().getInt(NODE, AUTOSAVE, FIRST_AUTOSAVE, null)));
 	}
 
 	/** How what is typed in bench mode is read back. */

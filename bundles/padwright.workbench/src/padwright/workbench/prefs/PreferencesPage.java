@@ -17,7 +17,6 @@ import org.eclipse.ui.preferences.ScopedPreferenceStore;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
 import padwright.workbench.Messages;
-import padwright.workbench.recovery.Autosave;
 
 /** What the user prefers. */
 public final class PreferencesPage extends FieldEditorPreferencePage implements IWorkbenchPreferencePage {
@@ -44,7 +43,7 @@ public final class PreferencesPage extends FieldEditorPreferencePage implements 
 				.map(hour -> new String[] {Messages.get("prefs.top.hour", hour), hour}).toArray(String[][]::new)));
 		addField(new Tolerance());
 		addField(radio(Preferences.LEAST, "prefs.least", 1, choices("prefs.least.", Preferences.Least.values())));
-		IntegerFieldEditor seconds = new IntegerFieldEditor(Autosave.SECONDS, Messages.get("prefs.autosave"),
+		IntegerFieldEditor seconds = new IntegerFieldEditor(Preferences.AUTOSAVE, Messages.get("prefs.autosave"),
 				getFieldEditorParent());
 		seconds.setValidRange(SHORTEST, LONGEST);
 		addField(seconds);

@@ -10,22 +10,17 @@ import org.eclipse.core.filebuffers.IFileBuffer;
 import org.eclipse.core.filebuffers.ITextFileBuffer;
 import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.ILog;
-import org.eclipse.core.runtime.Platform;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.text.IDocument;
 
 import padwright.workbench.Messages;
+import padwright.workbench.prefs.Preferences;
+import padwright.workbench.safe.OnDisk;
 import padwright.workbench.session.BufferAdapter;
-import padwright.workbench.session.Documents;
 import padwright.workbench.session.Stamps;
 
 /** Keeps every unsaved text in its {@link Sidecar}, again and again while it changes. */
 public final class Autosave extends BufferAdapter {
-
-	/** The preference that says how often, in seconds. */
-	public static final String SECONDS = "autosave.seconds";
-
-	private static final int USUAL_SECONDS = 30;
 
 	private final Map<IFileBuffer, Long> kept = new ConcurrentHashMap<>();
 	private final Job job = Job.createSystem(Messages.get("autosave.job"), (ICoreRunnable) monitor -> keepAll());
@@ -41,14 +36,13 @@ public final class Autosave extends BufferAdapter {
 	}
 
 	private static long interval() {
-		return 1000L * Math.max(1, Platform.getPreferencesService().getInt("padwright.workbench", SECONDS,
-				USUAL_SECONDS, null));
+		return Preferences.autosaveInterval().toMillis();
 	}
 
 	private void keepAll() {
 		for (IFileBuffer buffer : FileBuffers.getTextFileBufferManager().getFileBuffers()) {
 			if (buffer.isDirty() && buffer instanceof ITextFileBuffer text) {
-				Documents.path(buffer).ifPresent(path -> keep(text, path));
+				OnDisk.path(buffer).ifPresent(path -> keep(text, path));
 			}
 		}
 		job.schedule(interval());
@@ -84,7 +78,7 @@ public final class Autosave extends BufferAdapter {
 
 	private void drop(IFileBuffer buffer) {
 		kept.remove(buffer);
-		Documents.path(buffer).filter(path -> !Recovery.isOnOffer(path)).ifPresent(path -> {
+		OnDisk.path(buffer).filter(path -> !Recovery.isOnOffer(path)).ifPresent(path -> {
 			try {
 				Sidecar.of(path).drop();
 			} catch (IOException staysThere) {

@@ -13,8 +13,8 @@ import org.eclipse.core.runtime.jobs.Job;
 
 import padwright.commands.Main;
 import padwright.workbench.Messages;
+import padwright.workbench.session.OpenShops;
 import padwright.workbench.session.StatusLine;
-import padwright.workbench.shops.OpenShops;
 
 /**
  * What a command of the command line answers.

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.eclipse.swt.widgets.Shell;
 
 import padwright.workbench.Messages;
+import padwright.workbench.questions.Question;
 
 /** Asks which notes speak badly and which speak well. */
 final class DiagnosisDialog extends Question<DiagnosisDialog.Notes> {
@@ -24,22 +25,22 @@ final class DiagnosisDialog extends Question<DiagnosisDialog.Notes> {
 	}
 
 	@Override
-	List<String> fields() {
+	protected List<String> fields() {
 		return List.of("diagnosis.bad", "diagnosis.good");
 	}
 
 	@Override
-	List<String> last() {
+	protected List<String> last() {
 		return List.of("", "");
 	}
 
 	@Override
-	void keep(List<String> typed) {
+	protected void keep(List<String> typed) {
 		// The next instrument has other notes.
 	}
 
 	@Override
-	Notes answer(List<String> typed) {
+	protected Notes answer(List<String> typed) {
 		return notes(typed.get(0), typed.get(1));
 	}
 

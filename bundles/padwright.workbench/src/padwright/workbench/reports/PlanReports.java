@@ -22,6 +22,7 @@ import padwright.model.keysystem.KeySystem;
 import padwright.model.plan.Document;
 import padwright.model.stock.Stock;
 import padwright.workbench.Messages;
+import padwright.workbench.questions.QuoteTerms;
 import padwright.workbench.session.Answers;
 import padwright.workbench.session.LanguageSession;
 import padwright.workbench.session.RowProgress;

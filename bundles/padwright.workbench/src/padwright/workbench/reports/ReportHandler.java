@@ -16,7 +16,8 @@ import padwright.language.shop.ShopFolder;
 import padwright.workbench.Messages;
 import padwright.workbench.editor.PlanEditor;
 import padwright.workbench.menus.AddedNames;
-import padwright.workbench.session.Documents;
+import padwright.workbench.questions.QuoteDialog;
+import padwright.workbench.safe.OnDisk;
 import padwright.workbench.session.StatusLine;
 
 /** Makes a report about the plan in the editor, or about the shop it belongs to, asking first for what it needs. */
@@ -28,7 +29,7 @@ public final class ReportHandler extends AbstractHandler {
 	public Object execute(ExecutionEvent event) throws ExecutionException {
 		IWorkbenchPage page = HandlerUtil.getActiveWorkbenchWindow(event).getActivePage();
 		Optional<Path> plan = page.getActiveEditor() instanceof PlanEditor editor
-				? Documents.path(editor.getEditorInput().getAdapter(IFile.class)) : Optional.empty();
+				? OnDisk.path(editor.getEditorInput().getAdapter(IFile.class)) : Optional.empty();
 		if (plan.isEmpty()) {
 			StatusLine.tell(Messages.get("papers.noPlan"), true);
 			return null;

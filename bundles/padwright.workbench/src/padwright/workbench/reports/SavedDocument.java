@@ -8,7 +8,7 @@ import org.eclipse.ui.IWorkbenchPage;
 
 import padwright.workbench.Messages;
 import padwright.workbench.editor.PlanEditor;
-import padwright.workbench.session.Documents;
+import padwright.workbench.safe.OnDisk;
 import padwright.workbench.session.StatusLine;
 
 /** The document in the editor as a file that commands can read: the user may save it first. */
@@ -20,7 +20,7 @@ final class SavedDocument {
 	/** Nothing if no document is open, or the user will not save it; the user is told. */
 	static Optional<Path> in(IWorkbenchPage page) {
 		Optional<Path> file = page.getActiveEditor() instanceof PlanEditor editor && saved(editor, page)
-				? Documents.path(editor.getEditorInput().getAdapter(IFile.class)) : Optional.empty();
+				? OnDisk.path(editor.getEditorInput().getAdapter(IFile.class)) : Optional.empty();
 		if (file.isEmpty()) {
 			StatusLine.tell(Messages.get("papers.noPlan"), true);
 		}

@@ -7,6 +7,7 @@ import org.eclipse.swt.widgets.Shell;
 
 import padwright.workbench.Messages;
 import padwright.workbench.prefs.Preferences;
+import padwright.workbench.questions.Question;
 
 /** Asks what to look for in all plans. */
 final class SearchDialog extends Question<String> {
@@ -22,22 +23,22 @@ final class SearchDialog extends Question<String> {
 	}
 
 	@Override
-	List<String> fields() {
+	protected List<String> fields() {
 		return List.of("search.words");
 	}
 
 	@Override
-	List<String> last() {
+	protected List<String> last() {
 		return List.of(Preferences.remembered(LAST));
 	}
 
 	@Override
-	void keep(List<String> typed) {
+	protected void keep(List<String> typed) {
 		Preferences.remember(LAST, typed.get(0));
 	}
 
 	@Override
-	String answer(List<String> typed) {
+	protected String answer(List<String> typed) {
 		if (typed.get(0).isEmpty()) {
 			throw new IllegalArgumentException(Messages.get("search.nothing"));
 		}

@@ -11,7 +11,7 @@ import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.ui.handlers.HandlerUtil;
 
 import padwright.workbench.Messages;
-import padwright.workbench.session.Documents;
+import padwright.workbench.safe.OnDisk;
 import padwright.workbench.session.StatusLine;
 
 /** Tells in trade words what changed between two selected services of one instrument. */
@@ -21,7 +21,7 @@ public final class ServicesHandler extends AbstractHandler {
 	public Object execute(ExecutionEvent event) throws ExecutionException {
 		IStructuredSelection selection = HandlerUtil.getCurrentStructuredSelection(event);
 		List<Path> plans = selection.stream().filter(IFile.class::isInstance)
-				.map(IFile.class::cast).flatMap(file -> Documents.path(file).stream()).sorted().toList();
+				.map(IFile.class::cast).flatMap(file -> OnDisk.path(file).stream()).sorted().toList();
 		if (plans.size() == 2) {
 			ReportHandler.open(PlanReports.compare(plans.get(0), plans.get(1)),
 					HandlerUtil.getActiveWorkbenchWindow(event).getActivePage());

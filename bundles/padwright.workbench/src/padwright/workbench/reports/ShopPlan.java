@@ -23,6 +23,7 @@ import padwright.language.ide.server.LocalServer;
 import padwright.language.shop.Shop;
 import padwright.language.shop.ShopFolder;
 import padwright.model.plan.Plan;
+import padwright.workbench.safe.OnDisk;
 import padwright.workbench.session.Documents;
 import padwright.workbench.session.Finding;
 
@@ -59,7 +60,7 @@ public record ShopPlan(Plan plan, Path file, List<String> findings) {
 		Map<Path, String> texts = new HashMap<>();
 		for (IFileBuffer buffer : FileBuffers.getTextFileBufferManager().getFileBuffers()) {
 			if (buffer.isDirty() && buffer instanceof ITextFileBuffer text) {
-				Documents.path(buffer).ifPresent(path -> texts.put(path, text.getDocument().get()));
+				OnDisk.path(buffer).ifPresent(path -> texts.put(path, text.getDocument().get()));
 			}
 		}
 		return texts;

@@ -12,12 +12,11 @@ import java.util.stream.Stream;
 import org.eclipse.core.runtime.IProgressMonitor;
 
 import padwright.language.edit.WrittenText;
-import padwright.model.plan.JobEntry;
 import padwright.workbench.Messages;
 import padwright.workbench.session.RowProgress;
 import padwright.workup.forecast.ShopForecast;
 import padwright.workup.history.ShopHistory;
-import padwright.workup.job.JobRecord;
+import padwright.workup.job.PlanLines;
 import padwright.workup.next.NextSteps;
 import padwright.workup.parts.StockDraw;
 import padwright.workup.report.ForecastReport;
@@ -69,11 +68,10 @@ final class ShopReports {
 				.map(plan -> new SearchReport.Searched(plan.plan(), lines(plan))).toList(), sought));
 	}
 
-	/** Its findings, and its diary as it is written, each line behind its kind in the language of the window. */
-	private static List<String> lines(ShopPlan plan) {
-		Stream<String> diary = JobRecord.of(plan.plan()).all(JobEntry.class).stream().map(entry -> Messages
-				.get("report.searchLine", Messages.get("kind." + entry.eClass().getName()), WrittenText.of(entry)));
-		return Stream.concat(plan.findings().stream(), diary).toList();
+	/** Its findings, and what it says of its instrument. */
+	private static List<PlanLines.Line> lines(ShopPlan plan) {
+		return Stream.concat(plan.findings().stream().map(finding -> new PlanLines.Line(finding, "")),
+				PlanLines.of(new ServicePlan(plan.plan()), WrittenText::of).stream()).toList();
 	}
 
 	private static ReportMaker of(Path shop, BiFunction<List<ShopPlan>, IProgressMonitor, Report> report) {

@@ -15,7 +15,6 @@ import org.eclipse.core.runtime.Status;
 
 import padwright.language.files.SafeFile;
 import padwright.workbench.Messages;
-import padwright.workbench.session.Documents;
 
 /**
  * The one way in which the workbench writes a text that was edited: through the same safe file as the command line, so
@@ -39,7 +38,7 @@ public final class SafeSave {
 			return false;
 		}
 		IFile file = ResourcesPlugin.getWorkspace().getRoot().getFile(buffer.getLocation());
-		Optional<Path> path = file.exists() ? Documents.path(file) : Optional.empty();
+		Optional<Path> path = file.exists() ? OnDisk.path(file) : Optional.empty();
 		if (path.isEmpty()) {
 			return false;
 		}

@@ -1,22 +1,19 @@
 package padwright.workbench.session;
 
-import java.nio.file.Path;
 import java.util.Optional;
 
 import org.eclipse.core.filebuffers.FileBuffers;
 import org.eclipse.core.filebuffers.IFileBuffer;
 import org.eclipse.core.filebuffers.ITextFileBuffer;
 import org.eclipse.core.filebuffers.LocationKind;
-import org.eclipse.core.filesystem.EFS;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.ResourcesPlugin;
-import org.eclipse.core.runtime.CoreException;
-import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
 
 import padwright.language.ide.server.LocalServer;
 import padwright.language.shop.ShopFolder;
+import padwright.workbench.safe.OnDisk;
 
 /** Between the files and texts of the workbench and what the server calls them. */
 public final class Documents {
@@ -35,29 +32,11 @@ public final class Documents {
 	}
 
 	static Optional<String> uri(IFileBuffer buffer) {
-		return path(buffer).filter(ShopFolder::isDocument).map(LocalServer::uri);
+		return OnDisk.path(buffer).filter(ShopFolder::isDocument).map(LocalServer::uri);
 	}
 
 	public static Optional<String> uri(IFile file) {
-		return path(file).map(LocalServer::uri);
-	}
-
-	/** Where a file is on disk; nothing if it is elsewhere. */
-	public static Optional<Path> path(IFile file) {
-		return Optional.ofNullable(file.getLocation()).map(location -> ShopFolder.real(location.toPath()));
-	}
-
-	/** Where the file of a buffer is on disk; nothing if it is elsewhere. */
-	public static Optional<Path> path(IFileBuffer buffer) {
-		if (buffer.getFileStore() == null) {
-			return Optional.empty();
-		}
-		try {
-			var local = buffer.getFileStore().toLocalFile(EFS.NONE, new NullProgressMonitor());
-			return Optional.ofNullable(local).map(file -> ShopFolder.real(file.toPath()));
-		} catch (CoreException notLocal) {
-			return Optional.empty();
-		}
+		return OnDisk.path(file).map(LocalServer::uri);
 	}
 
 	/** The file of the workspace with a server's name. */

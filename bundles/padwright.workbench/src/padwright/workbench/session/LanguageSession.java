@@ -28,7 +28,6 @@ import org.eclipse.lsp4j.WorkspaceFoldersChangeEvent;
 
 import padwright.language.ide.server.LocalServer;
 import padwright.workbench.Messages;
-import padwright.workbench.shops.OpenShops;
 import padwright.workup.extensions.Extensions;
 
 /** The one language server of the workbench, and what keeps it informed of texts and files. */

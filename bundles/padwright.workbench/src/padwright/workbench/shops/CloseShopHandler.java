@@ -15,6 +15,8 @@ import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.handlers.HandlerUtil;
 
+import padwright.workbench.session.OpenShops;
+
 /** Takes the chosen shops out of the window, and their documents with them. Their files stay where they are. */
 public final class CloseShopHandler extends AbstractHandler {
 

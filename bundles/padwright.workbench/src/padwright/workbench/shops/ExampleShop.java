@@ -23,6 +23,7 @@ import padwright.language.files.SafeFile;
 import padwright.language.shop.ShopFolder;
 import padwright.workbench.Messages;
 import padwright.workbench.editor.Places;
+import padwright.workbench.session.OpenShops;
 import padwright.workbench.tour.TourView;
 
 /** The invented shop that the workbench brings along, to try it with. It is copied, so that it can be written in. */

@@ -11,6 +11,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.handlers.HandlerUtil;
 
 import padwright.workbench.Messages;
+import padwright.workbench.session.OpenShops;
 
 /** Opens a shop folder that the user chooses. */
 public final class OpenShopHandler extends AbstractHandler {

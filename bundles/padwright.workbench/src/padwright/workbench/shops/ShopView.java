@@ -1,6 +1,6 @@
 package padwright.workbench.shops;
 
-import java.util.Arrays;
+import java.util.function.Consumer;
 
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IFolder;
@@ -18,7 +18,6 @@ import org.eclipse.jface.viewers.ViewerComparator;
 import org.eclipse.jface.viewers.ViewerFilter;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.model.WorkbenchContentProvider;
 import org.eclipse.ui.part.ViewPart;
 
@@ -26,6 +25,7 @@ import padwright.language.shop.ShopFolder;
 import padwright.workbench.editor.Places;
 import padwright.workbench.menus.BenchMenu;
 import padwright.workbench.session.Finding;
+import padwright.workbench.session.OpenShops;
 
 /** The open shops and their files, with what is wrong in each. */
 public final class ShopView extends ViewPart {
@@ -36,6 +36,7 @@ public final class ShopView extends ViewPart {
 	private static final String BACKUP_END = ".bak";
 
 	private final IResourceChangeListener onFound = this::found;
+	private final Consumer<IFolder> onOpened = this::unfold;
 	private ShopsOrStart space;
 	private TreeViewer tree;
 
@@ -55,33 +56,36 @@ public final class ShopView extends ViewPart {
 			ILog.of(ShopView.class).log(unreadable.getStatus());
 		}
 		tree.expandToLevel(2);
+		OpenShops.addListener(onOpened);
 		space.showing(tree.getControl());
 		getSite().setSelectionProvider(tree);
 		BenchMenu.on(tree.getControl(), MENU, getSite());
 	}
 
-	/** Shows what is in a shop, wherever this view is open; from any thread. */
-	static void unfold(IFolder shop) {
-		PlatformUI.getWorkbench().getDisplay().asyncExec(() -> Arrays
-				.stream(PlatformUI.getWorkbench().getWorkbenchWindows())
-				.flatMap(window -> Arrays.stream(window.getPages())).map(page -> page.findView(ID))
-				.filter(ShopView.class::isInstance).forEach(view -> ((ShopView) view).tree.expandToLevel(shop, 1)));
+	/** Shows what is in a shop. */
+	private void unfold(IFolder shop) {
+		later(() -> tree.expandToLevel(shop, 1));
 	}
 
 	/** Marks of folders change with those of what is in them. */
 	private void found(IResourceChangeEvent event) {
 		if (event.findMarkerDeltas(Finding.MARKER, true).length > 0) {
-			space.getDisplay().asyncExec(() -> {
-				if (!tree.getControl().isDisposed()) {
-					tree.refresh(true);
-				}
-			});
+			later(() -> tree.refresh(true));
 		}
+	}
+
+	private void later(Runnable change) {
+		space.getDisplay().asyncExec(() -> {
+			if (!tree.getControl().isDisposed()) {
+				change.run();
+			}
+		});
 	}
 
 	@Override
 	public void dispose() {
 		ResourcesPlugin.getWorkspace().removeResourceChangeListener(onFound);
+		OpenShops.removeListener(onOpened);
 		super.dispose();
 	}
 

@@ -18,6 +18,7 @@ import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.handlers.IHandlerService;
 
 import padwright.workbench.Messages;
+import padwright.workbench.session.OpenShops;
 
 /** Shows what is to be seen of open shops, or, where none is open, what to begin with. */
 final class ShopsOrStart extends Composite {

@@ -18,7 +18,7 @@ import padwright.views.layout.LayoutItem;
 import padwright.workbench.Messages;
 import padwright.workbench.bench.Bench;
 import padwright.workbench.bench.OnBench;
-import padwright.workbench.commands.RenameHandler;
+import padwright.workbench.session.Renaming;
 
 /** The layout of the system in the active editor, or of the plan there, to be drawn in. */
 public final class LayoutView extends SystemView<LayoutControl> {
@@ -89,7 +89,7 @@ public final class LayoutView extends SystemView<LayoutControl> {
 		boolean isWanted = isOwn || MessageDialog.openConfirm(getSite().getShell(), Messages.get("layout.rename.title"),
 				Messages.get("layout.rename.inherited", item.label(),
 						URI.decode(item.thing().eResource().getURI().lastSegment())));
-		if (isWanted && bench().systemText().isPresent() && RenameHandler.rename(item.thing(), name)) {
+		if (isWanted && bench().systemText().isPresent() && Renaming.rename(item.thing(), name)) {
 			control().editing().await(item, name);
 		}
 	}

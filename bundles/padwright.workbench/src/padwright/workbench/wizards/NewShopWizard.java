@@ -8,7 +8,7 @@ import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.Status;
 
 import padwright.workbench.Messages;
-import padwright.workbench.shops.OpenShops;
+import padwright.workbench.session.OpenShops;
 
 /** Makes a shop folder and opens it. */
 public final class NewShopWizard extends NewWizard {

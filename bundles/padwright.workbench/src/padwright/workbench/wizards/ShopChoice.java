@@ -14,7 +14,8 @@ import org.eclipse.ui.IFileEditorInput;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
 
-import padwright.workbench.shops.OpenShops;
+import padwright.workbench.session.OpenShops;
+
 
 /** The open shops, and the one that is being worked in. */
 final class ShopChoice {

@@ -72,7 +72,7 @@ class PlanLeakTest {
 		demo.felt(demo.row(demo.key("G")), ". . 1");
 		PadsAsFelt felt = PadsAsFelt.of(demo.service());
 		assertEquals(List.of(), felt.pads());
-		assertEquals(List.of("E", "F", "G"), felt.leftOut().stream().map(LeftOut::key).toList());
+		assertEquals(List.of("E", "F", "G"), felt.leftOut().stream().map(UnknownLeak::key).toList());
 		assertEquals("3 readings for 4 hours", felt.leftOut().get(2).why().words());
 	}
 

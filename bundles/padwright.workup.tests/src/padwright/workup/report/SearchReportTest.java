@@ -11,12 +11,14 @@ import org.junit.jupiter.api.Test;
 import padwright.model.plan.Plan;
 import padwright.model.plan.PlanFactory;
 import padwright.model.plan.Player;
+import padwright.workup.job.PlanLines.Line;
 import padwright.workup.words.Spoken;
 
 class SearchReportTest {
 
 	private static final List<SearchReport.Searched> PLANS = List.of(
-			new SearchReport.Searched(plan("First", "A-1", "P-7"), List.of("Key F has no row", "Key E: shim it")),
+			new SearchReport.Searched(plan("First", "A-1", "P-7"), List.of(new Line("Key F has no row", ""), new Line("Key E: shim it", ""),
+					new Line("Polster G: geklemmt", "clamped G"))),
 			new SearchReport.Searched(plan("Second", "B-2", null), List.of()));
 
 	private static Plan plan(String name, String serial, String playerName) {
@@ -43,6 +45,15 @@ class SearchReportTest {
 		assertEquals(List.of(List.of("First", "Key E: shim it")), found("SHIM"));
 		assertEquals(List.of(List.of("First", "Key E: shim it")), found("a-1 shim"));
 		assertEquals(List.of(), found("b-2 shim"));
+	}
+
+	/** As somebody wrote it, and by the words of the reader, who sees those. */
+	@Test
+	void whatIsWrittenIsFoundByTheWordsOfTheReaderToo() {
+		assertEquals(List.of(List.of("First", "clamped G")), found("clamped"));
+		for (String sought : List.of("geklemmt", "clamped", "a-1 Polster G")) {
+			assertEquals(List.of(List.of("First", "Polster G: geklemmt")), Spoken.in(Locale.GERMAN, () -> found(sought)), sought);
+		}
 	}
 
 	@Test

@@ -38,7 +38,7 @@ public record PadChoice(ServicePlan plan, List<KeyChoice> keys, List<SetChoice> 
 
 	private static PadChoice of(ServicePlan plan, Stock stock) {
 		List<KeyChoice> keys = plan.jobs().stream().filter(job -> job.key().isPresent() && !Withdrawal.keepsPad(job))
-				.map(job -> Candidates.of(stock, job)).toList();
+				.map(job -> CandidatePads.of(stock, job)).toList();
 		List<SetChoice> set = stock.getPads().stream().map(pad -> forAll(pad, keys)).sorted(BEST).toList();
 		return new PadChoice(plan, keys, set, MixedSet.of(keys, set));
 	}

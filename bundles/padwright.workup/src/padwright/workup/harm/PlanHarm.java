@@ -13,7 +13,7 @@ import padwright.engine.acoustics.LeakHarm;
 import padwright.engine.acoustics.TargetNote;
 import padwright.workup.leak.PadAsFelt;
 import padwright.workup.leak.PadsAsFelt;
-import padwright.workup.leak.LeftOut;
+import padwright.workup.leak.UnknownLeak;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.sound.ScaleSound;
 import padwright.workup.sound.SystemSound;
@@ -26,7 +26,7 @@ import padwright.workup.words.Phrase;
  * @param pads those that were felt, the most harmful first
  * @param leftOut keys that cannot be told
  */
-public record PlanHarm(ServicePlan plan, List<String> notes, List<PadHarm> pads, List<LeftOut> leftOut) {
+public record PlanHarm(ServicePlan plan, List<String> notes, List<PadHarm> pads, List<UnknownLeak> leftOut) {
 
 	/** Possible gaps looked at for each pad: enough for a mean and for the range of nine in ten. */
 	private static final int GAPS = 20;
@@ -43,12 +43,12 @@ public record PlanHarm(ServicePlan plan, List<String> notes, List<PadHarm> pads,
 	public static PlanHarm of(ServicePlan plan, SystemSound sound) {
 		List<TargetNote> scale = ScaleSound.of(sound).scale().stream().map(note -> note.tone().note()).toList();
 		PadsAsFelt felt = PadsAsFelt.of(plan);
-		List<LeftOut> leftOut = new ArrayList<>(felt.leftOut());
+		List<UnknownLeak> leftOut = new ArrayList<>(felt.leftOut());
 		Map<String, PadAsFelt> byHole = new LinkedHashMap<>();
 		felt.pads().forEach(pad -> {
 			Optional<String> hole = sound.holeUnder(pad.job().name());
 			hole.ifPresentOrElse(under -> byHole.put(under, pad),
-					() -> leftOut.add(new LeftOut(pad.job().name(), Phrase.of("harm.noHole"))));
+					() -> leftOut.add(new UnknownLeak(pad.job().name(), Phrase.of("harm.noHole"))));
 		});
 		Map<String, List<Cover.Leaking>> leaks = new LinkedHashMap<>();
 		byHole.forEach((hole, pad) -> leaks.put(hole,

@@ -16,6 +16,7 @@ import padwright.model.plan.StageReached;
 import padwright.model.plan.Waiting;
 import padwright.model.stock.Process;
 import padwright.model.stock.ProcessStage;
+import padwright.workup.parts.Labels;
 
 /** The diary of a plan, as it is now. */
 public final class JobRecord {
@@ -74,6 +75,13 @@ public final class JobRecord {
 	/** Names of the stages that are done. */
 	public Set<String> reached() {
 		return all(StageReached.class).stream().map(StageReached::getName).collect(Collectors.toSet());
+	}
+
+	/** What the plan's process calls a stage, else its name. */
+	public static String label(Plan plan, StageReached stage) {
+		return of(plan).process().stream().flatMap(process -> process.getStages().stream())
+				.filter(each -> each.getName() != null && each.getName().equals(stage.getName())).findFirst().map(Labels::of)
+				.orElse(stage.getName() == null ? "" : stage.getName());
 	}
 
 	/** The first stage of the process that is not done. */

@@ -18,7 +18,7 @@ import padwright.workup.words.Phrase;
  * @param pads in the order of the plan
  * @param leftOut keys with a row that cannot be told
  */
-public record PadsAsFelt(List<PadAsFelt> pads, List<LeftOut> leftOut) {
+public record PadsAsFelt(List<PadAsFelt> pads, List<UnknownLeak> leftOut) {
 
 	public PadsAsFelt {
 		pads = List.copyOf(pads);
@@ -42,16 +42,16 @@ public record PadsAsFelt(List<PadAsFelt> pads, List<LeftOut> leftOut) {
 	private static final class Gathering {
 
 		private final List<PadAsFelt> pads = new ArrayList<>();
-		private final List<LeftOut> leftOut = new ArrayList<>();
+		private final List<UnknownLeak> leftOut = new ArrayList<>();
 
 		private void add(KeyJob job) {
 			Optional<KeyRim> rim = job.key().flatMap(KeyRim::of);
 			if (rim.isEmpty()) {
-				leftOut.add(new LeftOut(job.name(), Phrase.of("leak.noHole")));
+				leftOut.add(new UnknownLeak(job.name(), Phrase.of("leak.noHole")));
 			} else if (job.lastRound().isEmpty()) {
-				leftOut.add(new LeftOut(job.name(), Phrase.of("leak.notFelt")));
+				leftOut.add(new UnknownLeak(job.name(), Phrase.of("leak.notFelt")));
 			} else {
-				PadEvidence.of(job, why -> leftOut.add(new LeftOut(job.name(), why)))
+				PadEvidence.of(job, why -> leftOut.add(new UnknownLeak(job.name(), why)))
 						.ifPresent(evidence -> pads.add(new PadAsFelt(job, rim.get(), evidence)));
 			}
 		}

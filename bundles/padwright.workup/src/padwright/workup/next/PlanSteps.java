@@ -6,12 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 import org.eclipse.emf.ecore.EObject;
 
 import padwright.model.Resolved;
+import padwright.model.keysystem.Key;
 import padwright.model.plan.Agreement;
 import padwright.model.plan.Estimate;
 import padwright.model.plan.Player;
@@ -116,9 +118,13 @@ final class PlanSteps {
 				morningAfterLast(stage), record.due())));
 		addWork(job -> DoneAtKey.isPadPlanned(job) && !DoneAtKey.isPadIn(job) && job.service().getRounds().isEmpty(),
 				heldByParts(), Phrase.of("next.pad"));
-		addWork(DoneAtKey::isUnanswered, heldByAnswer(), Phrase.of("next.level"));
-		addWork(job -> DoneAtKey.isPadIn(job) && !DoneAtKey.isFeltAsDelivered(job) && !DoneAtKey.isUnanswered(job),
-				heldByAnswer(), Phrase.of("next.feel"));
+		Set<Key> resting = PadAtRest.of(plan).stream().map(PadAtRest::key).collect(Collectors.toSet());
+		addWork(job -> !resting.contains(job.service().getKey()) && DoneAtKey.isUnanswered(job), heldByAnswer(),
+				Phrase.of("next.level"));
+		Predicate<KeyJob> toFeel = job -> DoneAtKey.isPadIn(job) && !DoneAtKey.isFeltAsDelivered(job)
+				&& !DoneAtKey.isUnanswered(job) && !resting.contains(job.service().getKey());
+		addWork(toFeel.and(job -> job.allRounds().isEmpty()), heldByAnswer(), Phrase.of("next.feelFirst"));
+		addWork(toFeel.and(job -> !job.allRounds().isEmpty()), heldByAnswer(), Phrase.of("next.feel"));
 		List<Regulation> open = plan.plan().getRegulations().stream().filter(note -> note.getLeft() == null).toList();
 		String couplings = open.stream().flatMap(note -> Resolved.of(note.getDriver()).stream()
 				.flatMap(driver -> Resolved.of(note.getDriven()).stream()
@@ -190,7 +196,7 @@ final class PlanSteps {
 	private NextStep step(Kind kind, Optional<Kind> heldBy, EObject element, Phrase what, String keys,
 			Optional<LocalDate> from, Optional<LocalDate> due) {
 		return new NextStep(element, plan.plan().getName(), instrument(), player(),
-				record.last(StageReached.class).map(StageReached::getName).orElse(""), kind, heldBy, what, keys, from, due,
+				record.last(StageReached.class).map(stage -> JobRecord.label(plan.plan(), stage)).orElse(""), kind, heldBy, what, keys, from, due,
 				record.hand());
 	}
 

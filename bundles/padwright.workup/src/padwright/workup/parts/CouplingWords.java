@@ -24,7 +24,7 @@ public final class CouplingWords {
 		Optional.ofNullable(coupling.getRatio()).ifPresent(ratio -> words.add(Messages.of("coupling.ratio", Texts.decimal(ratio.toPlainString()))));
 		Optional.ofNullable(coupling.getPlay()).ifPresent(play -> words.add(Messages.of("coupling.play", Texts.decimal(play.toString()))));
 		Resolved.of(coupling.getCondition()).ifPresent(key -> words.add(
-				Messages.of(coupling.isUnpressed() ? "coupling.unless" : "coupling.when", key.getName())));
+				Messages.of(coupling.isUnpressed() ? "coupling.unless" : "coupling.when", Labels.of(key))));
 		return String.join(", ", words);
 	}
 

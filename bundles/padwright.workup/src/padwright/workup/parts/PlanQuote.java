@@ -12,6 +12,7 @@ import padwright.engine.quote.Quote;
 import padwright.engine.quote.QuoteLine;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.PlanSolution;
+import padwright.workup.words.Messages;
 
 /** The quote of a solved plan: all that it takes from the stock, noted or not, at the stock's prices. */
 public final class PlanQuote {
@@ -41,8 +42,7 @@ public final class PlanQuote {
 		List<String> keys = solution.keys().stream().filter(key -> !key.unsolved().isEmpty())
 				.map(key -> label(key.job())).distinct().toList();
 		return keys.isEmpty() ? List.of()
-				: List.of("film of " + String.join(", ", keys) + (keys.size() == 1 ? ", which is" : ", which are")
-						+ " not solved");
+				: List.of(Messages.of(keys.size() == 1 ? "quote.unsolved.one" : "quote.unsolved.more", String.join(", ", keys)));
 	}
 
 	private static String label(KeyJob job) {

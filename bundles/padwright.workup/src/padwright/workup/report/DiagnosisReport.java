@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-import padwright.engine.diagnosis.Contradiction;
 import padwright.engine.diagnosis.Diagnosis;
 import padwright.engine.diagnosis.NextNote;
 import padwright.engine.diagnosis.NoteFingering;
 import padwright.engine.diagnosis.SuspectSet;
+import padwright.engine.diagnosis.UnexplainedNote;
 import padwright.workup.diagnosis.PlanDiagnosis;
 import padwright.workup.parts.Labels;
 import padwright.workup.words.Messages;
@@ -64,7 +64,7 @@ public final class DiagnosisReport {
 	}
 
 	/** Pads that the same notes clear are told together. */
-	private String explain(Contradiction contradiction) {
+	private String explain(UnexplainedNote contradiction) {
 		if (found.heard()) {
 			return Messages.of("report.diagnosis.unexplained", contradiction.note());
 		}

@@ -8,9 +8,11 @@ import java.util.stream.Stream;
 
 import padwright.model.plan.Plan;
 import padwright.model.systems.EffectiveSystem;
+import padwright.workup.job.PlanLines.Line;
 import padwright.workup.parts.Labels;
 import padwright.workup.words.Days;
 import padwright.workup.words.Messages;
+import padwright.workup.words.Texts;
 
 /** The plans of a shop in which something is said: a serial, a player, an instrument, a day, a finding. */
 public final class SearchReport {
@@ -21,9 +23,9 @@ public final class SearchReport {
 	/**
 	 * A plan that is searched.
 	 *
-	 * @param lines what is to be put right in it and the lines of its diary, each in words
+	 * @param lines what is to be put right in it, and what it says of its instrument
 	 */
-	public record Searched(Plan plan, List<String> lines) {
+	public record Searched(Plan plan, List<Line> lines) {
 
 		public Searched {
 			lines = List.copyOf(lines);
@@ -38,17 +40,22 @@ public final class SearchReport {
 				Messages.of("report.date"), Messages.of("report.search.finding"));
 		for (Searched searched : plans) {
 			List<String> facts = facts(searched.plan());
-			List<String> found = searched.lines().stream()
-					.filter(line -> says(Stream.concat(facts.stream(), Stream.of(line)).toList(), words)).toList();
 			if (says(facts, words)) {
 				row(table, facts, "");
 			}
-			found.stream().filter(line -> says(List.of(line), words) || !says(facts, words))
-					.forEach(line -> row(table, facts, line));
+			searched.lines().stream().filter(line -> says(line.said(), words)
+					|| !says(facts, words) && says(Stream.concat(facts.stream(), line.said().stream()).toList(), words))
+					.forEach(line -> row(table, facts, shown(line)));
 		}
 		ReportTable made = table.table();
 		return new Report(Messages.of("report.search.title", sought.strip()),
 				List.of(Messages.of("report.search.lead", sought.strip(), made.rows().size(), plans.size())), List.of(made));
+	}
+
+	/** As it is written, to those who read the words of the language; else in theirs. */
+	private static String shown(Line line) {
+		return line.written().isEmpty() || !Texts.language().getLanguage().equals(Locale.ENGLISH.getLanguage()) ? line.words()
+				: line.written();
 	}
 
 	private static void row(ReportTable.Maker table, List<String> facts, String line) {

@@ -114,6 +114,7 @@ class QuickFixTest {
 			unit-suspect | A closes B cup 16 mm | A closes B cup 16 thou | Convert to 16 mm | A closes B cup 16 mm
 			duplicate-key | key E | key A \\"again\\" open | Change the inherited key A | change A open
 			syntax | based on Mini | extends Mini | Write based on | based on Mini
+			syntax | key B cup 16 mm | key B cup 16 mm french | Write perforated | key B cup 16 mm perforated
 			syntax | key B cup | key open cup | Write \"open\" | key "open" cup
 			link | key E | key E by R1 | Declare the touch R1 | touch R1;	key E by R1
 			link | key E | key E on foot | Declare the joint foot | joint foot;	key E on foot
@@ -140,6 +141,24 @@ class QuickFixTest {
 			""")
 	void inAStock(String code, String from, String wrong, String title, String mended) throws Exception {
 		assertEquals(STOCK.replace(from, mended), cured("bench.stock", STOCK.replace(from, wrong), code, title));
+	}
+
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			pad Hard { kind engineered | Write rigid | pad Hard { kind rigid
+			pad Hard { kind puffy | Declare the kind of pad puffy | kind puffy { };pad Hard { kind puffy
+			""")
+	void kindsOfAStockWithoutAny(String wrong, String title, String mended) throws Exception {
+		String bare = STOCK.replaceAll("\t+kind .*\n", "");
+		Path file = shop.file("bench.stock");
+		String before = bare.replace("pad Hard {", wrong);
+		editor.type(file, before);
+		Diagnostic finding = editor.client().diagnostics(Connection.uri(file), all -> count(all, "link") > 0).stream()
+				.filter(is("link")).findFirst().orElseThrow();
+		CodeAction fix = offered(file, finding).get(0);
+		assertEquals(title, fix.getTitle());
+		assertEquals(bare.replace("pad Hard {", mended.replace(";", "\n\t")),
+				Texts.apply(Texts.of(fix.getEdit(), Connection.uri(file)), before));
 	}
 
 	@Test

@@ -24,6 +24,7 @@ import com.google.inject.Inject;
 
 import padwright.language.ide.facts.Rows;
 import padwright.language.ide.fixes.Cures;
+import padwright.language.ide.fixes.DraftEstimate;
 import padwright.language.ide.fixes.Fix;
 import padwright.language.ide.fixes.MissingRows;
 import padwright.language.ide.fixes.Site;
@@ -93,7 +94,9 @@ public final class PlanActions implements ICodeActionService2 {
 		});
 		Optional<CodeAction> rows = Rows.plan(element).flatMap(MissingRows::of)
 				.map(fix -> action(fix, CodeActionKind.RefactorRewrite, uri, context.getDocument()));
-		return Stream.of(solve, rows).flatMap(Optional::stream).toList();
+		Optional<CodeAction> estimate = Rows.plan(element).flatMap(DraftEstimate::of)
+				.map(fix -> action(fix, CodeActionKind.RefactorRewrite, uri, context.getDocument()));
+		return Stream.of(solve, rows, estimate).flatMap(Optional::stream).toList();
 	}
 
 	private static CodeAction action(Fix fix, String kind, String uri, Document document) {

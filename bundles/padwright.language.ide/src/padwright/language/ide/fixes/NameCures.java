@@ -29,7 +29,7 @@ final class NameCures {
 
 	/** Takes the name that was probably meant. */
 	static List<Fix> nearest(Site site) {
-		return site.data().stream().filter(name -> !name.isEmpty()).limit(1)
+		return site.data().stream().limit(1).filter(name -> !name.isEmpty())
 				.map(name -> change(site, name)).toList();
 	}
 

@@ -1,10 +1,11 @@
 package padwright.language.ide.fixes;
 
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.xtext.nodemodel.INode;
 import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 
@@ -13,14 +14,22 @@ import padwright.language.ide.words.Messages;
 import padwright.language.messages.Wording;
 import padwright.model.keysystem.KeySystem;
 import padwright.model.keysystem.KeySystemPackage;
+import padwright.model.stock.Stock;
+import padwright.model.stock.StockPackage;
 import padwright.workup.words.FormerWords;
 
 /** Cures for words of earlier versions of the language, words that are no names, and names that nothing has. */
 final class WordCures {
 
-	/** What can be declared in a system by its mere name, and the word that does it. */
-	private static final List<String> DECLARED = List.of(KeySystemPackage.Literals.TOUCH.getName(),
-			KeySystemPackage.Literals.JOINT.getName());
+	/** What can be declared by its mere name, the word that does it, and what stands behind the name. */
+	private static final Map<String, Declaration> DECLARED = Map.of(
+			KeySystemPackage.Literals.TOUCH.getName(), new Declaration("touch", "", KeySystem.class),
+			KeySystemPackage.Literals.JOINT.getName(), new Declaration("joint", "", KeySystem.class),
+			StockPackage.Literals.PAD_KIND.getName(), new Declaration("kind", " { }", Stock.class));
+
+	/** @param block that it stands in */
+	private record Declaration(String word, String rest, Class<? extends EObject> block) {
+	}
 
 	private WordCures() {
 	}
@@ -48,20 +57,25 @@ final class WordCures {
 
 	/** Takes the name that was probably meant, or declares what is named. */
 	static List<Fix> named(Site site) {
-		return Stream.concat(NameCures.nearest(site).stream(), declared(site).stream()).toList();
+		List<Fix> nearest = NameCures.nearest(site);
+		return Stream.concat(nearest.isEmpty() ? written(site).stream() : nearest.stream(), declared(site).stream()).toList();
 	}
 
 	private static Optional<Fix> declared(Site site) {
-		KeySystem system = site.nearest(KeySystem.class);
-		if (system == null || site.data().size() < 2 || !DECLARED.contains(site.data().get(1))) {
+		return Optional.of(site.data()).filter(data -> data.size() > 1 && FormerWords.now(site.text()).isEmpty())
+				.map(data -> DECLARED.get(data.get(1))).flatMap(declaration -> declared(site, declaration));
+	}
+
+	private static Optional<Fix> declared(Site site, Declaration declaration) {
+		EObject block = site.nearest(declaration.block());
+		if (block == null) {
 			return Optional.empty();
 		}
-		String word = site.data().get(1).toLowerCase(Locale.ROOT);
 		INode row = NodeText.node(site.element());
-		while (row.getSemanticElement().eContainer() != system) {
+		while (row.getSemanticElement().eContainer() != block) {
 			row = row.getParent();
 		}
-		return Optional.of(Fix.of(Messages.of("fix.declare." + word, site.text()),
-				new TextEdit(row.getOffset(), 0, word + " " + site.text() + "\n\t")));
+		return Optional.of(Fix.of(Messages.of("fix.declare." + declaration.word(), site.text()), new TextEdit(row.getOffset(), 0,
+				declaration.word() + " " + site.text() + declaration.rest() + "\n\t")));
 	}
 }

@@ -8,10 +8,10 @@ import padwright.engine.length.Length;
  * @param reading the reading
  * @param by how far the profile lies outside it, more than zero
  */
-public record Contradiction(RimReading reading, Length by) {
+public record OutlyingReading(RimReading reading, Length by) {
 
 	/** @throws IllegalArgumentException if {@code by} is not more than zero */
-	public Contradiction {
+	public OutlyingReading {
 		if (by.signum() <= 0) {
 			throw new IllegalArgumentException("a contradiction by " + by + " is none");
 		}

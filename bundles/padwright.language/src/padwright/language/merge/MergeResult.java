@@ -7,5 +7,5 @@ package padwright.language.merge;
  * @param conflicts how many places are marked
  * @param byLine whether it was merged by lines, since a copy could not be read as a document
  */
-public record Merged(String text, int conflicts, boolean byLine) {
+public record MergeResult(String text, int conflicts, boolean byLine) {
 }

@@ -9,11 +9,11 @@ import padwright.model.Lengths;
 import padwright.model.plan.Fitting;
 import padwright.model.plan.PlanFactory;
 import padwright.model.stock.Assortment;
+import padwright.model.stock.Backing;
 import padwright.model.stock.Pad;
 import padwright.model.stock.Preference;
 import padwright.model.stock.Rule;
 import padwright.model.stock.RuleSeverity;
-import padwright.model.stock.Backing;
 import padwright.model.stock.Stock;
 import padwright.model.stocks.PadFigures;
 import padwright.model.systems.EffectiveKey;
@@ -24,7 +24,7 @@ import padwright.workup.service.KeyJob;
 import padwright.workup.solve.HeightWork;
 
 /** The pads of a stock, tried in the cup of one key. */
-final class Candidates {
+final class CandidatePads {
 
 	/** Heaviest reasons first, and of like weight those for it before those against. */
 	private static final Comparator<Reason> HEAVIEST =
@@ -37,13 +37,13 @@ final class Candidates {
 	private final Stock stock;
 	private final KeyJob job;
 
-	private Candidates(Stock stock, KeyJob job) {
+	private CandidatePads(Stock stock, KeyJob job) {
 		this.stock = stock;
 		this.job = job;
 	}
 
 	static KeyChoice of(Stock stock, KeyJob job) {
-		Candidates candidates = new Candidates(stock, job);
+		CandidatePads candidates = new CandidatePads(stock, job);
 		return new KeyChoice(job, stock.getPads().stream().map(candidates::candidate).sorted(BEST).toList());
 	}
 
@@ -78,7 +78,7 @@ final class Candidates {
 		return ShopRules.preferences(stock).stream()
 				.filter(each -> each.getText() != null && each.getWeight() != null)
 				.filter(each -> RuleEvaluation.holds(each.getCondition(), trial))
-				.map(Candidates::reason).sorted(HEAVIEST).toList();
+				.map(CandidatePads::reason).sorted(HEAVIEST).toList();
 	}
 
 	private static Reason reason(Preference preference) {

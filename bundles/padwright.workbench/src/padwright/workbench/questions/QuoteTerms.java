@@ -1,4 +1,4 @@
-package padwright.workbench.reports;
+package padwright.workbench.questions;
 
 import java.math.BigDecimal;
 

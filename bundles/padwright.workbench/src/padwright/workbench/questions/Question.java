@@ -1,4 +1,4 @@
-package padwright.workbench.reports;
+package padwright.workbench.questions;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +23,7 @@ import padwright.workbench.controls.Named;
  *
  * @param <A> the answer
  */
-abstract class Question<A> extends TitleAreaDialog {
+public abstract class Question<A> extends TitleAreaDialog {
 
 	private static final int GAP = 10;
 
@@ -32,29 +32,29 @@ abstract class Question<A> extends TitleAreaDialog {
 	private Optional<A> answer = Optional.empty();
 
 	/** @param key of its words: {@code key.title}, {@code key.about} */
-	Question(Shell shell, String key) {
+	protected Question(Shell shell, String key) {
 		super(shell);
 		this.key = key;
 	}
 
 	/** Keys of the words of the fields. */
-	abstract List<String> fields();
+	protected abstract List<String> fields();
 
 	/** What was typed last, field by field. */
-	abstract List<String> last();
+	protected abstract List<String> last();
 
 	/** Keeps what was typed. */
-	abstract void keep(List<String> typed);
+	protected abstract void keep(List<String> typed);
 
 	/**
 	 * The answer of what is typed.
 	 *
 	 * @throws IllegalArgumentException in the user's words
 	 */
-	abstract A answer(List<String> typed);
+	protected abstract A answer(List<String> typed);
 
 	/** Nothing where the user gave up. */
-	final Optional<A> ask() {
+	protected final Optional<A> ask() {
 		return open() == OK ? answer : Optional.empty();
 	}
 

@@ -13,7 +13,7 @@ import padwright.engine.length.Length;
  * thickness. So a list of pieces is in canonical order when its numbers rise, and turning a piece by an hour adds a
  * constant to its number.
  */
-final class Candidates {
+final class CandidatePieces {
 
 	static final int STATIONS = ClockHour.STATIONS;
 	private static final int HOURS = STATIONS / 2;
@@ -24,7 +24,7 @@ final class Candidates {
 	private final int[] lifts;
 
 	/** @param thicknesses in rising order, each once */
-	Candidates(List<Length> thicknesses, Stiffness stiffness) {
+	CandidatePieces(List<Length> thicknesses, Stiffness stiffness) {
 		this.thicknesses = List.copyOf(thicknesses);
 		this.perStart = LENGTHS * thicknesses.size();
 		this.lifts = new int[count() * STATIONS];

@@ -12,15 +12,15 @@ import java.util.TreeMap;
  * @param note the bad note
  * @param clearedBy for each pad it closes the good notes that clear it
  */
-public record Contradiction(String note, SortedMap<String, List<String>> clearedBy) {
+public record UnexplainedNote(String note, SortedMap<String, List<String>> clearedBy) {
 
-	public Contradiction {
+	public UnexplainedNote {
 		clearedBy = Collections.unmodifiableSortedMap(new TreeMap<>(clearedBy));
 	}
 
-	static Contradiction of(NoteFingering bad, TrialNotes notes) {
+	static UnexplainedNote of(NoteFingering bad, TrialNotes notes) {
 		SortedMap<String, List<String>> clearedBy = new TreeMap<>();
 		bad.closedPads().forEach(pad -> clearedBy.put(pad, notes.goodNotesClosing(pad)));
-		return new Contradiction(bad.note(), clearedBy);
+		return new UnexplainedNote(bad.note(), clearedBy);
 	}
 }

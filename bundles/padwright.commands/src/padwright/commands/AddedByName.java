@@ -8,11 +8,11 @@ import padwright.workup.extensions.Extensions;
 import padwright.workup.extensions.NamedExtension;
 
 /** What extensions add of one kind, for a command that is asked for one of them by its name. */
-record AddedNames<T extends NamedExtension>(String kind, Map<String, Added<T>> byName) {
+record AddedByName<T extends NamedExtension>(String kind, Map<String, Added<T>> byName) {
 
 	/** @param word what one of the kind is called, for messages */
-	static <T extends NamedExtension> AddedNames<T> of(String word, Class<T> kind) {
-		return new AddedNames<>(word, Extensions.installed().byName(kind));
+	static <T extends NamedExtension> AddedByName<T> of(String word, Class<T> kind) {
+		return new AddedByName<>(word, Extensions.installed().byName(kind));
 	}
 
 	/** @throws InputException if no extension adds one of this name */

@@ -1,9 +1,11 @@
-package padwright.workbench.shops;
+package padwright.workbench.session;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
 
 import org.eclipse.core.filesystem.URIUtil;
 import org.eclipse.core.resources.IContainer;
@@ -17,7 +19,6 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.QualifiedName;
 
 import padwright.language.shop.ShopFolder;
-import padwright.workbench.session.LanguageSession;
 
 /**
  * The shop folders that are open. Each is linked into one project of the workspace, so that nothing of the workbench's
@@ -29,7 +30,18 @@ public final class OpenShops {
 	/** Tells menus that a folder is a shop. */
 	private static final QualifiedName SHOP = new QualifiedName("padwright.workbench", "shop");
 
+	private static final List<Consumer<IFolder>> LISTENERS = new CopyOnWriteArrayList<>();
+
 	private OpenShops() {
+	}
+
+	/** Tells somebody of each shop that is opened from now on, on the thread that opened it. */
+	public static void addListener(Consumer<IFolder> opened) {
+		LISTENERS.add(opened);
+	}
+
+	public static void removeListener(Consumer<IFolder> opened) {
+		LISTENERS.remove(opened);
 	}
 
 	/** The project that holds the open shops; made if there is none. */
@@ -70,7 +82,7 @@ public final class OpenShops {
 		link.createLink(URIUtil.toURI(shop.toString()), IResource.NONE, monitor);
 		link.setPersistentProperty(SHOP, Boolean.TRUE.toString());
 		LanguageSession.get().opened(shop);
-		ShopView.unfold(link);
+		LISTENERS.forEach(listener -> listener.accept(link));
 		return link;
 	}
 

@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** Edits of a text as the lines that they change: a unified diff without lines of context. */
-public final class LineChanges {
+public final class UnifiedDiff {
 
-	private LineChanges() {
+	private UnifiedDiff() {
 	}
 
 	/**

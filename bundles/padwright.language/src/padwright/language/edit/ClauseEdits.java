@@ -15,14 +15,14 @@ import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 import padwright.model.plan.KeyService;
 
 /** Where the clauses of a row stand in a plan's text, and how one is put there without touching the others. */
-final class Clauses {
+final class ClauseEdits {
 
 	/** The words that begin what stands behind the readings of a row. */
 	private static final Set<String> BEHIND_ROUNDS = Set.of("delivered", "remark");
 	private static final Set<String> BEHIND_EMPTY = Set.of("stack", "felt", "delivered", "remark");
 	private static final Set<String> BEHIND_STACK = Set.of("felt", "delivered", "remark");
 
-	private Clauses() {
+	private ClauseEdits() {
 	}
 
 	/** Replaces a clause from its keyword to the end of its last node; the remarks inside it come behind it. */

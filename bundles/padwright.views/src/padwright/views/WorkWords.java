@@ -1,9 +1,7 @@
-package padwright.views.rows;
+package padwright.views;
 
 import padwright.engine.film.PartialShim;
 import padwright.engine.length.Length;
-import padwright.views.Figures;
-import padwright.views.Messages;
 import padwright.workup.words.PieceWords;
 
 /** What is laid into a cup or taken out of it, with its figures as they are shown. */

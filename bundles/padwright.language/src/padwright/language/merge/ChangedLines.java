@@ -9,12 +9,12 @@ import org.eclipse.compare.rangedifferencer.RangeDifferencer;
 import padwright.language.files.LineEnd;
 
 /** The lines in which two texts differ. */
-public final class LineChanges {
+public final class ChangedLines {
 
 	private static final String TAKEN_AWAY = "-";
 	private static final String ADDED = "+";
 
-	private LineChanges() {
+	private ChangedLines() {
 	}
 
 	/** The changed lines in their order, old ones behind a -, new ones behind a +; how lines end does not count. */

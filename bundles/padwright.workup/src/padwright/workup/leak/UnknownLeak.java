@@ -8,5 +8,5 @@ import padwright.workup.words.Phrase;
  * @param key name of the key
  * @param why in words, as in {@code not felt yet}
  */
-public record LeftOut(String key, Phrase why) {
+public record UnknownLeak(String key, Phrase why) {
 }

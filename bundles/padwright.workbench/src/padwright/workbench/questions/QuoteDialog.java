@@ -1,4 +1,4 @@
-package padwright.workbench.reports;
+package padwright.workbench.questions;
 
 import java.math.BigDecimal;
 import java.util.List;
@@ -25,23 +25,23 @@ public final class QuoteDialog extends Question<QuoteTerms> {
 	}
 
 	@Override
-	List<String> fields() {
+	protected List<String> fields() {
 		return List.of("quote.minutes", "quote.rate", "quote.tax");
 	}
 
 	@Override
-	List<String> last() {
+	protected List<String> last() {
 		return List.of("", Preferences.remembered("quote.rate"), Preferences.remembered("quote.tax"));
 	}
 
 	@Override
-	void keep(List<String> typed) {
+	protected void keep(List<String> typed) {
 		Preferences.remember("quote.rate", typed.get(1));
 		Preferences.remember("quote.tax", typed.get(2));
 	}
 
 	@Override
-	QuoteTerms answer(List<String> typed) {
+	protected QuoteTerms answer(List<String> typed) {
 		return terms(typed.get(0), typed.get(1), typed.get(2));
 	}
 
@@ -50,7 +50,7 @@ public final class QuoteDialog extends Question<QuoteTerms> {
 	 *
 	 * @throws IllegalArgumentException in the user's words
 	 */
-	static QuoteTerms terms(String minutes, String rate, String tax) {
+	public static QuoteTerms terms(String minutes, String rate, String tax) {
 		Labour labour = minutes.isEmpty() ? Labour.NONE : new Labour(number(minutes), number(rate));
 		return new QuoteTerms(labour, tax.isEmpty() ? BigDecimal.ZERO : number(tax));
 	}

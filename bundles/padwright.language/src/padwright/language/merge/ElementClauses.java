@@ -17,7 +17,7 @@ import org.eclipse.xtext.nodemodel.ILeafNode;
 import org.eclipse.xtext.nodemodel.INode;
 
 /** Finds the clauses of an element by the grammar: what one member of its rule has read is one clause. */
-final class Clauses {
+final class ElementClauses {
 
 	private static final String HEAD = "head";
 	private static final String BLOCK_BEGIN = "{";
@@ -31,7 +31,7 @@ final class Clauses {
 	record Clause(String key, int rank, int start, int end, ICompositeNode node) {
 	}
 
-	private Clauses() {
+	private ElementClauses() {
 	}
 
 	/** The clauses of an element, in order. */
