@@ -27,11 +27,11 @@ class TranslationTest {
 	private static final Path BUNDLES = Path.of("").toAbsolutePath().getParent();
 	private static final Pattern LITERAL = Pattern.compile("\"([A-Za-z][\\w.-]*)\"");
 	/** A key is written where the text is asked for, whole or up to a point behind which it goes on. */
-	private static final Pattern TEXT = Pattern.compile("\\bMessages\\.(?:of|get|find)\\(\\s*\"([^\"]+)\"");
+	private static final Pattern TEXT = Pattern.compile("\\b(?:Messages|Phrase)\\.(?:of|get|find)\\(\\s*\"([^\"]+)\"");
 	private static final Pattern ADVICE = Pattern.compile("\\bAdvice\\.of\\(\\s*\"([^\"]+)\"");
 	private static final Pattern ADVICE_BY_CODE = Pattern.compile("\\bAdvice\\.of\\(\\s*IssueCodes\\.([A-Z_]+)");
 	private static final Pattern CODE = Pattern.compile("String ([A-Z_]+) = \"([^\"]+)\"");
-	private static final Pattern IMPORTED = Pattern.compile("import (padwright[\\w.]*)\\.Messages;");
+	private static final Pattern IMPORTED = Pattern.compile("import (padwright[\\w.]*)\\.(?:Messages|Phrase);");
 	private static final Path FINDINGS = Path.of("padwright", "workup", "words");
 	private static final Path CODES = Path.of("padwright.workup", "src", "padwright", "workup", "checks",
 			"IssueCodes.java");
@@ -39,7 +39,7 @@ class TranslationTest {
 	/** A file of Java, by its path from the folder of all bundles. */
 	private record Source(Path file, String text) {
 
-		/** Where the texts lie that it asks for: beside the class {@code Messages} that it imports, or its own. */
+		/** Where the texts lie that it asks for: beside the class {@code Messages} or {@code Phrase} that it imports, or its own. */
 		Path words() {
 			Matcher imported = IMPORTED.matcher(text);
 			return imported.find() ? Path.of(imported.group(1).replace('.', '/')) : WordFile.inside(file).getParent();
@@ -118,6 +118,13 @@ class TranslationTest {
 				.flatMap(source -> source.found(LITERAL).stream()).collect(Collectors.toSet());
 		assertEquals(List.of(), file.words(BUNDLES, "").stringPropertyNames().stream()
 				.filter(key -> literals.stream().noneMatch(literal -> isPart(literal, key))).sorted().toList());
+	}
+
+	/** What a text says must not hang on the thread that makes it: results go from one to another. */
+	@Test
+	void nothingIsKeptForAThreadAlone() throws IOException {
+		assertEquals(List.of(), sources().stream().filter(source -> source.text().contains("ThreadLocal"))
+				.map(source -> source.file().toString()).toList());
 	}
 
 	private static boolean isPart(String literal, String key) {

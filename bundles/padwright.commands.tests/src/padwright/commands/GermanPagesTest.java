@@ -35,6 +35,9 @@ class GermanPagesTest {
 	/** A figure with a point; days have two. */
 	private static final Pattern POINT = Pattern.compile("(?<![\\d.])\\d+\\.\\d+(?![\\d.])");
 
+	/** Behind it stand lines of a text in the language of the shop's files. */
+	private static final String DIFFERENCE = "--- ";
+
 	private static Set<String> english;
 
 	@TempDir
@@ -99,9 +102,13 @@ class GermanPagesTest {
 	@ValueSource(strings = { "leak plans/first.plan --notes", "drift plans/whole-job.plan", "money plans/whole-job.plan",
 			"money plans", "next plans", "stock plans", "forecast plans", "diagnose plans/first.plan --bad D4",
 			"quote plans/first.plan --minutes 90 --rate 60 --tax 19", "search plans E-402", "sound systems/alto.keys --holes",
+			"solve plans/first.plan", "solve plans/whole-job.plan", "regulate plans/first.plan", "regulate plans/whole-job.plan",
+			"choose plans/whole-job.plan", "notes systems/boehm.keys#BoehmC", "notes systems/clarinet.keys",
+			"sound systems/alto.keys --fit", "learn plans", "history plans",
 			"compare plans/yearly/2023-yearly.plan plans/yearly/2024-yearly.plan" })
 	void aReportIsGermanThroughout(String command) {
-		assertGerman(run(command).out());
+		String said = run(command).out();
+		assertGerman(said.contains(DIFFERENCE) ? said.substring(0, said.indexOf(DIFFERENCE)) : said);
 	}
 
 	private static CommandRun run(String command) {

@@ -38,7 +38,7 @@ class RegulateCommandTest {
 		assertEquals("", run.err());
 		assertEquals("F > F♯|screw, pitch 0.25 mm|5 light at driven|+5|+0.508|183° in (6.1 hours of the clock)",
 				run.line("F > F♯"));
-		assertEquals("E > F♯|cork|1.5 light at driver|-1.5|take away 1 + 0.5 thou of film",
+		assertEquals("E > F♯|cork|1.5 light at driver|−1.5|take away 1 + 0.5 thou of film",
 				run.line("E > F♯"));
 		String sooner = run.line("F♯").split("\\|")[2];
 		assertTrue(sooner.matches("\\+(0\\.[3-9]|1)"), run.out());

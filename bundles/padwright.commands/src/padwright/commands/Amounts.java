@@ -9,21 +9,6 @@ final class Amounts {
 	private Amounts() {
 	}
 
-	/** In thou to two decimals, without the unit. */
-	static String thou(Length length) {
-		return Figures.thou(length);
-	}
-
-	/** The same with a plus before what is above zero. */
-	static String signedThou(Length length) {
-		return Figures.signedThou(length, 2);
-	}
-
-	/** To {@code decimals} places. */
-	static String signedThou(Length length, int decimals) {
-		return Figures.signedThou(length, decimals);
-	}
-
 	/** In millimetres to {@code decimals} places, without the unit. */
 	static String millimetres(Length length, int decimals) {
 		return Figures.millimetres(length, decimals);

@@ -29,10 +29,10 @@ final class ChoiceJson {
 
 	private static Map<String, Object> work(Recommendation work) {
 		Map<String, Object> json = new LinkedHashMap<>();
-		json.put("where", work.where());
-		json.put("found", work.found());
-		json.put("work", work.work());
-		json.put("reason", work.reason());
+		json.put("where", work.where().words());
+		json.put("found", work.found().words());
+		json.put("work", work.work().words());
+		json.put("reason", work.reason().words());
 		return json;
 	}
 

@@ -2,6 +2,7 @@ package padwright.commands;
 
 import padwright.workup.choose.PadChoice;
 import padwright.workup.inspection.RecommendedWork;
+import padwright.workup.report.ChoiceLines;
 import padwright.workup.service.ServicePlan;
 import picocli.CommandLine.Command;
 
@@ -21,7 +22,7 @@ final class ChooseCommand extends PlanReport {
 			throw new InputException("the stock has no pads to choose from");
 		}
 		print(ChoiceJson.of(choice, RecommendedWork.of(plan)),
-				out -> ChoiceText.print(out, choice, RecommendedWork.of(plan)));
+				out -> TextTable.print(out, ChoiceLines.of(choice, RecommendedWork.of(plan))));
 		return ExitStatus.CLEAN;
 	}
 }

@@ -66,7 +66,7 @@ final class ForecastJson {
 	private static Map<String, Object> leftOut(LeftOutPlan plan) {
 		Map<String, Object> json = new LinkedHashMap<>();
 		json.put("plan", plan.plan());
-		json.put("why", plan.why());
+		json.put("why", plan.why().words());
 		return json;
 	}
 }

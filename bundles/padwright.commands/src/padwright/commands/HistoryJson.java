@@ -75,7 +75,7 @@ final class HistoryJson {
 		json.put("pad", calibration.article());
 		json.put("label", calibration.label());
 		json.put("keys", calibration.keys());
-		json.putAll(SolutionDetails.calibration(calibration.rounds(), calibration.result()));
+		json.putAll(SolutionDetails.calibration(calibration.rounds(), calibration.stiffness()));
 		return json;
 	}
 }

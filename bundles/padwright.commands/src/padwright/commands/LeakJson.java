@@ -62,7 +62,7 @@ final class LeakJson {
 	private static Map<String, Object> leftOut(UnknownLeak key) {
 		Map<String, Object> json = new LinkedHashMap<>();
 		json.put("key", key.key());
-		json.put("why", key.why());
+		json.put("why", key.why().words());
 		return json;
 	}
 }

@@ -33,7 +33,7 @@ final class NextJson {
 		json.put("stage", step.stage());
 		json.put("kind", word(step.kind()));
 		step.heldBy().ifPresent(kind -> json.put("heldBy", word(kind)));
-		json.put("what", step.what());
+		json.put("what", step.what().words());
 		json.put("keys", step.keys());
 		step.from().ifPresent(day -> json.put("from", day.toString()));
 		step.due().ifPresent(day -> json.put("due", day.toString()));

@@ -5,6 +5,7 @@ import java.util.concurrent.Callable;
 
 import padwright.model.systems.EffectiveSystem;
 import padwright.workup.mechanism.SystemMechanism;
+import padwright.workup.report.NotesReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -37,7 +38,7 @@ final class NotesCommand implements Callable<Integer> {
 		if (json) {
 			Json.print(out, NotesJson.of(chosen.system().getName(), mechanism));
 		} else {
-			NotesTable.print(out, mechanism);
+			TextTable.print(out, NotesReport.of(chosen.system().getName(), mechanism));
 		}
 		return chosen.errors().isEmpty() ? ExitStatus.CLEAN : ExitStatus.FINDINGS;
 	}

@@ -3,6 +3,7 @@ package padwright.commands;
 import padwright.engine.coupling.CircularCouplingException;
 import padwright.workup.regulate.PlanCouplings;
 import padwright.workup.regulate.RegulationWork;
+import padwright.workup.report.RegulationReport;
 import padwright.workup.service.ServicePlan;
 import picocli.CommandLine.Command;
 
@@ -22,7 +23,7 @@ final class RegulateCommand extends PlanReport {
 			return CircleReport.print(this, plan, circle);
 		}
 		RegulationWork work = RegulationWork.of(SolvedPlan.solve(plan, err()));
-		print(RegulationJson.of(work), out -> RegulationTable.print(out, work));
+		print(RegulationJson.of(work), out -> TextTable.print(out, RegulationReport.of(work)));
 		return ExitStatus.CLEAN;
 	}
 }

@@ -3,10 +3,8 @@ package padwright.commands;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-import padwright.engine.calibration.CalibrationResult;
-import padwright.engine.calibration.CalibrationResult.Calibrated;
 import padwright.engine.calibration.CalibrationResult.ReadingError;
-import padwright.engine.calibration.CalibrationResult.Undecided;
+import padwright.workup.calibration.ToldStiffness;
 
 /** What explains a solved key, for programs: lengths in thou, hours as on the clock. */
 final class SolutionDetails {
@@ -14,17 +12,15 @@ final class SolutionDetails {
 	private SolutionDetails() {
 	}
 
-	static Map<String, Object> calibration(int rounds, CalibrationResult result) {
+	static Map<String, Object> calibration(int rounds, ToldStiffness stiffness) {
 		Map<String, Object> json = new LinkedHashMap<>();
 		json.put("rounds", rounds);
-		if (result instanceof Calibrated told) {
+		stiffness.told().ifPresentOrElse(told -> {
 			json.put("stiffness", told.best().lambda());
 			json.put("atLeast", told.atLeast().lambda());
 			json.put("atMost", told.atMost().lambda());
 			told.error().ifPresent(error -> json.put("readingError", error(error)));
-		} else if (result instanceof Undecided undecided) {
-			json.put("undecided", undecided.why());
-		}
+		}, () -> json.put("undecided", stiffness.why().words()));
 		return json;
 	}
 

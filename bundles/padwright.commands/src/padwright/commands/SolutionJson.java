@@ -22,6 +22,7 @@ import padwright.workup.solve.HeightAnswer;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.LevelAnswer;
 import padwright.workup.solve.PlanSolution;
+import padwright.workup.words.Phrase;
 
 /** A solved plan for programs: lengths in thou, hours as on the clock. */
 final class SolutionJson {
@@ -44,9 +45,9 @@ final class SolutionJson {
 		key.height().ifPresent(answer -> json.put("height", height(answer)));
 		KeyCalibration.of(key.job())
 				.ifPresent(calibration -> json.put("calibration",
-						SolutionDetails.calibration(calibration.rounds(), calibration.result())));
+						SolutionDetails.calibration(calibration.rounds(), calibration.stiffness())));
 		if (!key.unsolved().isEmpty()) {
-			json.put("unsolved", key.unsolved());
+			json.put("unsolved", key.unsolved().stream().map(Phrase::words).toList());
 		}
 		return json;
 	}

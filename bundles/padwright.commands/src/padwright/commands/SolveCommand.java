@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 
 import padwright.language.edit.PlanFile;
 import padwright.language.shop.ShopFinding;
+import padwright.workup.report.SolutionReport;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.PlanSolution;
@@ -50,7 +51,7 @@ final class SolveCommand implements Callable<Integer> {
 		if (json) {
 			Json.print(spec.commandLine().getOut(), SolutionJson.of(solution));
 		} else {
-			SolutionTable.print(spec.commandLine().getOut(), solution);
+			TextTable.print(spec.commandLine().getOut(), SolutionReport.of(solution));
 		}
 		if (write) {
 			write(shop, solution);

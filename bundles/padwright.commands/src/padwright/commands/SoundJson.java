@@ -86,7 +86,7 @@ final class SoundJson {
 	private static Map<String, Object> leftOut(LeftOutNote note) {
 		Map<String, Object> json = new LinkedHashMap<>();
 		json.put("name", note.name());
-		json.put("why", note.why());
+		json.put("why", note.why().words());
 		return json;
 	}
 }

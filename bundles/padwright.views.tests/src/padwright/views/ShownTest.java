@@ -27,7 +27,6 @@ import padwright.views.rows.RowEdit;
 import padwright.views.scenes.Targets;
 import padwright.workup.words.GapWords;
 import padwright.workup.words.LengthWords;
-import padwright.workup.words.Texts;
 
 /** Units and clocks as the user wants them. One inch is exactly 25.4 mm (NIST SP 811, B.8). */
 class ShownTest {
@@ -74,8 +73,15 @@ class ShownTest {
 
 	@Test
 	void decimalsAreWrittenAsTheLanguageWritesThemAndReadEitherWay() {
-		assertEquals("0,5", Texts.in(Locale.GERMAN, () -> Figures.shown(Length.thou("0.5"))));
-		assertEquals("0.5", Texts.in(Locale.ENGLISH, () -> Figures.shown(Length.thou("0.5"))));
+		Locale before = Locale.getDefault(Locale.Category.DISPLAY);
+		try {
+			Locale.setDefault(Locale.Category.DISPLAY, Locale.GERMAN);
+			assertEquals("0,5", Figures.shown(Length.thou("0.5")));
+			Locale.setDefault(Locale.Category.DISPLAY, Locale.ENGLISH);
+			assertEquals("0.5", Figures.shown(Length.thou("0.5")));
+		} finally {
+			Locale.setDefault(Locale.Category.DISPLAY, before);
+		}
 		assertEquals(Figures.read("0.5"), Figures.read("0,5"));
 	}
 

@@ -14,17 +14,21 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.texteditor.ITextEditorActionConstants;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInfo;
 import org.junit.jupiter.api.io.TempDir;
 
 import padwright.views.canvas.BenchControl;
 import padwright.workbench.bench.Bench;
 import padwright.workbench.editor.PlanEditor;
+import padwright.workbench.indicator.PseudoTerminal;
 import padwright.workbench.prefs.Preferences;
 
 /** One key after the other on the whole screen, by the numeric keypad alone. */
 class BenchModeTest {
 
+	private static final String INDICATOR = "indicator";
 	private static final String PLAN = "plans/first.plan";
 	private static final String FS = "key Fs empty 15 15 15 15 14.5 15 15.5 15";
 	private static final String F = "key F empty 15 15 15 15 15 15 15 15";
@@ -37,7 +41,10 @@ class BenchModeTest {
 	private BenchControl control;
 
 	@BeforeEach
-	void openPlan() throws Exception {
+	void openPlan(TestInfo test) throws Exception {
+		if (test.getTags().contains(INDICATOR)) {
+			InstanceScope.INSTANCE.getNode(Preferences.NODE).put("benchMode.indicator.port", port().toString());
+		}
 		driver = Driver.withExampleShop(folder);
 		editor = driver.open(PLAN);
 		Driver.replace(editor, FS + " felt . . 0.5 . . 0.5 1 0.5", FS);
@@ -138,6 +145,33 @@ class BenchModeTest {
 			bench().choose(key);
 			return null;
 		});
+	}
+
+	@Test
+	@Tag(INDICATOR)
+	void anIndicatorAtASerialPortIsReadAndUnpluggingItLosesNothing() throws Exception {
+		Driver.waitFor("what is said of the port", () -> shows("no indicator at " + port()));
+		try (PseudoTerminal indicator = new PseudoTerminal(port())) {
+			Driver.waitFor("the indicator", () -> !shows("no indicator") && shows("indicator at " + port()));
+			indicator.send("0.2\r\n0.0001\r\n0.5\r\n");
+			Driver.waitFor("three readings", () -> text().contains(FS + " felt . . 0.5\n"));
+		}
+		Driver.waitFor("the end of the port", () -> shows("no indicator at " + port()));
+		press(".");
+		Driver.waitFor("a reading by hand", () -> text().contains(FS + " felt . . 0.5 .\n"));
+		try (PseudoTerminal indicator = new PseudoTerminal(port())) {
+			Driver.waitFor("the indicator again", () -> !shows("no indicator") && shows("indicator at"));
+			indicator.send("+0.0127 mm\n");
+			Driver.waitFor("five readings", () -> text().contains(FS + " felt . . 0.5 . 0.5\n"));
+		}
+	}
+
+	private Path port() {
+		return folder.resolve("port");
+	}
+
+	private boolean shows(String words) {
+		return control.indicator().contains(words);
 	}
 
 	private void picturesForPeopleToLookAt() throws Exception {

@@ -39,9 +39,9 @@ public enum FilmHatch {
 		throw new AssertionError("the last shading takes every thickness");
 	}
 
-	/** The thickest film that is shaded so, in thou; of {@link #THICKER} what all such film is thicker than. */
-	public String thou() {
-		return this == THICKER ? THREE.upToThou : upToThou;
+	/** The thickest film that is shaded so; of {@link #THICKER} what all such film is thicker than. */
+	public Length upTo() {
+		return Length.thou(this == THICKER ? THREE.upToThou : upToThou);
 	}
 
 	/** The fill, with lines this many times as wide and as far apart as on a small clock. */

@@ -2,12 +2,12 @@ package padwright.engine.calibration;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
 import padwright.engine.calibration.CalibrationResult.Calibrated;
 import padwright.engine.calibration.CalibrationResult.ReadingError;
+import padwright.engine.calibration.CalibrationResult.Reason;
 import padwright.engine.calibration.CalibrationResult.Undecided;
 import padwright.engine.length.Length;
 import padwright.engine.levelling.Stiffness;
@@ -54,8 +54,7 @@ public final class Calibration {
 
 	private CalibrationResult result() {
 		if (mostTellingLift() < LEAST_TELLING_LIFT) {
-			return new Undecided("the pieces lift the face alike at the hours read, whatever the stiffness:"
-					+ " place a short piece and read in its middle and beside it");
+			return new Undecided(Reason.ALIKE, StiffnessScale.at(0), StiffnessScale.at(1));
 		}
 		double rounding = ROUNDING * rounds.stream().mapToInt(round -> round.bounds().size()).sum();
 		StiffnessScale.Range agreeing = StiffnessScale.search(stiffness -> -violation(stiffness), rounding);
@@ -93,8 +92,7 @@ public final class Calibration {
 		CensoredNormal errors = errors(best);
 		double greatestLift = Arrays.stream(modelled(best)).max().getAsDouble();
 		if (Math.abs(errors.mean()) + errors.deviation() > greatestLift / 2) {
-			return new Undecided("the readings before and after differ too much from what the pieces can do at any"
-					+ " stiffness: read again");
+			return new Undecided(Reason.TOO_FAR_OFF, StiffnessScale.at(0), StiffnessScale.at(1));
 		}
 		return judged(range, range.best(),
 				Optional.of(new ReadingError(rounded(errors.mean()), rounded(errors.deviation()))));
@@ -108,10 +106,7 @@ public final class Calibration {
 		Stiffness low = StiffnessScale.at(range.low());
 		Stiffness high = StiffnessScale.at(range.high());
 		if (range.width() > WIDEST_RANGE) {
-			return new Undecided(String.format(Locale.ROOT,
-					"any stiffness from %.2g to %.2g goes with the readings:"
-							+ " use a thicker piece, finer feelers or more hours",
-					low.lambda(), high.lambda()));
+			return new Undecided(Reason.TOO_WIDE, low, high);
 		}
 		return new Calibrated(StiffnessScale.at(best), low, high, error);
 	}

@@ -25,9 +25,21 @@ public sealed interface CalibrationResult {
 	/**
 	 * The readings cannot tell.
 	 *
-	 * @param why what is missing or wrong, for the technician
+	 * @param why what is missing or wrong
+	 * @param atLeast the lower end of the range that goes with the readings
+	 * @param atMost the upper end
 	 */
-	record Undecided(String why) implements CalibrationResult {
+	record Undecided(Reason why, Stiffness atLeast, Stiffness atMost) implements CalibrationResult {
+	}
+
+	/** Why readings cannot tell a stiffness. */
+	enum Reason {
+		/** The pieces lift the face alike at the hours read, whatever the stiffness. */
+		ALIKE,
+		/** The readings before and after differ too much from what the pieces can do at any stiffness. */
+		TOO_FAR_OFF,
+		/** A wide range of stiffness goes with the readings. */
+		TOO_WIDE
 	}
 
 	/**

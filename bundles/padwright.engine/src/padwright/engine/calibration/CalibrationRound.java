@@ -22,9 +22,13 @@ public record CalibrationRound(List<RimReading> before, List<PartialShim> pieces
 		if (pieces.isEmpty()) {
 			throw new IllegalArgumentException("a round without a piece tells nothing about stiffness");
 		}
-		List<RimReading> first = before;
-		if (after.stream().noneMatch(second -> first.stream().anyMatch(read -> read.hour().equals(second.hour())))) {
+		if (!haveAnHour(before, after)) {
 			throw new IllegalArgumentException("no hour was read both before and after the pieces were placed");
 		}
+	}
+
+	/** Whether any hour was read both times. */
+	public static boolean haveAnHour(List<RimReading> before, List<RimReading> after) {
+		return after.stream().anyMatch(second -> before.stream().anyMatch(read -> read.hour().equals(second.hour())));
 	}
 }

@@ -18,9 +18,9 @@ import padwright.model.Lengths;
 /** Figures of indicators: a point or a comma before the decimals, a unit behind or in the head of the column. */
 final class MeasuredLength {
 
-	private static final Pattern FIGURE = Pattern
+	static final Pattern FIGURE = Pattern
 			.compile("([+-]?(?:[0-9]+(?:[.,][0-9]+)?|[.,][0-9]+))\\s*([\\p{L}\u00B5\"]*)");
-	private static final int LONGEST = 40;
+	static final int LONGEST = 40;
 
 	/** A unit of ours, and how many of it one is. */
 	record Unit(LengthUnit unit, int times) {

@@ -53,7 +53,7 @@ class UnsolvedRowsTest {
 	private static void assertUnsolved(KeySolution key, String reason) {
 		assertTrue(key.height().isEmpty() && key.level().isEmpty());
 		assertEquals(1, key.unsolved().size(), key.unsolved()::toString);
-		assertTrue(key.unsolved().get(0).contains(reason), key.unsolved()::toString);
+		assertTrue(key.unsolved().get(0).words().contains(reason), key.unsolved()::toString);
 	}
 
 	@ParameterizedTest
@@ -79,7 +79,7 @@ class UnsolvedRowsTest {
 	void aKeyThatIsServedTwice() {
 		List<KeySolution> keys = solve("key A empty 15 15 felt . 1\nkey A empty 14 14 felt . 1\n" + SOUND, "\tread at 12 6\n");
 		assertEquals(List.of(true, false, true), keys.stream().map(key -> key.unsolved().isEmpty()).toList());
-		assertTrue(keys.get(1).unsolved().get(0).contains("A"), keys.get(1).unsolved()::toString);
+		assertTrue(keys.get(1).unsolved().get(0).words().contains("A"), keys.get(1).unsolved()::toString);
 	}
 
 	@Test

@@ -8,7 +8,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 import padwright.engine.length.Length;
-import padwright.paper.page.Thou;
 
 class CardHeightTest {
 
@@ -18,7 +17,7 @@ class CardHeightTest {
 				List.of(Length.thou("7.5"), Length.thou("5"), Length.thou("2")), "");
 		assertEquals(Length.thou("14.5"), height.sum());
 		assertEquals(Optional.of(Length.thou("-0.1")), height.error());
-		assertEquals("7.5 + 5 + 2 = 14.5", Thou.sum(height.shims(), height.sum()));
+		assertEquals("7.5 + 5 + 2 = 14.5", height.words());
 	}
 
 	@Test
@@ -26,14 +25,7 @@ class CardHeightTest {
 		CardHeight height = new CardHeight(Optional.empty(), List.of(), "");
 		assertEquals(Length.ZERO, height.sum());
 		assertEquals(Optional.empty(), height.error());
-		assertEquals("none", Thou.sum(height.shims(), height.sum()));
-		assertEquals("7.5", Thou.sum(List.of(Length.thou("7.5")), Length.thou("7.5")));
-	}
-
-	@Test
-	void differencesShowTheirSign() {
-		assertEquals("+0.25", Thou.signed(Length.thou("0.25")));
-		assertEquals("\u22121", Thou.signed(Length.thou("-1")));
-		assertEquals("0", Thou.signed(Length.ZERO));
+		assertEquals("none", height.words());
+		assertEquals("7.5", new CardHeight(Optional.empty(), List.of(Length.thou("7.5")), "").words());
 	}
 }

@@ -2,8 +2,11 @@ package padwright.paper.card;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 import padwright.engine.length.Length;
+import padwright.paper.words.Messages;
+import padwright.workup.words.LengthWords;
 
 /**
  * The full shims of a key.
@@ -26,5 +29,14 @@ public record CardHeight(Optional<Length> target, List<Length> shims, String tol
 	/** Sum less target, if there is one; exact. */
 	public Optional<Length> error() {
 		return target.map(sum()::minus);
+	}
+
+	/** As in {@code 7.5 + 5 + 2 = 14.5}; a lone shim needs no sum. */
+	public String words() {
+		if (shims.isEmpty()) {
+			return Messages.of("none");
+		}
+		String terms = shims.stream().map(LengthWords::figure).collect(Collectors.joining(" + "));
+		return shims.size() == 1 ? terms : terms + " = " + LengthWords.figure(sum());
 	}
 }

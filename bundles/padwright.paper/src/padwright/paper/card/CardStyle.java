@@ -1,5 +1,6 @@
 package padwright.paper.card;
 
+import padwright.engine.length.Length;
 import padwright.paper.page.Typesetter;
 
 /**
@@ -13,7 +14,7 @@ import padwright.paper.page.Typesetter;
 record CardStyle(Typesetter typesetter, double cellWidth, double scale, String twelveLooksAt) {
 
 	/** The gap that fills the band of a clock: the same on all cards, so that any two clocks can be compared. */
-	static final int FULL_GAP_THOU = 2;
+	static final Length FULL_GAP = Length.thou("2");
 
 	double clock() {
 		return 34 * scale;

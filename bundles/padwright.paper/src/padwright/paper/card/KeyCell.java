@@ -22,11 +22,11 @@ import padwright.drawing.scene.Text;
 import padwright.engine.clock.ClockHour;
 import padwright.engine.film.PartialShim;
 import padwright.paper.page.Column;
-import padwright.paper.page.Thou;
 import padwright.paper.page.TickBoxes;
 import padwright.paper.page.Typesetter;
 import padwright.paper.words.ClockMeanings;
 import padwright.paper.words.Messages;
+import padwright.workup.words.LengthWords;
 import padwright.workup.words.PieceWords;
 
 /** Lays out the cell of one key: what to do on the left, the clock on the right, boxes to tick below. */
@@ -108,7 +108,7 @@ final class KeyCell {
 	private RimClock clock() {
 		return new RimClock(new DialWords(Messages.of("card.twelve", style.twelveLooksAt()), Messages.of("card.side"),
 				new ClockMeanings()), new ClockHour(0), key.readings(), key.gap(), key.earlierPieces(),
-				key.pieces(), CardStyle.FULL_GAP_THOU);
+				key.pieces(), CardStyle.FULL_GAP.inThou());
 	}
 
 	private void heading() {
@@ -158,9 +158,9 @@ final class KeyCell {
 			return;
 		}
 		CardHeight height = key.height().get();
-		labelled(Messages.of("card.fullShims"), Thou.sum(height.shims(), height.sum()));
-		height.target().ifPresent(target -> column.line(Messages.of("card.target", Thou.of(target),
-				Thou.signed(height.error().orElseThrow())), Face.CONDENSED, style.small(), style.tab()));
+		labelled(Messages.of("card.fullShims"), height.words());
+		height.target().ifPresent(target -> column.line(Messages.of("card.target", LengthWords.figure(target),
+				LengthWords.signed(height.error().orElseThrow())), Face.CONDENSED, style.small(), style.tab()));
 		if (!height.tolerance().isEmpty()) {
 			column.line(Messages.of("card.padAndDisc", height.tolerance()), Face.CONDENSED, style.small(), style.tab());
 		}

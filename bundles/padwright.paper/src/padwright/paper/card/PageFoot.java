@@ -15,8 +15,10 @@ import padwright.drawing.scene.Text;
 import padwright.paper.page.Column;
 import padwright.paper.page.FootRule;
 import padwright.paper.page.Part;
+import padwright.engine.length.LengthUnit;
 import padwright.paper.words.Messages;
-import padwright.workup.words.Texts;
+import padwright.workup.words.LengthWords;
+import padwright.workup.words.ShownUnit;
 
 /** The foot of each page: how to read the clocks, what to beware of, which page it is. */
 final class PageFoot {
@@ -59,8 +61,9 @@ final class PageFoot {
 
 	private List<String> howToRead() {
 		return List.of(
-				Messages.of("card.read.figures", style.twelveLooksAt()),
-				Messages.of("card.read.clock", CardStyle.FULL_GAP_THOU), Messages.of("card.read.level"),
+				Messages.of("card.read.figures", style.twelveLooksAt(), ShownUnit.symbol(),
+						ShownUnit.now() == LengthUnit.THOU ? Messages.of("card.read.thou") : ""),
+				Messages.of("card.read.clock", LengthWords.withUnit(CardStyle.FULL_GAP)), Messages.of("card.read.level"),
 				Messages.of("card.read.empty"));
 	}
 
@@ -70,8 +73,8 @@ final class PageFoot {
 	}
 
 	private static String label(FilmHatch hatch) {
-		String thou = Texts.decimal(hatch.thou());
-		return hatch == FilmHatch.THICKER ? Messages.of("card.filmOver", thou) : thou;
+		String thickness = LengthWords.figure(hatch.upTo());
+		return hatch == FilmHatch.THICKER ? Messages.of("card.filmOver", thickness) : thickness;
 	}
 
 	private List<Element> swatches(double top) {

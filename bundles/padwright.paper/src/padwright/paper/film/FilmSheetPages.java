@@ -26,10 +26,10 @@ import padwright.paper.page.PaperSize;
 import padwright.paper.page.Part;
 import padwright.paper.page.Ruler;
 import padwright.paper.page.Shelves;
-import padwright.paper.page.Thou;
 import padwright.paper.page.Typesetter;
 import padwright.paper.words.Messages;
 import padwright.workup.report.Figures;
+import padwright.workup.words.LengthWords;
 
 /** Lays a film cutting sheet out at full size: for each thickness its counts, then its discs on shelves. */
 public final class FilmSheetPages {
@@ -83,7 +83,7 @@ public final class FilmSheetPages {
 		double side = HEADING * 0.75;
 		column.add(new Drawn(new Rectangle(0, 1.5 + HEADING * 0.2, side, side),
 				Style.of(FilmHatch.of(group.thickness()).fill(1), Stroke.of(Ink.BLACK, 0.25))));
-		column.line(Messages.of("film.heading", Thou.of(group.thickness()), group.film()), Face.BOLD, HEADING, HEADING * 1.2);
+		column.line(Messages.of("film.heading", LengthWords.withUnit(group.thickness()), group.film()), Face.BOLD, HEADING, HEADING * 1.2);
 		column.paragraph(blanks(group), Face.CONDENSED_BOLD, TEXT);
 		if (!group.fullShims().isEmpty()) {
 			column.paragraph(Messages.of("film.fullShims",

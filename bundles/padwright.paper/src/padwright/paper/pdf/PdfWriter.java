@@ -14,7 +14,7 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
 import org.apache.pdfbox.util.Matrix;
 
 import padwright.drawing.scene.Scene;
-import padwright.paper.words.OnPaper;
+import padwright.paper.words.Messages;
 
 /**
  * Writes scenes as the pages of a tagged PDF document with its fonts embedded: text is in paragraphs and headings, a
@@ -55,7 +55,7 @@ public final class PdfWriter {
 	private static void describe(PDDocument document, String title, List<Scene> pages) {
 		document.setDocumentId(31L * title.hashCode() + pages.toString().hashCode());
 		document.getDocumentInformation().setTitle(title);
-		document.getDocumentCatalog().setLanguage(OnPaper.language());
+		document.getDocumentCatalog().setLanguage(Messages.of("language"));
 		PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
 		preferences.setDisplayDocTitle(true);
 		document.getDocumentCatalog().setViewerPreferences(preferences);

@@ -11,7 +11,6 @@ import padwright.engine.coupling.Coupling;
 import padwright.engine.coupling.CouplingGraph;
 import padwright.engine.coupling.Regulation;
 import padwright.engine.length.Length;
-import padwright.engine.length.LengthUnit;
 import padwright.model.plan.Agreement;
 import padwright.model.plan.Deposit;
 import padwright.model.plan.Estimate;
@@ -40,7 +39,6 @@ import padwright.workup.solve.PlanSolution;
 import padwright.workup.words.ClockWords;
 import padwright.workup.words.Days;
 import padwright.workup.words.LengthWords;
-import padwright.workup.words.Texts;
 
 /** The bench card of a solved plan. */
 public final class PlanBenchCard {
@@ -151,9 +149,5 @@ public final class PlanBenchCard {
 	private String label(String key) {
 		return plan.system().keys().stream().filter(effective -> effective.name().equals(key)).findFirst()
 				.map(EffectiveKey::label).orElse(key);
-	}
-
-	static String thou(Length length) {
-		return Texts.decimal(length.in(LengthUnit.THOU, 2).toPlainString());
 	}
 }

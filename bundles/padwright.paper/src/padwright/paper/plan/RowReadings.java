@@ -10,6 +10,7 @@ import padwright.model.Lengths;
 import padwright.model.plan.Round;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.LeafReading;
+import padwright.workup.words.LengthWords;
 
 /** The readings of a row as a clock shows them. */
 public final class RowReadings {
@@ -36,7 +37,7 @@ public final class RowReadings {
 	}
 
 	private static RimReading reading(ClockHour hour, LeafReading reading) {
-		return reading.slides().map(leaf -> RimReading.free(hour, PlanBenchCard.thou(leaf)))
+		return reading.slides().map(leaf -> RimReading.free(hour, LengthWords.figure(leaf)))
 				.orElseGet(() -> reading.lightly() ? RimReading.lightDrag(hour) : RimReading.drag(hour));
 	}
 }

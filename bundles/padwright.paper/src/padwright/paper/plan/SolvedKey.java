@@ -30,6 +30,7 @@ import padwright.workup.solve.RoundEffect;
 import padwright.workup.solve.SeatWords;
 import padwright.workup.words.Chance;
 import padwright.workup.words.GapWords;
+import padwright.workup.words.LengthWords;
 import padwright.workup.words.Terms;
 
 /** A solved row of a plan as a key of a bench card. */
@@ -76,7 +77,7 @@ final class SolvedKey {
 	}
 
 	private String emptyText() {
-		return job.emptyGaps().stream().map(PlanBenchCard::thou).collect(Collectors.joining(" "));
+		return job.emptyGaps().stream().map(LengthWords::figure).collect(Collectors.joining(" "));
 	}
 
 	/** The shims that the plan notes, else those that were solved. */
@@ -117,7 +118,7 @@ final class SolvedKey {
 
 	private List<CardNote> notes() {
 		List<CardNote> notes = new ArrayList<>();
-		solution.unsolved().forEach(reason -> notes.add(CardNote.warning(reason)));
+		solution.unsolved().forEach(reason -> notes.add(CardNote.warning(reason.words())));
 		RecommendedWork.of(job).forEach(each -> notes.add(CardNote.warning(each.found() + ": " + each.work())));
 		solution.level().ifPresent(answer -> addLevelNotes(answer, notes));
 		Optional.ofNullable(job.service().getRemark()).ifPresent(remark -> notes.add(CardNote.remark(remark)));

@@ -13,8 +13,10 @@ import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
+import padwright.engine.length.Length;
 import padwright.language.edit.TextEdit;
 import padwright.views.Bench;
+import padwright.views.Palette;
 import padwright.views.Shown;
 import padwright.views.clock.ClockProposal;
 import padwright.views.clock.ClockState;
@@ -222,5 +224,31 @@ class BenchSessionTest {
 		session.propose(ClockProposal.solve(bench.row("A"), row -> {
 		}));
 		assertEquals(Optional.empty(), session.clock().proposal());
+	}
+
+	@Test
+	void anIndicatorReadsTheHourInHand() {
+		begin(new Bench("key B\nkey A"), "B");
+		for (String thou : List.of("0.2", "0.5", "1.2", "0.62")) {
+			session.measured(Length.thou(thou));
+		}
+		settle();
+		assertTrue(bench.rows().contains("key B felt . 0.5 1 0.5"), bench.rows());
+		assertEquals("A", session.label());
+		session.measured(Length.thou("-0.1"));
+		assertTrue(session.clock().status().contains("below zero"), session.clock().status());
+		session.notMeasured("ERR");
+		assertTrue(session.clock().status().contains("ERR"), session.clock().status());
+		assertTrue(bench.rows().endsWith("key A"), bench.rows());
+	}
+
+	@Test
+	void whatIsTypedByHandIsNotMixedWithWhatAnIndicatorSends() {
+		begin(new Bench("key B\nkey A"), "B");
+		press("0.");
+		session.measured(Length.thou("0.5"));
+		assertEquals("0.", session.clock().typing().entry().typed());
+		session.setIndicator("no indicator at COM3");
+		assertTrue(session.draw(Palette.light(), 300, 180).toString().contains("no indicator at"));
 	}
 }

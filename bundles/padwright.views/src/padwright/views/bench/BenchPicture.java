@@ -22,13 +22,14 @@ import padwright.workup.solve.LeafReading;
  * @param toDo what is to be done now
  * @param chances lines about how sure it is
  * @param note in one line; may be empty
+ * @param indicator what is said of the indicator; may be empty
  * @param time of the job
  * @param running whether the clock of the job runs
  * @param readingButtons for readings
  * @param workButtons for all else
  */
 record BenchPicture(String label, String place, List<Cell> cells, String toDo, List<String> chances, String note,
-		String time, boolean running, List<Push> readingButtons, List<Push> workButtons) {
+		String indicator, String time, boolean running, List<Push> readingButtons, List<Push> workButtons) {
 
 	/** What is known of an hour. */
 	enum Known {
@@ -65,8 +66,8 @@ record BenchPicture(String label, String place, List<Cell> cells, String toDo, L
 		String place = clock.state().job().map(row -> Messages.of("bench.place", KeyOrder.place(row) + 1,
 				row.plan().jobs().size(), row.plan().plan().getName())).orElse("");
 		return new BenchPicture(clock.state().label(), place, cells(clock), BenchWords.toDo(session),
-				BenchWords.chances(session), BenchWords.note(session), session.time().shown(),
-				session.time().isRunning(), readingButtons(session), workButtons(session));
+				BenchWords.chances(session), BenchWords.note(session), session.indicator(),
+				session.time().shown(), session.time().isRunning(), readingButtons(session), workButtons(session));
 	}
 
 	private static List<Cell> cells(ClockSession clock) {

@@ -2,6 +2,8 @@ package padwright.views.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import padwright.drawing.scene.Anchor;
 import padwright.drawing.scene.Drawn;
@@ -80,7 +82,8 @@ final class BenchScene {
 				picture.running() ? palette.ink() : palette.warning(), Anchor.END);
 		double left = width - clock - 4 * GAP - from;
 		if (left > 0) {
-			String words = picture.running() ? picture.place() : picture.place() + ", " + Messages.of("bench.paused");
+			String words = Stream.of(picture.place(), picture.running() ? "" : Messages.of("bench.paused"), picture.indicator())
+					.filter(said -> !said.isEmpty()).collect(Collectors.joining(", "));
 			lines(FittedText.of(words, Face.REGULAR, size * 0.34, left, tall), from, tall * 0.2, palette.quiet());
 		}
 	}

@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 
 import padwright.drawing.scene.Scene;
 import padwright.engine.clock.ClockHour;
+import padwright.engine.length.Length;
 import padwright.engine.seating.SeatAnswer;
 import padwright.language.edit.TextEdit;
 import padwright.views.Messages;
@@ -41,6 +42,7 @@ public final class BenchSession {
 	private Optional<KeyJob> asked = Optional.empty();
 	private String told = "";
 	private boolean heldOff;
+	private String indicator = "";
 
 	/**
 	 * @param onEdit as for a {@link ClockSession}
@@ -187,6 +189,27 @@ public final class BenchSession {
 				perform(BenchAction.valueOf(id));
 			}
 		});
+	}
+
+	/** An indicator sent a length: the reading of the hour in hand. */
+	public void measured(Length length) {
+		clock.typing().inTurn(() -> heard(() -> clock.typing().measured(length)));
+	}
+
+	/** An indicator sent what is no length. */
+	public void notMeasured(String line) {
+		clock.typing().tell(Messages.of("bench.noFigure", line));
+		ear.accept(new Told(clock.status(), Tone.WRONG));
+	}
+
+	/** What is said of the indicator all the time; nothing for none. */
+	public void setIndicator(String words) {
+		indicator = words;
+	}
+
+	/** What is said of the indicator now. */
+	public String indicator() {
+		return indicator;
 	}
 
 	/** The drawing of the moment, for a window of this size in mm of the display. */

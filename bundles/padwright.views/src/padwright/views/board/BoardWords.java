@@ -44,7 +44,7 @@ final class BoardWords {
 
 	/** One thing to do, with its keys, and with the day where it cannot be done before. */
 	static String step(NextStep step, LocalDate today) {
-		String what = step.keys().isEmpty() ? step.told() : Messages.of("board.keys", step.told(), step.keys());
+		String what = step.keys().isEmpty() ? step.told().words() : Messages.of("board.keys", step.told(), step.keys());
 		return step.from().filter(day -> day.isAfter(today)).filter(day -> step.kind() != NextStep.Kind.WAIT)
 				.map(day -> Messages.of("board.from", what, day)).orElse(what);
 	}

@@ -10,6 +10,7 @@ import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 
 import padwright.drawing.scene.Scene;
+import padwright.engine.length.Length;
 import padwright.views.Messages;
 import padwright.views.Palette;
 import padwright.views.bench.BenchSession;
@@ -66,6 +67,18 @@ public final class BenchControl extends Composite {
 		redrawn();
 	}
 
+	/** An indicator sent a length, or what is none. */
+	public void measured(Optional<Length> length, String line) {
+		length.ifPresentOrElse(session::measured, () -> session.notMeasured(line));
+		redrawn();
+	}
+
+	/** What is said of the indicator from now on. */
+	public void setIndicator(String words) {
+		session.setIndicator(words);
+		redrawn();
+	}
+
 	public void setPalette(Palette palette) {
 		this.palette = palette;
 		canvas.setPalette(palette);
@@ -79,6 +92,11 @@ public final class BenchControl extends Composite {
 	/** What the key that is shown is called. */
 	public String label() {
 		return session.label();
+	}
+
+	/** What is said of the indicator now. */
+	public String indicator() {
+		return session.indicator();
 	}
 
 	/** What is typed into. */

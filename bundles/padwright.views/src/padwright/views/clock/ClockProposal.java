@@ -19,6 +19,7 @@ import padwright.workup.solve.PlanSolver;
 import padwright.workup.solve.SeatWords;
 import padwright.workup.solve.WrittenAnswers;
 import padwright.workup.words.Chance;
+import padwright.workup.words.Phrase;
 import padwright.workup.words.PieceWords;
 
 /**
@@ -91,7 +92,7 @@ public record ClockProposal(KeyJob key, Optional<SeatAnswer> answer, List<String
 
 	private static ClockProposal of(KeySolution solved) {
 		return solved.level().map(answer -> of(solved.job(), answer))
-				.orElseGet(() -> new ClockProposal(solved.job(), Optional.empty(), solved.unsolved()));
+				.orElseGet(() -> new ClockProposal(solved.job(), Optional.empty(), solved.unsolved().stream().map(Phrase::words).toList()));
 	}
 
 	private static ClockProposal of(KeyJob job, LevelAnswer answer) {

@@ -7,10 +7,13 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 
 import padwright.engine.clock.ClockHour;
+import padwright.engine.length.Length;
 import padwright.views.Figures;
 import padwright.views.Messages;
+import padwright.views.Shown;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.LeafReading;
+import padwright.workup.words.LengthWords;
 import padwright.workup.words.ShownUnit;
 
 /** Readings typed in turn, one stroke each or a figure that Enter ends; after the last hour it goes on to another key. */
@@ -163,6 +166,20 @@ public final class ReadingTyping {
 					: Messages.of("clock.rounded", hour(), entry.typed(), ReadingWords.of(reading)));
 		}
 		return true;
+	}
+
+	/** A figure that an indicator sent is the reading of this hour, as if it was typed and ended. */
+	public void measured(Length length) {
+		if (isAllRead()) {
+			status = Messages.of("clock.alreadyRead");
+		} else if (!entry.isNew()) {
+			status = Messages.of("clock.endFirst", entry.typed());
+		} else if (length.signum() < 0) {
+			status = Messages.of("clock.belowZero", Figures.shown(length), ShownUnit.symbol());
+		} else {
+			entry = new ReadingEntry(entry.cursor(), length.in(Shown.unit(), LengthWords.decimals()).toPlainString());
+			enter();
+		}
 	}
 
 	private void refuse(String why) {

@@ -23,7 +23,6 @@ import padwright.model.systems.EffectiveSystem;
 import padwright.views.Figures;
 import padwright.views.Messages;
 import padwright.views.map.MapCoupling.Effect;
-import padwright.workup.checks.Advice;
 import padwright.workup.checks.Finding;
 import padwright.workup.parts.Labels;
 import padwright.workup.service.KeyJob;
@@ -161,7 +160,7 @@ public record KeyMapState(String title, List<MapKey> keys, List<MapCoupling> cou
 		key.cupDiameter().ifPresent(cup -> lines.add(Messages.of("map.cup", Figures.millimetres(cup))));
 		job.flatMap(row -> row.lastRound().flatMap(round -> RoundEffect.of(row, round)))
 				.ifPresent(effect -> lines.add(level(effect)));
-		findings.stream().map(Finding::advice).map(Advice::what).distinct().forEach(lines::add);
+		findings.stream().map(Finding::advice).map(advice -> advice.what().words()).distinct().forEach(lines::add);
 		return String.join("\n", lines);
 	}
 

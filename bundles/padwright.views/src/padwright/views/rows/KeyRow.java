@@ -8,7 +8,6 @@ import padwright.engine.length.Length;
 import padwright.model.systems.EffectiveKey;
 import padwright.views.map.KeyState;
 import padwright.views.map.RowFindings;
-import padwright.workup.checks.Advice;
 import padwright.workup.checks.Finding;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.RoundEffect;
@@ -36,7 +35,7 @@ public record KeyRow(int place, String name, String label, Optional<KeyJob> job,
 		return new KeyRow(place, job.name(), job.key().map(EffectiveKey::label).orElse(job.name()), Optional.of(job),
 				job.key().flatMap(EffectiveKey::cupDiameter), KeyState.of(job, own),
 				job.lastRound().flatMap(round -> RoundEffect.of(job, round)),
-				own.stream().map(Finding::advice).map(Advice::what).distinct().toList());
+				own.stream().map(Finding::advice).map(advice -> advice.what().words()).distinct().toList());
 	}
 
 	static KeyRow missing(int place, EffectiveKey key) {

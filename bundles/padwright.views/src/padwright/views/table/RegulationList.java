@@ -25,7 +25,7 @@ import padwright.views.regulate.RegulationState;
 public final class RegulationList extends Composite {
 
 	private static final String[] COLUMNS = { "pair", "found", "do", "upset", "adjuster" };
-	private static final int[] WIDTHS = { 150, 150, 170, 250, 170 };
+	private static final int[] WIDTHS = { 90, 90, 90, 120, 90 };
 
 	private static final int TICK_BOX = 26;
 

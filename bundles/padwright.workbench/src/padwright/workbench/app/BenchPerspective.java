@@ -34,16 +34,16 @@ public final class BenchPerspective implements IPerspectiveFactory {
 		IFolderLayout leftBelow = layout.createFolder("leftBelow", IPageLayout.BOTTOM, 0.5f, "left");
 		leftBelow.addView(IPageLayout.ID_OUTLINE);
 		leftBelow.addPlaceholder(TourView.ID);
-		IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.55f, text);
+		IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.52f, text);
 		right.addView(KeyMapView.ID);
 		right.addView(LayoutView.ID);
 		right.addView(FingeringView.ID);
+		right.addView(SoundView.ID);
 		IFolderLayout rightBelow = layout.createFolder("rightBelow", IPageLayout.BOTTOM, 0.4f, "right");
 		rightBelow.addView(RimClockView.ID);
 		rightBelow.addView(CupSectionView.ID);
 		rightBelow.addView(HoleSectionView.ID);
 		rightBelow.addView(InspectorView.ID);
-		rightBelow.addView(SoundView.ID);
 		rightBelow.addPlaceholder(PhotosView.ID);
 		IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.66f, text);
 		below.addView(KeyTableView.ID);

@@ -43,6 +43,7 @@ final class BenchModeWindow {
 	private final Themes themes;
 	private final Consumer<OnBench> onChange = this::shown;
 	private Optional<Job> solving = Optional.empty();
+	private Optional<Indicator> indicator = Optional.empty();
 
 	private BenchModeWindow(Shell parent, Bench bench, PlanOnBench plan) {
 		this.bench = bench;
@@ -86,6 +87,7 @@ final class BenchModeWindow {
 		control.setFocus();
 		themes.follow();
 		bench.follow(onChange);
+		indicator = Indicator.asPreferred(control);
 	}
 
 	private void closeWith(Shell parent) {
@@ -105,6 +107,7 @@ final class BenchModeWindow {
 		work.stop();
 		solving.ifPresent(Job::cancel);
 		ears.close();
+		indicator.ifPresent(Indicator::close);
 		if (time.isRunning()) {
 			time.toggle();
 		}

@@ -12,10 +12,8 @@ import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 
 import padwright.paper.page.PaperSize;
-import padwright.paper.words.OnPaper;
 import padwright.workbench.Messages;
 import padwright.workbench.session.StatusLine;
-import padwright.workup.words.Texts;
 
 /** Draws a paper in the background, in the language of the window; then opens it. */
 abstract class PaperJob extends Job {
@@ -38,7 +36,7 @@ abstract class PaperJob extends Job {
 	@Override
 	protected final IStatus run(IProgressMonitor monitor) {
 		try {
-			Pages pages = OnPaper.in(Texts.language(), () -> draw(usualSize(), monitor));
+			Pages pages = draw(usualSize(), monitor);
 			page.getWorkbenchWindow().getShell().getDisplay().asyncExec(() -> open(pages));
 			return Status.OK_STATUS;
 		} catch (OperationCanceledException cancelled) {

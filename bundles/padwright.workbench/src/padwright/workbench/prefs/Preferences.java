@@ -32,6 +32,9 @@ public final class Preferences {
 	static final String TOP = "shown.top";
 	static final String IN_FULL = "readings.inFull";
 	static final String READ_BACK = "benchMode.readBack";
+	static final String PORT = "benchMode.indicator.port";
+	static final String BAUD = "benchMode.indicator.baud";
+	static final int FIRST_BAUD = 9600;
 	static final String KEYS = "benchMode.keys.";
 	static final String FIRST_TOLERANCE = "0.5";
 	static final int FIRST_TOP = 12;
@@ -74,6 +77,17 @@ public final class Preferences {
 	/** How what is typed in bench mode is read back. */
 	public static ReadBack readBack() {
 		return known(ReadBack.values(), READ_BACK, ReadBack.NONE);
+	}
+
+	/** The serial port that a digital indicator sends its readings to; empty for none. */
+	public static String indicatorPort() {
+		return value(PORT, "").strip();
+	}
+
+	/** How fast that port is, in bits a second. */
+	public static int indicatorBaud() {
+		int baud = Platform.getPreferencesService().getInt(NODE, BAUD, FIRST_BAUD, null);
+		return baud > 0 ? baud : FIRST_BAUD;
 	}
 
 	/** What each key does in bench mode; as at first where what was said cannot be. */

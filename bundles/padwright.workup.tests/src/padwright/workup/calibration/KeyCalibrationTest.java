@@ -1,12 +1,12 @@
 package padwright.workup.calibration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -15,7 +15,6 @@ import org.junit.jupiter.api.Test;
 
 import padwright.engine.calibration.Calibration;
 import padwright.engine.calibration.CalibrationResult.Calibrated;
-import padwright.engine.calibration.CalibrationResult.Undecided;
 import padwright.engine.calibration.CalibrationRound;
 import padwright.engine.clock.Arc;
 import padwright.engine.clock.ClockHour;
@@ -26,6 +25,8 @@ import padwright.engine.rim.RimReading;
 import padwright.model.plan.KeyService;
 import padwright.model.plan.Round;
 import padwright.workup.DemoPlan;
+import padwright.workup.words.Phrase;
+import padwright.workup.words.Spoken;
 
 class KeyCalibrationTest {
 
@@ -46,14 +47,14 @@ class KeyCalibrationTest {
 		List<CalibrationRound> rounds = List.of(
 				new CalibrationRound(readings(BEFORE), List.of(piece("3", 4)), readings(AFTER)),
 				new CalibrationRound(readings(AFTER), List.of(piece("1", 14)), readings(AFTER)));
-		assertEquals(Optional.of(new KeyCalibration(2, Calibration.of(rounds))), calibration());
+		assertEquals(Optional.of(new KeyCalibration(2, ToldStiffness.of(Calibration.of(rounds)))), calibration());
 	}
 
 	@Test
 	void aShortThickPieceTellsASoftPad() {
 		demo.shim(felt(BEFORE), "3", "2", "3.5");
 		felt(AFTER);
-		Calibrated told = assertInstanceOf(Calibrated.class, calibration().orElseThrow().result());
+		Calibrated told = calibration().orElseThrow().stiffness().told().orElseThrow();
 		assertTrue(told.atMost().lambda() < 0.1, told.toString());
 	}
 
@@ -69,16 +70,19 @@ class KeyCalibrationTest {
 	void aRefusalKeepsItsReason() {
 		demo.shim(demo.felt(row, ". 1 . ."), "0.5", "1", "7");
 		demo.felt(row, ". . . .");
-		Undecided undecided = assertInstanceOf(Undecided.class, calibration().orElseThrow().result());
-		assertEquals(1, calibration().orElseThrow().rounds());
-		assertTrue(undecided.why().contains("any stiffness"), undecided.why());
+		KeyCalibration refused = calibration().orElseThrow();
+		assertEquals(1, refused.rounds());
+		assertEquals("stiffness.tooWide", refused.stiffness().why().key());
+		assertTrue(refused.stiffness().why().words().startsWith("any stiffness from 0.0"), refused::toString);
+		assertTrue(Spoken.in(Locale.GERMAN, refused.stiffness().why()::words).startsWith("jede Steifigkeit von 0,0"),
+				refused::toString);
 	}
 
 	@Test
 	void roundsThatCannotBeUsedSayWhy() {
 		demo.shim(felt(BEFORE), "3", "2", "3.5");
 		demo.felt(row, ". . .");
-		assertEquals(Optional.of(new KeyCalibration(0, new Undecided("3 readings for 4 hours"))), calibration());
+		assertEquals(Optional.of(new KeyCalibration(0, ToldStiffness.not(Phrase.of("readings.count", 3, 4)))), calibration());
 	}
 
 	@Test
@@ -88,7 +92,7 @@ class KeyCalibrationTest {
 		other.getHours().addAll(List.of(ClockHour.ofHour(1), ClockHour.ofHour(7)));
 		KeyCalibration refused = calibration().orElseThrow();
 		assertEquals(0, refused.rounds());
-		assertTrue(assertInstanceOf(Undecided.class, refused.result()).why().contains("no hour was read both"));
+		assertEquals(Phrase.of("stiffness.noHourTwice"), refused.stiffness().why());
 	}
 
 	private Optional<KeyCalibration> calibration() {

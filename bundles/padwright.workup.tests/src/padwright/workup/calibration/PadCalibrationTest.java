@@ -1,7 +1,6 @@
 package padwright.workup.calibration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -16,7 +15,6 @@ import org.junit.jupiter.api.Test;
 
 import padwright.engine.calibration.Calibration;
 import padwright.engine.calibration.CalibrationResult.Calibrated;
-import padwright.engine.calibration.CalibrationResult.Undecided;
 import padwright.engine.calibration.CalibrationRound;
 import padwright.engine.clock.Arc;
 import padwright.engine.clock.ClockHour;
@@ -30,6 +28,7 @@ import padwright.model.plan.KeyService;
 import padwright.model.plan.Round;
 import padwright.workup.DemoPlan;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.words.Phrase;
 
 /** Rounds that the model itself makes, with invented gaps, so that the stiffness of the pad is known. */
 class PadCalibrationTest {
@@ -48,7 +47,8 @@ class PadCalibrationTest {
 			double lambda = Math.pow(10, -3 + 2.5 * random.nextDouble());
 			PadCalibration pooled = only(PadCalibration.of(years(new Stiffness(lambda), 4, random)));
 			assertEquals(8, pooled.rounds());
-			if (pooled.result() instanceof Calibrated told) {
+			if (pooled.stiffness().told().isPresent()) {
+				Calibrated told = pooled.stiffness().told().get();
 				decided++;
 				assertTrue(told.error().isEmpty());
 				assertTrue(told.atLeast().lambda() <= lambda + ENDS && lambda <= told.atMost().lambda() + ENDS,
@@ -64,7 +64,7 @@ class PadCalibrationTest {
 		List<CalibrationRound> all = years.stream().flatMap(plan -> plan.jobs().stream())
 				.flatMap(job -> RoundsWithPieces.of(job).usable().stream()).toList();
 		PadCalibration pooled = only(PadCalibration.of(years));
-		assertEquals(Calibration.of(all), pooled.result());
+		assertEquals(ToldStiffness.of(Calibration.of(all)), pooled.stiffness());
 		assertEquals("Bench.Felt", pooled.article());
 		assertEquals(2, pooled.keys());
 	}
@@ -96,15 +96,14 @@ class PadCalibrationTest {
 		KeyService row = demo.row(demo.key("F"));
 		demo.shim(demo.felt(row, ". 1 . ."), "0.5", "1", "7");
 		demo.felt(row, ". . . .");
-		assertTrue(assertInstanceOf(Undecided.class, only(PadCalibration.of(List.of(demo.service()))).result()).why()
-				.contains("any stiffness"));
+		assertEquals("stiffness.tooWide", only(PadCalibration.of(List.of(demo.service()))).stiffness().why().key());
 		DemoPlan odd = new DemoPlan();
 		KeyService short3 = odd.row(odd.key("F"));
 		odd.shim(odd.felt(short3, ". 1 . ."), "0.5", "1", "7");
 		odd.felt(short3, ". . .");
 		PadCalibration refused = only(PadCalibration.of(List.of(odd.service())));
 		assertEquals(0, refused.rounds());
-		assertEquals(new Undecided("3 readings for 4 hours"), refused.result());
+		assertEquals(Phrase.of("readings.count", 3, 4), refused.stiffness().why());
 	}
 
 	@Test
@@ -158,6 +157,6 @@ class PadCalibrationTest {
 	}
 
 	private static Calibrated told(PadCalibration calibration) {
-		return assertInstanceOf(Calibrated.class, calibration.result());
+		return calibration.stiffness().told().orElseThrow();
 	}
 }

@@ -22,6 +22,7 @@ import padwright.model.stock.LayerRole;
 import padwright.model.stock.Material;
 import padwright.workup.DemoPlan;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.words.Phrase;
 
 class ShopForecastTest {
 
@@ -91,8 +92,9 @@ class ShopForecastTest {
 		playerless.plan.setPlayer(null);
 		ShopForecast forecast = forecast(dateless, nameless, playerless);
 		assertEquals(List.of(), forecast.players());
-		assertEquals(List.of(new LeftOutPlan("Spring", "it has no date"),
-				new LeftOutPlan("Spring", "it names no player"), new LeftOutPlan("Spring", "it names no player")),
+		assertEquals(List.of(new LeftOutPlan("Spring", Phrase.of("past.noDate")),
+				new LeftOutPlan("Spring", Phrase.of("past.noPlayer")),
+				new LeftOutPlan("Spring", Phrase.of("past.noPlayer"))),
 				forecast.leftOut());
 	}
 

@@ -35,9 +35,9 @@ class RecommendedWorkTest {
 	@Test
 	void aLooseTenonIsWrapped() {
 		inspection().getTenons().add(tenon(TenonFit.LOOSE, "1.5 thou"));
-		assertEquals("Expand it on a mandrel, or lay half-thou film around it, 2 times", work().get(0).work());
+		assertEquals("Expand it on a mandrel, or lay half-thou film around it, 2 times", work().get(0).work().words());
 		demo.plan.getInspection().getTenons().set(0, tenon(TenonFit.LOOSE, "1 thou"));
-		assertEquals("Expand it on a mandrel, or lay half-thou film around it, once", work().get(0).work());
+		assertEquals("Expand it on a mandrel, or lay half-thou film around it, once", work().get(0).work().words());
 		demo.plan.getInspection().getTenons().set(0, tenon(TenonFit.SOUND, null));
 		assertEquals(List.of(), work());
 	}
@@ -54,8 +54,8 @@ class RecommendedWorkTest {
 		row.setEmpty(demo.thicknesses("18 14 12 14"));
 		assertEquals(8, work().size(), work().toString());
 		for (Recommendation each : work()) {
-			assertFalse(each.work().matches("(?i).*(^|, |and )(file|sand|lap|cut|ream) .*"), each.work());
-			assertFalse(each.reason().isBlank());
+			assertFalse(each.work().words().matches("(?i).*(^|, |and )(file|sand|lap|cut|ream) .*"), each.work().words());
+			assertFalse(each.reason().words().isBlank());
 		}
 	}
 
@@ -63,7 +63,7 @@ class RecommendedWorkTest {
 	void aBedIsAskedForWhereCupsWereReadAndNeverAssumed() {
 		assertEquals(List.of(), work());
 		row.setEmpty(demo.thicknesses("15 15 15 15"));
-		assertEquals(List.of("Plan"), work().stream().map(Recommendation::where).toList());
+		assertEquals(List.of("Plan"), work().stream().map(each -> each.where().words()).toList());
 		demo.plan.setBed(Range.valueOf("13..16"));
 		assertEquals(List.of(), work());
 	}
@@ -77,9 +77,9 @@ class RecommendedWorkTest {
 		assertEquals(Length.thou("15"), split.height());
 		assertEquals(Length.ZERO, split.tilt().fromTightToOpen());
 		assertEquals(Length.thou("2"), split.saddle().fromTightToOpen());
-		assertTrue(work().get(0).found().contains("saddle of 2 thou, open at 12 and 6"), work().get(0).found());
+		assertTrue(work().get(0).found().words().contains("saddle of 2 thou, open at 12 and 6"), work().get(0).found().words());
 		row.setEmpty(demo.thicknesses("16 15 14 15"));
-		assertTrue(work().get(0).found().contains("leans by 2 thou, open toward 12"), work().get(0).found());
+		assertTrue(work().get(0).found().words().contains("leans by 2 thou, open toward 12"), work().get(0).found().words());
 		row.setEmpty(demo.thicknesses("15 15 15 15"));
 		assertEquals(List.of(), work());
 		row.setEmpty(demo.thicknesses("15 15"));
@@ -93,11 +93,11 @@ class RecommendedWorkTest {
 			assertEquals(List.of(), work());
 			demo.row(demo.key(name)).setSpring(new BigDecimal("30"));
 		}
-		assertEquals(List.of("Bend the spring weaker"), work().stream().map(Recommendation::work).toList());
+		assertEquals(List.of("Bend the spring weaker"), work().stream().map(each -> each.work().words()).toList());
 		row.setSpring(new BigDecimal("45"));
 		assertEquals(List.of(), work());
 		row.setSpring(new BigDecimal("19.9"));
-		assertEquals(List.of("Bend the spring stronger"), work().stream().map(Recommendation::work).toList());
+		assertEquals(List.of("Bend the spring stronger"), work().stream().map(each -> each.work().words()).toList());
 		row.setSpring(new BigDecimal("20"));
 		assertEquals(List.of(), work());
 	}

@@ -23,7 +23,7 @@ import padwright.model.plan.SpringNote;
 import padwright.model.plan.TenonNote;
 import padwright.model.plan.TenonWork;
 import padwright.workup.service.ServicePlan;
-import padwright.workup.words.Texts;
+import padwright.workup.words.Spoken;
 
 class JobWordsTest {
 
@@ -47,7 +47,7 @@ class JobWordsTest {
 		JobEntry entry = (JobEntry) PlanFactory.eINSTANCE.create(kind);
 		String english = JobWords.of(PLAN, entry);
 		assertFalse(english.isBlank());
-		assertNotEquals(english, Texts.in(Locale.GERMAN, () -> JobWords.of(PLAN, entry)));
+		assertNotEquals(english, Spoken.in(Locale.GERMAN, () -> JobWords.of(PLAN, entry)));
 	}
 
 	@Test
@@ -60,13 +60,13 @@ class JobWordsTest {
 		spring.setHand("L");
 		assertEquals("Spring: steel, replaced, left 34.5 grams, 2026-03-02, by L", JobWords.dated(PLAN, spring));
 		assertEquals("Feder: Stahl, ersetzt, geblieben 34,5 Gramm, 02.03.2026, von L",
-				Texts.in(Locale.GERMAN, () -> JobWords.dated(PLAN, spring)));
+				Spoken.in(Locale.GERMAN, () -> JobWords.dated(PLAN, spring)));
 	}
 
 	@Test
 	void aTenonIsExpandedOnAMandrel() {
 		TenonNote tenon = PlanFactory.eINSTANCE.createTenonNote();
 		tenon.setWork(TenonWork.EXPANDED);
-		assertEquals("Zapfen: auf dem Dorn geweitet", Texts.in(Locale.GERMAN, () -> JobWords.of(PLAN, tenon)));
+		assertEquals("Zapfen: auf dem Dorn geweitet", Spoken.in(Locale.GERMAN, () -> JobWords.of(PLAN, tenon)));
 	}
 }

@@ -73,7 +73,7 @@ class PlanLeakTest {
 		PadsAsFelt felt = PadsAsFelt.of(demo.service());
 		assertEquals(List.of(), felt.pads());
 		assertEquals(List.of("E", "F", "G"), felt.leftOut().stream().map(UnknownLeak::key).toList());
-		assertEquals("3 readings for 4 hours", felt.leftOut().get(2).why());
+		assertEquals("3 readings for 4 hours", felt.leftOut().get(2).why().words());
 	}
 
 	@Test

@@ -9,14 +9,15 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 import padwright.engine.length.Length;
-import padwright.workup.words.Texts;
+import padwright.workup.words.LengthWords;
+import padwright.workup.words.Spoken;
 
 class FiguresTest {
 
 	@Test
 	void decimalsAreWrittenAsTheLanguageWritesThem() {
-		assertEquals("+0.25 1.5 12.3 90.00", Texts.in(Locale.ENGLISH, FiguresTest::figures));
-		assertEquals("+0,25 1,5 12,3 90,00", Texts.in(Locale.GERMAN, FiguresTest::figures));
+		assertEquals("+0.25 1.5 12.3 90.00", Spoken.in(Locale.ENGLISH, FiguresTest::figures));
+		assertEquals("+0,25 1,5 12,3 90,00", Spoken.in(Locale.GERMAN, FiguresTest::figures));
 	}
 
 	@Test
@@ -27,7 +28,7 @@ class FiguresTest {
 	}
 
 	private static String figures() {
-		return Figures.signedThou(Length.thou("0.25"), 2) + " " + Figures.thou(Length.thou("1.5")) + " "
+		return LengthWords.signed(Length.thou("0.25")) + " " + LengthWords.figure(Length.thou("1.5")) + " "
 				+ Figures.number(12.34, 1) + " " + Figures.money(BigDecimal.valueOf(90));
 	}
 }

@@ -12,7 +12,7 @@ import padwright.model.plan.Plan;
 import padwright.model.plan.PlanFactory;
 import padwright.model.plan.Player;
 import padwright.workup.job.PlanLines.Line;
-import padwright.workup.words.Texts;
+import padwright.workup.words.Spoken;
 
 class SearchReportTest {
 
@@ -52,13 +52,13 @@ class SearchReportTest {
 	void whatIsWrittenIsFoundByTheWordsOfTheReaderToo() {
 		assertEquals(List.of(List.of("First", "clamped G")), found("clamped"));
 		for (String sought : List.of("geklemmt", "clamped", "a-1 Polster G")) {
-			assertEquals(List.of(List.of("First", "Polster G: geklemmt")), Texts.in(Locale.GERMAN, () -> found(sought)), sought);
+			assertEquals(List.of(List.of("First", "Polster G: geklemmt")), Spoken.in(Locale.GERMAN, () -> found(sought)), sought);
 		}
 	}
 
 	@Test
 	void reportsSpeakGermanToo() {
-		String lead = Texts.in(Locale.GERMAN, () -> SearchReport.of(PLANS, "p-7").leads().get(0));
+		String lead = Spoken.in(Locale.GERMAN, () -> SearchReport.of(PLANS, "p-7").leads().get(0));
 		assertTrue(lead.contains("Stellen in 2 Pl\u00e4nen"), lead);
 	}
 }

@@ -24,6 +24,7 @@ import padwright.model.stock.Levelling;
 import padwright.model.stock.StockFactory;
 import padwright.model.stock.StockedSize;
 import padwright.workup.DemoPlan;
+import padwright.workup.words.Phrase;
 
 /** Demo film of 0.5, 1 and 2 thou; gaps of 2 thou are made up by one piece of 2, or two of 1, or four of a half. */
 class PlanSolverTest {
@@ -202,7 +203,7 @@ class PlanSolverTest {
 		blanks(0, 0, 0);
 		assertEquals(List.of("not to height: no film is left in Clear; order film, or fit another set",
 				"not levelled: no film is left in Clear; order film, or fit another set"),
-				solve(WrittenAnswers.KEEP).keys().get(0).unsolved());
+				solve(WrittenAnswers.KEEP).keys().get(0).unsolved().stream().map(Phrase::words).toList());
 	}
 
 	@Test

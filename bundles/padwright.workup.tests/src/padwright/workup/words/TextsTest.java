@@ -6,9 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.util.Locale;
 import java.util.MissingResourceException;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
 
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+
+import padwright.engine.length.Length;
+import padwright.engine.length.LengthUnit;
 
 class TextsTest {
 
@@ -55,17 +60,19 @@ class TextsTest {
 
 	@Test
 	void apostrophesAreSaidOnce() {
-		assertEquals("a pad's thickness", Texts.in(Locale.ENGLISH, () -> texts.of("plausible.padThickness")));
+		assertEquals("a pad's thickness", Spoken.in(Locale.ENGLISH, () -> texts.of("plausible.padThickness")));
 	}
 
 	@Test
-	void agreedLanguageHoldsForTheWorkAlone() {
+	void everyThreadSpeaksTheSame() throws InterruptedException, ExecutionException {
 		Locale.setDefault(Locale.Category.DISPLAY, Locale.GERMAN);
-		assertEquals("Key F♯", Texts.in(Locale.ENGLISH, () -> texts.of("rule-broken.key", "F♯")));
-		assertThrows(IllegalStateException.class, () -> Texts.in(Locale.ENGLISH, () -> {
-			throw new IllegalStateException();
-		}));
-		assertEquals("Klappe F♯", texts.of("rule-broken.key", "F♯"));
+		assertEquals("Klappe F♯", CompletableFuture.supplyAsync(() -> texts.of("rule-broken.key", "F♯")).get());
+		ShownUnit.choose(LengthUnit.MILLIMETRE);
+		try {
+			assertEquals("0,0127 mm", CompletableFuture.supplyAsync(() -> LengthWords.withUnit(Length.thou("0.5"))).get());
+		} finally {
+			ShownUnit.choose(LengthUnit.THOU);
+		}
 	}
 
 	@Test

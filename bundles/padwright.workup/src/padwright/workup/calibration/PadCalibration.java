@@ -11,13 +11,13 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 import padwright.engine.calibration.Calibration;
-import padwright.engine.calibration.CalibrationResult;
 import padwright.engine.calibration.CalibrationRound;
 import padwright.model.stock.Pad;
 import padwright.model.stock.Stock;
 import padwright.workup.parts.Labels;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.words.Phrase;
 
 /**
  * What the rounds of all keys with one pad article tell about its stiffness. A shop's own figure: it is written into
@@ -27,9 +27,9 @@ import padwright.workup.service.ServicePlan;
  * @param label   of the pad
  * @param keys    how many keys gave rounds
  * @param rounds  how many rounds with pieces and readings before and after them were used
- * @param result  the stiffness, or why the readings cannot tell it
+ * @param stiffness the stiffness, or why the readings cannot tell it
  */
-public record PadCalibration(String article, String label, int keys, int rounds, CalibrationResult result) {
+public record PadCalibration(String article, String label, int keys, int rounds, ToldStiffness stiffness) {
 
 	/**
 	 * With so many rounds the interval is far narrower than what differs from pad to pad, and every further one costs as
@@ -43,7 +43,7 @@ public record PadCalibration(String article, String label, int keys, int rounds,
 		private final String label;
 		private final Set<String> keys = new LinkedHashSet<>();
 		private final List<CalibrationRound> rounds = new ArrayList<>();
-		private final List<String> obstacles = new ArrayList<>();
+		private final List<Phrase> obstacles = new ArrayList<>();
 
 		private Pool(String label) {
 			this.label = label;
@@ -67,10 +67,10 @@ public record PadCalibration(String article, String label, int keys, int rounds,
 		private Optional<PadCalibration> calibration(String article) {
 			if (!rounds.isEmpty()) {
 				List<CalibrationRound> used = used();
-				return Optional.of(new PadCalibration(article, label, keys.size(), used.size(), Calibration.of(used)));
+				return Optional.of(new PadCalibration(article, label, keys.size(), used.size(), ToldStiffness.of(Calibration.of(used))));
 			}
 			return obstacles.stream().findFirst()
-					.map(why -> new PadCalibration(article, label, 0, 0, new CalibrationResult.Undecided(why)));
+					.map(why -> new PadCalibration(article, label, 0, 0, ToldStiffness.not(why)));
 		}
 	}
 
@@ -84,7 +84,7 @@ public record PadCalibration(String article, String label, int keys, int rounds,
 	 * @param obstacles why others cannot
 	 */
 	public record Evidence(String article, String label, String key, List<CalibrationRound> rounds,
-			List<String> obstacles) {
+			List<Phrase> obstacles) {
 
 		public Evidence {
 			rounds = List.copyOf(rounds);

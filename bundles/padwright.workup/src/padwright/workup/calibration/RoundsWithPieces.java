@@ -11,6 +11,7 @@ import padwright.model.plan.Round;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.PlacedPieces;
 import padwright.workup.solve.RoundReadings;
+import padwright.workup.words.Phrase;
 
 /**
  * Where one key was felt, pieces were placed, and it was felt again.
@@ -18,7 +19,7 @@ import padwright.workup.solve.RoundReadings;
  * @param usable    what the engine can reckon with
  * @param obstacles why the others cannot be used
  */
-record RoundsWithPieces(List<CalibrationRound> usable, List<String> obstacles) {
+record RoundsWithPieces(List<CalibrationRound> usable, List<Phrase> obstacles) {
 
 	RoundsWithPieces {
 		usable = List.copyOf(usable);
@@ -27,7 +28,7 @@ record RoundsWithPieces(List<CalibrationRound> usable, List<String> obstacles) {
 
 	static RoundsWithPieces of(KeyJob job) {
 		List<CalibrationRound> usable = new ArrayList<>();
-		List<String> obstacles = new ArrayList<>();
+		List<Phrase> obstacles = new ArrayList<>();
 		List<Round> rounds = job.service().getRounds();
 		for (int index = 1; index < rounds.size(); index++) {
 			List<PartialShim> pieces = PlacedPieces.of(rounds.get(index - 1));
@@ -39,17 +40,16 @@ record RoundsWithPieces(List<CalibrationRound> usable, List<String> obstacles) {
 	}
 
 	private static Optional<CalibrationRound> round(KeyJob job, Round before, List<PartialShim> pieces, Round after,
-			List<String> obstacles) {
+			List<Phrase> obstacles) {
 		Optional<List<RimReading>> first = RoundReadings.of(job, before, obstacles::add);
 		Optional<List<RimReading>> second = RoundReadings.of(job, after, obstacles::add);
 		if (first.isEmpty() || second.isEmpty()) {
 			return Optional.empty();
 		}
-		try {
-			return Optional.of(new CalibrationRound(first.get(), pieces, second.get()));
-		} catch (IllegalArgumentException noHourTwice) {
-			obstacles.add(noHourTwice.getMessage());
+		if (!CalibrationRound.haveAnHour(first.get(), second.get())) {
+			obstacles.add(Phrase.of("stiffness.noHourTwice"));
 			return Optional.empty();
 		}
+		return Optional.of(new CalibrationRound(first.get(), pieces, second.get()));
 	}
 }

@@ -12,7 +12,7 @@ import padwright.model.plan.Player;
 import padwright.model.plan.Saliva;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /**
  * A plan that has a date and names its player.
@@ -25,11 +25,11 @@ public record PastService(ServicePlan plan, LocalDate date, String player) {
 	public static final Comparator<PastService> OLDEST_FIRST = Comparator.comparing(PastService::date);
 
 	/** Why a plan is no past service; empty if it is one. */
-	public static Optional<String> obstacle(ServicePlan plan) {
+	public static Optional<Phrase> obstacle(ServicePlan plan) {
 		if (plan.plan().getDate() == null) {
-			return Optional.of(Messages.of("past.noDate"));
+			return Optional.of(Phrase.of("past.noDate"));
 		}
-		return name(plan).isEmpty() ? Optional.of(Messages.of("past.noPlayer")) : Optional.empty();
+		return name(plan).isEmpty() ? Optional.of(Phrase.of("past.noPlayer")) : Optional.empty();
 	}
 
 	/** Of a plan without an {@link #obstacle}. */

@@ -17,7 +17,7 @@ import padwright.workup.leak.UnknownLeak;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.sound.ScaleSound;
 import padwright.workup.sound.SystemSound;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /**
  * What the pads of a plan do to the notes of its instrument by leaking as they were felt last, each by itself.
@@ -48,7 +48,7 @@ public record PlanHarm(ServicePlan plan, List<String> notes, List<PadHarm> pads,
 		felt.pads().forEach(pad -> {
 			Optional<String> hole = sound.holeUnder(pad.job().name());
 			hole.ifPresentOrElse(under -> byHole.put(under, pad),
-					() -> leftOut.add(new UnknownLeak(pad.job().name(), Messages.of("harm.noHole"))));
+					() -> leftOut.add(new UnknownLeak(pad.job().name(), Phrase.of("harm.noHole"))));
 		});
 		Map<String, List<Cover.Leaking>> leaks = new LinkedHashMap<>();
 		byHole.forEach((hole, pad) -> leaks.put(hole,

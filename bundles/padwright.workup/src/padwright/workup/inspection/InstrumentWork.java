@@ -18,7 +18,7 @@ import padwright.model.plan.TenonFit;
 import padwright.workup.job.Cured;
 import padwright.workup.parts.Labels;
 import padwright.workup.service.ServicePlan;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 import padwright.workup.words.Terms;
 
 /** What the findings at the instrument as a whole ask for; common practice, no source. */
@@ -41,9 +41,9 @@ final class InstrumentWork {
 			}
 			Lengths.of(seen.getPlay(), seen)
 					.filter(play -> Cured.left(plan.plan(), MechanismPart.END_PLAY).isEmpty()).ifPresent(play -> work.add(new Recommendation(seen,
-					PlanPackage.Literals.INSPECTION__PLAY, Messages.of("work.mechanism"),
-					Messages.of("work.endPlay", play),
-					Messages.of("work.play.work"), Messages.of("work.play.reason"))));
+					PlanPackage.Literals.INSPECTION__PLAY, Phrase.of("work.mechanism"),
+					Phrase.of("work.endPlay", play),
+					Phrase.of("work.play.work"), Phrase.of("work.play.reason"))));
 		}
 		return work;
 	}
@@ -52,38 +52,38 @@ final class InstrumentWork {
 	static Optional<Recommendation> bed(ServicePlan plan) {
 		return plan.bed().isPresent() || plan.jobs().stream().allMatch(job -> EmptyCup.split(job).isEmpty())
 				? Optional.empty()
-				: Optional.of(new Recommendation(plan.plan(), PlanPackage.Literals.PLAN__BED, Messages.of("work.plan"),
-						Messages.of("work.noBed"), Messages.of("work.noBed.work"), Messages.of("work.noBed.reason")));
+				: Optional.of(new Recommendation(plan.plan(), PlanPackage.Literals.PLAN__BED, Phrase.of("work.plan"),
+						Phrase.of("work.noBed"), Phrase.of("work.noBed.work"), Phrase.of("work.noBed.reason")));
 	}
 
 	private static Recommendation headCork(Inspection seen) {
-		return new Recommendation(seen, PlanPackage.Literals.INSPECTION__HEAD_CORK, Messages.of("work.headCork"),
-				Terms.of(seen.getHeadCork()), Messages.of("work.headCork.work"),
-				Messages.of("work.headCork.reason"));
+		return new Recommendation(seen, PlanPackage.Literals.INSPECTION__HEAD_CORK, Phrase.of("work.headCork"),
+				Terms.phrase(seen.getHeadCork()), Phrase.of("work.headCork.work"),
+				Phrase.of("work.headCork.reason"));
 	}
 
 	private static Optional<Recommendation> tenon(Tenon tenon) {
 		if (tenon.getFit() == TenonFit.SOUND || Resolved.of(tenon.getJoint()).isEmpty()) {
 			return Optional.empty();
 		}
-		String where = Messages.of("work.tenon", Labels.of(tenon.getJoint()));
+		Phrase where = Phrase.of("work.tenon", Labels.of(tenon.getJoint()));
 		return Optional.of(tenon.getFit() == TenonFit.LOOSE
 				? new Recommendation(tenon, PlanPackage.Literals.TENON__FIT, where, loose(tenon), film(tenon),
-						Messages.of("work.loose.reason"))
-				: new Recommendation(tenon, PlanPackage.Literals.TENON__FIT, where, Messages.of("work.tight"),
-						Messages.of("work.tight.work"), Messages.of("work.tight.reason")));
+						Phrase.of("work.loose.reason"))
+				: new Recommendation(tenon, PlanPackage.Literals.TENON__FIT, where, Phrase.of("work.tight"),
+						Phrase.of("work.tight.work"), Phrase.of("work.tight.reason")));
 	}
 
-	private static String loose(Tenon tenon) {
-		return Lengths.of(tenon.getGap(), tenon).map(gap -> Messages.of("work.looseBy", gap))
-				.orElseGet(() -> Messages.of("work.loose"));
+	private static Phrase loose(Tenon tenon) {
+		return Lengths.of(tenon.getGap(), tenon).map(gap -> Phrase.of("work.looseBy", gap))
+				.orElseGet(() -> Phrase.of("work.loose"));
 	}
 
-	private static String film(Tenon tenon) {
+	private static Phrase film(Tenon tenon) {
 		return Lengths.of(tenon.getGap(), tenon).map(gap -> {
 			BigDecimal added = BigDecimal.valueOf(2 * FILM.nanometres());
 			int turns = BigDecimal.valueOf(gap.nanometres()).divide(added, 0, RoundingMode.CEILING).intValueExact();
-			return turns == 1 ? Messages.of("work.film.once") : Messages.of("work.film.times", turns);
-		}).orElseGet(() -> Messages.of("work.film"));
+			return turns == 1 ? Phrase.of("work.film.once") : Phrase.of("work.film.times", turns);
+		}).orElseGet(() -> Phrase.of("work.film"));
 	}
 }

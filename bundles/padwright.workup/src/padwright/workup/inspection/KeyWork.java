@@ -15,8 +15,8 @@ import padwright.model.plan.PlanPackage;
 import padwright.model.systems.EffectiveKey;
 import padwright.workup.service.Bed;
 import padwright.workup.service.KeyJob;
-import padwright.workup.words.LengthWords;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
+import padwright.workup.words.Rough;
 
 /** What the findings at one key ask for; common practice, no source. */
 final class KeyWork {
@@ -54,43 +54,43 @@ final class KeyWork {
 	private void addRim() {
 		if (!row.getNicks().isEmpty()) {
 			String hours = row.getNicks().stream().map(ClockHour::toString).collect(Collectors.joining(", "));
-			add(PlanPackage.Literals.KEY_SERVICE__NICKS, Messages.of("work.nicks", hours),
-					Messages.of("work.nicks.work"), Messages.of("work.nicks.reason"));
+			add(PlanPackage.Literals.KEY_SERVICE__NICKS, Phrase.of("work.nicks", hours),
+					Phrase.of("work.nicks.work"), Phrase.of("work.nicks.reason"));
 		}
 	}
 
 	private void addCup() {
 		if (row.isWarped()) {
-			add(PlanPackage.Literals.KEY_SERVICE__WARPED, Messages.of("work.warped"),
-					Messages.of("work.warped.work"), Messages.of("work.warped.reason"));
+			add(PlanPackage.Literals.KEY_SERVICE__WARPED, Phrase.of("work.warped"),
+					Phrase.of("work.warped.work"), Phrase.of("work.warped.reason"));
 		}
 	}
 
 	private void addPlay() {
 		Lengths.of(row.getPlay(), row).ifPresent(play -> add(PlanPackage.Literals.KEY_SERVICE__PLAY,
-				Messages.of("work.play", play), Messages.of("work.play.work"), Messages.of("work.play.reason")));
+				Phrase.of("work.play", play), Phrase.of("work.play.work"), Phrase.of("work.play.reason")));
 	}
 
 	private void addEmptyCup(ProfileSplit split) {
 		if (split.tilt().fromTightToOpen().isLongerThan(EmptyCup.MOST_UNEVEN)) {
 			add(PlanPackage.Literals.KEY_SERVICE__EMPTY,
-					Messages.of("work.leans", LengthWords.roughWithUnit(split.tilt().fromTightToOpen()), split.tilt().openHours().get(0)),
-					Messages.of("work.leans.work"), Messages.of("work.leans.reason"));
+					Phrase.of("work.leans", new Rough(split.tilt().fromTightToOpen()), split.tilt().openHours().get(0)),
+					Phrase.of("work.leans.work"), Phrase.of("work.leans.reason"));
 		}
 		if (split.saddle().fromTightToOpen().isLongerThan(EmptyCup.MOST_UNEVEN)) {
 			add(PlanPackage.Literals.KEY_SERVICE__EMPTY,
-					Messages.of("work.saddle", LengthWords.roughWithUnit(split.saddle().fromTightToOpen()),
-							split.saddle().openHours().stream().map(ClockHour::toString)
-									.reduce((some, more) -> Messages.of("words.and", some, more)).orElse("")),
-					Messages.of("work.saddle.work"), Messages.of("work.saddle.reason"));
+					Phrase.of("work.saddle", new Rough(split.saddle().fromTightToOpen()),
+							split.saddle().openHours().stream().map(hour -> (Object) hour)
+									.reduce((some, more) -> Phrase.of("words.and", some, more)).orElse("")),
+					Phrase.of("work.saddle.work"), Phrase.of("work.saddle.reason"));
 		}
 		Optional<Bed> missed = job.plan().bed().filter(bed -> !bed.holds(split.height()));
 		missed.ifPresent(bed -> add(PlanPackage.Literals.KEY_SERVICE__EMPTY,
-				Messages.of("work.bed", LengthWords.roughWithUnit(split.height())), Messages.of("work.bed.work", bed.least(), bed.most()),
-				Messages.of("work.bed.reason")));
+				Phrase.of("work.bed", new Rough(split.height())), Phrase.of("work.bed.work", bed.least(), bed.most()),
+				Phrase.of("work.bed.reason")));
 	}
 
-	private void add(EStructuralFeature feature, String found, String what, String reason) {
-		work.add(new Recommendation(row, feature, label, found, what, reason));
+	private void add(EStructuralFeature feature, Phrase found, Phrase what, Phrase reason) {
+		work.add(new Recommendation(row, feature, Phrase.plain(label), found, what, reason));
 	}
 }

@@ -1,5 +1,7 @@
 package padwright.workup.inspection;
 
+import padwright.workup.words.Phrase;
+
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
@@ -13,8 +15,8 @@ import org.eclipse.emf.ecore.EStructuralFeature;
  * @param work what to do about it, likewise
  * @param reason why, likewise
  */
-public record Recommendation(EObject element, EStructuralFeature feature, String where, String found, String work,
-		String reason) {
+public record Recommendation(EObject element, EStructuralFeature feature, Phrase where, Phrase found, Phrase work,
+		Phrase reason) {
 
 	/** As in {@code G♯: rim nicked at 3. Leave the rim as it is …: filing … .} */
 	public String inOneLine() {

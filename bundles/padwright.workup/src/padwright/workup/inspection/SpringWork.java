@@ -8,7 +8,7 @@ import padwright.model.plan.PlanPackage;
 import padwright.model.systems.EffectiveKey;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /**
  * Springs that differ from the others of the instrument. No weight is right by itself: what is felt is the difference
@@ -43,9 +43,9 @@ final class SpringWork {
 		BigDecimal weight = job.service().getSpring();
 		boolean isHeavy = weight.compareTo(middle) > 0;
 		return new Recommendation(job.service(), PlanPackage.Literals.KEY_SERVICE__SPRING,
-				job.key().map(EffectiveKey::label).orElse(job.name()),
-				Messages.of("work.spring", weight.toPlainString(), middle.toPlainString()),
-				isHeavy ? Messages.of("work.heavy.work") : Messages.of("work.light.work"),
-				isHeavy ? Messages.of("work.heavy.reason") : Messages.of("work.light.reason"));
+				Phrase.plain(job.key().map(EffectiveKey::label).orElse(job.name())),
+				Phrase.of("work.spring", weight.toPlainString(), middle.toPlainString()),
+				isHeavy ? Phrase.of("work.heavy.work") : Phrase.of("work.light.work"),
+				isHeavy ? Phrase.of("work.heavy.reason") : Phrase.of("work.light.reason"));
 	}
 }

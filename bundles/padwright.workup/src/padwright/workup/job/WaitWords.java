@@ -1,7 +1,7 @@
 package padwright.workup.job;
 
 import padwright.model.plan.Waiting;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /** What a job waits for, in words. */
 public final class WaitWords {
@@ -11,13 +11,18 @@ public final class WaitWords {
 
 	/** As in {@code waits for parts: pads of 17.5 mm, until 2026-03-09}, without a full stop. */
 	public static String of(Waiting waiting) {
-		String what = switch (waiting.getReason()) {
-		case PARTS -> Messages.of("wait.parts");
-		case ESTIMATE -> Messages.of("wait.estimate");
-		case PLAYER -> Messages.of("wait.player");
-		case GLUE -> Messages.of("wait.glue");
+		return phrase(waiting).words();
+	}
+
+	/** The same, among what a result has to say. */
+	public static Phrase phrase(Waiting waiting) {
+		Phrase what = switch (waiting.getReason()) {
+		case PARTS -> Phrase.of("wait.parts");
+		case ESTIMATE -> Phrase.of("wait.estimate");
+		case PLAYER -> Phrase.of("wait.player");
+		case GLUE -> Phrase.of("wait.glue");
 		};
-		String named = waiting.getText() == null ? what : Messages.of("wait.named", what, waiting.getText());
-		return waiting.getUntil() == null ? named : Messages.of("wait.until", named, waiting.getUntil());
+		Phrase named = waiting.getText() == null ? what : Phrase.of("wait.named", what, waiting.getText());
+		return waiting.getUntil() == null ? named : Phrase.of("wait.until", named, waiting.getUntil());
 	}
 }

@@ -10,7 +10,7 @@ import padwright.workup.service.KeyJob;
 import padwright.workup.service.KeyRim;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.PadEvidence;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /**
  * The pads of a plan as its rounds found them.
@@ -47,9 +47,9 @@ public record PadsAsFelt(List<PadAsFelt> pads, List<UnknownLeak> leftOut) {
 		private void add(KeyJob job) {
 			Optional<KeyRim> rim = job.key().flatMap(KeyRim::of);
 			if (rim.isEmpty()) {
-				leftOut.add(new UnknownLeak(job.name(), Messages.of("leak.noHole")));
+				leftOut.add(new UnknownLeak(job.name(), Phrase.of("leak.noHole")));
 			} else if (job.lastRound().isEmpty()) {
-				leftOut.add(new UnknownLeak(job.name(), Messages.of("leak.notFelt")));
+				leftOut.add(new UnknownLeak(job.name(), Phrase.of("leak.notFelt")));
 			} else {
 				PadEvidence.of(job, why -> leftOut.add(new UnknownLeak(job.name(), why)))
 						.ifPresent(evidence -> pads.add(new PadAsFelt(job, rim.get(), evidence)));

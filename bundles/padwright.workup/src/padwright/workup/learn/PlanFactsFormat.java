@@ -26,12 +26,18 @@ import padwright.workup.calibration.PadCalibration.Evidence;
 import padwright.workup.learn.PlanFacts.FeltGap;
 import padwright.workup.learn.PlanFacts.PadSeen;
 import padwright.workup.learn.PlanFacts.Visit;
+import padwright.workup.words.Phrase;
 
 /** How {@link PlanFacts} are kept from one run to the next: each part in the order of its record, a count before each list. */
 public final class PlanFactsFormat {
 
 	/** More of anything in one plan is a sign of a spoilt file. */
 	private static final int MOST = 1 << 20;
+
+	/** What kind of value of a phrase follows. */
+	private static final int COUNT = 0;
+	private static final int HOUR = 1;
+	private static final int SAID = 2;
 
 	private PlanFactsFormat() {
 	}
@@ -124,7 +130,7 @@ public final class PlanFactsFormat {
 		return new Evidence(in.readUTF(), in.readUTF(), in.readUTF(),
 				list(in, from -> new CalibrationRound(list(from, PlanFactsFormat::reading),
 						list(from, PlanFactsFormat::piece), list(from, PlanFactsFormat::reading))),
-				list(in, DataInput::readUTF));
+				list(in, PlanFactsFormat::phrase));
 	}
 
 	private static void evidence(DataOutput out, Evidence evidence) throws IOException {
@@ -136,7 +142,38 @@ public final class PlanFactsFormat {
 			list(to, round.pieces(), PlanFactsFormat::piece);
 			list(to, round.after(), PlanFactsFormat::reading);
 		});
-		list(out, evidence.obstacles(), DataOutput::writeUTF);
+		list(out, evidence.obstacles(), PlanFactsFormat::phrase);
+	}
+
+	/** Its values are counts, hours and what is said alike in every language. */
+	private static Phrase phrase(DataInput in) throws IOException {
+		return new Phrase(in.readUTF(), list(in, PlanFactsFormat::value));
+	}
+
+	private static void phrase(DataOutput out, Phrase phrase) throws IOException {
+		out.writeUTF(phrase.key());
+		list(out, phrase.values(), PlanFactsFormat::value);
+	}
+
+	private static Object value(DataInput in) throws IOException {
+		return switch (in.readByte()) {
+		case COUNT -> in.readInt();
+		case HOUR -> new ClockHour(in.readByte());
+		default -> in.readUTF();
+		};
+	}
+
+	private static void value(DataOutput out, Object value) throws IOException {
+		if (value instanceof Integer count) {
+			out.writeByte(COUNT);
+			out.writeInt(count);
+		} else if (value instanceof ClockHour hour) {
+			out.writeByte(HOUR);
+			out.writeByte(hour.station());
+		} else {
+			out.writeByte(SAID);
+			out.writeUTF(String.valueOf(value));
+		}
 	}
 
 	private static RimReading reading(DataInput in) throws IOException {

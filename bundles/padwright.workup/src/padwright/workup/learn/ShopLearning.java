@@ -5,8 +5,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 
-import padwright.engine.calibration.CalibrationResult.Calibrated;
-import padwright.engine.calibration.CalibrationResult.Undecided;
 import padwright.engine.learning.GammaPool;
 import padwright.engine.learning.GammaPool.Exposure;
 import padwright.engine.learning.Learned;
@@ -58,10 +56,10 @@ public record ShopLearning(int plans, List<LearnedFigure> figures) {
 
 	private static LearnedFigure stiffness(PadCalibration pad) {
 		String evidence = Messages.of("learn.rounds", pad.rounds(), pad.keys());
-		return pad.result() instanceof Calibrated told
-				? new LearnedFigure(Topic.STIFFNESS, pad.label(), Optional.of(new Learned(told.atLeast().lambda(),
-						told.best().lambda(), told.atMost().lambda())), evidence)
-				: new LearnedFigure(Topic.STIFFNESS, pad.label(), Optional.empty(), ((Undecided) pad.result()).why());
+		return pad.stiffness().told().map(told -> new LearnedFigure(Topic.STIFFNESS, pad.label(), Optional.of(new Learned(
+				told.atLeast().lambda(), told.best().lambda(), told.atMost().lambda())), evidence))
+				.orElseGet(() -> new LearnedFigure(Topic.STIFFNESS, pad.label(), Optional.empty(),
+						pad.stiffness().why().words()));
 	}
 
 	private static LearnedFigure tearing(String saliva, List<Exposure> players) {

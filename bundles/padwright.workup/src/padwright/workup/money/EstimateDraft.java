@@ -74,7 +74,8 @@ public record EstimateDraft(List<Option> options, List<String> open) {
 	}
 
 	private static String told(Recommendation work) {
-		return work.where().isEmpty() ? work.found() : work.where() + ": " + work.found();
+		String where = work.where().words();
+		return (where.isEmpty() ? "" : where + ": ") + work.found();
 	}
 
 	private static void add(String name, String label, List<Item> items, List<Option> options) {

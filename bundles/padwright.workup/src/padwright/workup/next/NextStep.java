@@ -5,7 +5,7 @@ import java.util.Optional;
 
 import org.eclipse.emf.ecore.EObject;
 
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /**
  * One thing to do, or to wait for, at one instrument.
@@ -17,14 +17,14 @@ import padwright.workup.words.Messages;
  * @param stage the stage that was reached last, or empty
  * @param kind what kind of thing
  * @param heldBy the kind of what it has to wait for first, where it has to
- * @param what in words, without a full stop
+ * @param what without a full stop
  * @param keys labels of the keys that it is about, or empty
  * @param from the first day on which it can be done, where it is not at once
  * @param due when the instrument is promised
  * @param hand who wrote last
  */
 public record NextStep(EObject element, String plan, String instrument, String player, String stage, Kind kind,
-		Optional<Kind> heldBy, String what, String keys, Optional<LocalDate> from, Optional<LocalDate> due,
+		Optional<Kind> heldBy, Phrase what, String keys, Optional<LocalDate> from, Optional<LocalDate> due,
 		Optional<String> hand) {
 
 	/** What kind of thing, in the order in which one plan's are told. */
@@ -44,9 +44,9 @@ public record NextStep(EObject element, String plan, String instrument, String p
 	}
 
 	/** What is to be done, and behind what it has to wait. */
-	public String told() {
-		return heldBy.map(kind -> kind == Kind.AGREE ? Messages.of("next.heldBy.agree", what)
-				: Messages.of("next.heldBy.wait", what)).orElse(what);
+	public Phrase told() {
+		return heldBy.map(kind -> kind == Kind.AGREE ? Phrase.of("next.heldBy.agree", what)
+				: Phrase.of("next.heldBy.wait", what)).orElse(what);
 	}
 
 	/** Whether it can be done on a day. */

@@ -33,7 +33,7 @@ import padwright.workup.next.NextStep.Kind;
 import padwright.workup.parts.Labels;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /** The next steps of one plan. */
 final class PlanSteps {
@@ -65,7 +65,7 @@ final class PlanSteps {
 		addMornings();
 		addWork();
 		if (steps.isEmpty()) {
-			add(Kind.DELIVER, job(), Messages.of("next.deliver"), "", Optional.empty());
+			add(Kind.DELIVER, job(), Phrase.of("next.deliver"), "", Optional.empty());
 		}
 		return steps;
 	}
@@ -77,11 +77,11 @@ final class PlanSteps {
 
 	private void addWaits() {
 		if (isEstimateOpen()) {
-			record.last(Estimate.class).ifPresent(estimate -> add(Kind.AGREE, estimate, Messages.of("next.agree"), "",
+			record.last(Estimate.class).ifPresent(estimate -> add(Kind.AGREE, estimate, Phrase.of("next.agree"), "",
 					Optional.empty()));
 		}
 		record.waiting().forEach(waiting -> add(isFor(waiting, WaitReason.ESTIMATE) ? Kind.AGREE : Kind.WAIT, waiting,
-				WaitWords.of(waiting), "", Optional.ofNullable(waiting.getUntil())));
+				WaitWords.phrase(waiting), "", Optional.ofNullable(waiting.getUntil())));
 	}
 
 	private boolean isEstimateOpen() {
@@ -108,7 +108,7 @@ final class PlanSteps {
 	private void addMornings() {
 		Map<LocalDate, List<PadAtRest>> mornings = PadAtRest.of(plan).stream()
 				.collect(Collectors.groupingBy(PadAtRest::morning, LinkedHashMap::new, Collectors.toList()));
-		mornings.forEach((day, pads) -> add(Kind.MORNING, pads.get(0).treatment(), Messages.of("next.feelAgain"),
+		mornings.forEach((day, pads) -> add(Kind.MORNING, pads.get(0).treatment(), Phrase.of("next.feelAgain"),
 				pads.stream().map(pad -> Labels.ofKey(plan, pad.key().getName())).collect(Collectors.joining(", ")),
 				Optional.of(day)));
 	}
@@ -117,27 +117,27 @@ final class PlanSteps {
 		record.nextStage().ifPresent(stage -> steps.add(step(Kind.WORK, heldByAnswer(), lastReached(), stage(stage), "",
 				morningAfterLast(stage), record.due())));
 		addWork(job -> DoneAtKey.isPadPlanned(job) && !DoneAtKey.isPadIn(job) && job.service().getRounds().isEmpty(),
-				heldByParts(), Messages.of("next.pad"));
+				heldByParts(), Phrase.of("next.pad"));
 		Set<Key> resting = PadAtRest.of(plan).stream().map(PadAtRest::key).collect(Collectors.toSet());
 		addWork(job -> !resting.contains(job.service().getKey()) && DoneAtKey.isUnanswered(job), heldByAnswer(),
-				Messages.of("next.level"));
+				Phrase.of("next.level"));
 		Predicate<KeyJob> toFeel = job -> DoneAtKey.isPadIn(job) && !DoneAtKey.isFeltAsDelivered(job)
 				&& !DoneAtKey.isUnanswered(job) && !resting.contains(job.service().getKey());
-		addWork(toFeel.and(job -> job.allRounds().isEmpty()), heldByAnswer(), Messages.of("next.feelFirst"));
-		addWork(toFeel.and(job -> !job.allRounds().isEmpty()), heldByAnswer(), Messages.of("next.feel"));
+		addWork(toFeel.and(job -> job.allRounds().isEmpty()), heldByAnswer(), Phrase.of("next.feelFirst"));
+		addWork(toFeel.and(job -> !job.allRounds().isEmpty()), heldByAnswer(), Phrase.of("next.feel"));
 		List<Regulation> open = plan.plan().getRegulations().stream().filter(note -> note.getLeft() == null).toList();
 		String couplings = open.stream().flatMap(note -> Resolved.of(note.getDriver()).stream()
 				.flatMap(driver -> Resolved.of(note.getDriven()).stream()
 						.map(driven -> Labels.ofKey(plan, driver.getName()) + " > " + Labels.ofKey(plan, driven.getName()))))
 				.collect(Collectors.joining(", "));
 		if (!couplings.isEmpty()) {
-			steps.add(step(Kind.WORK, heldByAnswer(), open.get(0), Messages.of("next.regulate"), couplings,
+			steps.add(step(Kind.WORK, heldByAnswer(), open.get(0), Phrase.of("next.regulate"), couplings,
 					Optional.empty(), record.due()));
 		}
 	}
 
 	/** One step for all keys that need it. */
-	private void addWork(Predicate<KeyJob> chosen, Optional<Kind> heldBy, String what) {
+	private void addWork(Predicate<KeyJob> chosen, Optional<Kind> heldBy, Phrase what) {
 		List<KeyJob> jobs = plan.jobs().stream().filter(chosen).toList();
 		if (!jobs.isEmpty()) {
 			steps.add(step(Kind.WORK, heldBy, jobs.get(0).service(), what, labels(jobs), Optional.empty(), record.due()));
@@ -148,11 +148,11 @@ final class PlanSteps {
 		return record.last(StageReached.class).map(EObject.class::cast).orElseGet(this::job);
 	}
 
-	private static String stage(ProcessStage stage) {
-		String name = stage.getMinutes() == null ? Labels.of(stage)
-				: Messages.of("next.usually", Labels.of(stage), stage.getMinutes().toPlainString());
-		return stage.getChecks().isEmpty() ? Messages.of("next.stage", name)
-				: Messages.of("next.stageCheck", name, String.join("; ", stage.getChecks()));
+	private static Phrase stage(ProcessStage stage) {
+		Phrase name = stage.getMinutes() == null ? Phrase.plain(Labels.of(stage))
+				: Phrase.of("next.usually", Labels.of(stage), stage.getMinutes().toPlainString());
+		return stage.getChecks().isEmpty() ? Phrase.of("next.stage", name)
+				: Phrase.of("next.stageCheck", name, String.join("; ", stage.getChecks()));
 	}
 
 	/** The morning after the last stage, for a stage that has to wait for it. */
@@ -164,18 +164,18 @@ final class PlanSteps {
 	private void addSecondLook() {
 		Optional<SecondLook> look = record.last(SecondLook.class);
 		look.filter(noted -> noted.getDate() == null).ifPresent(noted -> addSecondLook(noted,
-				Messages.of("next.secondLook"), "", Optional.ofNullable(noted.getDue()), Optional.ofNullable(noted.getDue())));
+				Phrase.of("next.secondLook"), "", Optional.ofNullable(noted.getDue()), Optional.ofNullable(noted.getDue())));
 		Optional<LocalDate> home = record.delivered();
 		List<KeyJob> felt = plan.jobs().stream().filter(job -> DoneAtKey.isPadIn(job)
 				&& job.fitting().pad().filter(PlanSteps::isFelt).isPresent()).toList();
 		if (look.isEmpty() && !felt.isEmpty()
 				&& home.filter(day -> !day.plusWeeks(WEEKS_TO_ASK).isBefore(today)).isPresent()) {
-			addSecondLook(job(), Messages.of("next.secondLookFelt"), labels(felt), home.map(day -> day.plusWeeks(WEEKS_TO_SETTLE)),
+			addSecondLook(job(), Phrase.of("next.secondLookFelt"), labels(felt), home.map(day -> day.plusWeeks(WEEKS_TO_SETTLE)),
 					Optional.empty());
 		}
 	}
 
-	private void addSecondLook(EObject element, String what, String keys, Optional<LocalDate> from, Optional<LocalDate> due) {
+	private void addSecondLook(EObject element, Phrase what, String keys, Optional<LocalDate> from, Optional<LocalDate> due) {
 		steps.add(step(Kind.SECOND_LOOK, Optional.empty(), element, what, keys, from, due));
 	}
 
@@ -189,11 +189,11 @@ final class PlanSteps {
 				.collect(Collectors.joining(", "));
 	}
 
-	private void add(Kind kind, EObject element, String what, String keys, Optional<LocalDate> from) {
+	private void add(Kind kind, EObject element, Phrase what, String keys, Optional<LocalDate> from) {
 		steps.add(step(kind, Optional.empty(), element, what, keys, from, record.due()));
 	}
 
-	private NextStep step(Kind kind, Optional<Kind> heldBy, EObject element, String what, String keys,
+	private NextStep step(Kind kind, Optional<Kind> heldBy, EObject element, Phrase what, String keys,
 			Optional<LocalDate> from, Optional<LocalDate> due) {
 		return new NextStep(element, plan.plan().getName(), instrument(), player(),
 				record.last(StageReached.class).map(stage -> JobRecord.label(plan.plan(), stage)).orElse(""), kind, heldBy, what, keys, from, due,

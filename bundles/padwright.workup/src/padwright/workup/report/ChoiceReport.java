@@ -36,22 +36,32 @@ public final class ChoiceReport {
 	private static ReportTable keys(PadChoice choice) {
 		ReportTable.Maker table = new ReportTable.Maker(Messages.of("report.choice.keys")).words(Messages.of("report.key"),
 				Messages.of("report.pad"), Messages.of("report.choice.why"), Messages.of("report.choice.else"));
-		choice.keys().forEach(key -> row(table, key, choice.mixed().byKey().get(key)));
+		choice.keys().forEach(key -> table.ofKey(key.job().name(), key.label(), chosen(key, choice),
+				why(choice.mixed().byKey().get(key)), others(key, choice)));
 		return table.table();
 	}
 
-	private static void row(ReportTable.Maker table, KeyChoice key, Candidate chosen) {
-		String others = key.candidates().stream().filter(candidate -> candidate.fits() && candidate != chosen)
+	/** The pad that was chosen for a key. */
+	static String chosen(KeyChoice key, PadChoice choice) {
+		Candidate chosen = choice.mixed().byKey().get(key);
+		return chosen == null ? Messages.of("report.choice.nothing") : Labels.of(chosen.pad());
+	}
+
+	/** The other pads that would go into a key, the best first. */
+	static String others(KeyChoice key, PadChoice choice) {
+		Candidate chosen = choice.mixed().byKey().get(key);
+		return key.candidates().stream().filter(candidate -> candidate.fits() && candidate != chosen)
 				.map(candidate -> Labels.of(candidate.pad())).collect(Collectors.joining(", "));
-		table.ofKey(key.job().name(), key.label(),
-				chosen == null ? Messages.of("report.choice.nothing") : Labels.of(chosen.pad()),
-				chosen == null ? "" : why(chosen), others);
 	}
 
 	private static String why(Candidate chosen) {
+		return chosen == null ? "" : reasons(chosen).collect(Collectors.joining("; "));
+	}
+
+	/** What speaks for and against a pad, and the rules that it breaks. */
+	static Stream<String> reasons(Candidate chosen) {
 		return Stream.concat(chosen.reasons().stream().map(ChoiceReport::words),
-				chosen.broken().stream().map(rule -> Messages.of("report.choice.rule", rule)))
-				.collect(Collectors.joining("; "));
+				chosen.broken().stream().map(rule -> Messages.of("report.choice.rule", rule)));
 	}
 
 	private static ReportTable sets(PadChoice choice) {
@@ -77,7 +87,8 @@ public final class ChoiceReport {
 		return table.table();
 	}
 
-	private static String words(Reason reason) {
+	/** With its weight. */
+	static String words(Reason reason) {
 		return Messages.of(reason.isFor() ? "report.choice.for" : "report.choice.against",
 				Figures.plain(reason.weight().abs()), reason.text());
 	}

@@ -18,14 +18,13 @@ import padwright.workup.drift.PlanDrift;
 import padwright.workup.drift.UnknownLayer;
 import padwright.workup.parts.Labels;
 import padwright.workup.words.GapWords;
+import padwright.workup.words.LengthWords;
 import padwright.workup.words.Messages;
+import padwright.workup.words.ShownUnit;
 
 /** What the player's climate does to the pads, in thou: key by key, then what lies in the cups. */
 public final class DriftReport {
 
-	private static final int DECIMALS = 2;
-	private static final Length TENTH = Length.thou("0.1");
-	private static final Length HUNDREDTH = Length.thou("0.01");
 
 	private final PlanDrift drift;
 	private final Length tolerance;
@@ -41,7 +40,7 @@ public final class DriftReport {
 		report.cups().forEach(cup -> tables.add(report.cup(cup)));
 		return new Report(Messages.of("report.drift.title", drift.plan().plan().getName()),
 				List.of(Messages.of("report.drift.lead", drift.plan().plan().getName(), climate(drift.bench()),
-						climate(drift.home()), report.tolerance), Messages.of("report.drift.opensWhat")), tables);
+						climate(drift.home()), report.tolerance, ShownUnit.symbol()), Messages.of("report.drift.opensWhat")), tables);
 	}
 
 	private ReportTable keys() {
@@ -66,8 +65,8 @@ public final class DriftReport {
 		KeyDrift most = alike.stream().max(Comparator.comparing(DriftReport::magnitude)).orElseThrow();
 		ReportTable.Maker table = new ReportTable.Maker(alike.size() == 1 ? Messages.of("report.drift.cup", label(most))
 				: Messages.of("report.drift.cups", label(most), alike.size())).words("  " + Messages.of("report.drift.layer"))
-				.figures("thou").words(Messages.of("report.drift.change"));
-		layers(most).forEach(layer -> table.row("  " + layer.layer().name(), Figures.thou(layer.layer().thickness()),
+				.figures(ShownUnit.symbol()).words(Messages.of("report.drift.change"));
+		layers(most).forEach(layer -> table.row("  " + layer.layer().name(), LengthWords.figure(layer.layer().thickness()),
 				change(layer.change())));
 		if (!most.unknown().isEmpty()) {
 			table.note(Messages.of("report.drift.unknown",
@@ -99,11 +98,12 @@ public final class DriftReport {
 		return Labels.ofKey(drift.plan(), key.key());
 	}
 
-	/** To tenths of a thou, or to hundredths where it is known to within a tenth; rounded outward, so that it stays true. */
+	/** Roughly, or as fine as film where it is known to within a tenth of a thou; rounded outward, so that it stays true. */
 	private static String change(HeightChange change) {
-		Length step = change.high().minus(change.low()).isShorterThan(TENTH) ? HUNDREDTH : TENTH;
-		return Messages.of("report.fromTo", Figures.signedThou(down(change.low(), step), DECIMALS),
-				Figures.signedThou(down(change.high().negated(), step).negated(), DECIMALS));
+		boolean finely = change.high().minus(change.low()).isShorterThan(LengthWords.roughStep());
+		Length step = finely ? LengthWords.step() : LengthWords.roughStep();
+		return Messages.of("report.fromTo", LengthWords.signed(down(change.low(), step)),
+				LengthWords.signed(down(change.high().negated(), step).negated()));
 	}
 
 	private static Length down(Length length, Length step) {

@@ -20,17 +20,6 @@ public final class Figures {
 	private Figures() {
 	}
 
-	/** In thou to two decimals, without the unit. */
-	public static String thou(Length length) {
-		return plain(length.in(LengthUnit.THOU, 2));
-	}
-
-	/** In thou to {@code decimals} places, without the unit, with a plus before what is above zero then. */
-	public static String signedThou(Length length, int decimals) {
-		BigDecimal thou = length.in(LengthUnit.THOU, decimals);
-		return (thou.signum() > 0 ? "+" : "") + plain(thou);
-	}
-
 	/** In millimetres to {@code decimals} places, without the unit. */
 	public static String millimetres(Length length, int decimals) {
 		return plain(length.in(LengthUnit.MILLIMETRE, decimals));

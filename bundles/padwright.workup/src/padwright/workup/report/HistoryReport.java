@@ -3,12 +3,10 @@ package padwright.workup.report;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
 import padwright.engine.calibration.CalibrationResult.Calibrated;
-import padwright.engine.calibration.CalibrationResult.Undecided;
 import padwright.workup.calibration.PadCalibration;
 import padwright.workup.forecast.PlayerForecast;
 import padwright.workup.history.InstrumentHistory;
@@ -17,14 +15,15 @@ import padwright.workup.history.ShopHistory;
 import padwright.workup.history.Trend;
 import padwright.workup.words.Chance;
 import padwright.workup.words.Days;
+import padwright.workup.words.LengthWords;
 import padwright.workup.words.Messages;
-import padwright.workup.words.Texts;
+import padwright.workup.words.ShownUnit;
+import padwright.workup.words.TwoDigits;
 
 /** What became of pads over the years. */
 public final class HistoryReport {
 
 	private static final String NOTHING = "-";
-	private static final int TREND_DECIMALS = 1;
 
 	private HistoryReport() {
 	}
@@ -74,8 +73,8 @@ public final class HistoryReport {
 	}
 
 	private static String trend(Optional<Trend> trend) {
-		return trend.map(each -> Messages.of("report.history.trend", Figures.signedThou(each.perYear(), TREND_DECIMALS),
-				each.services(), Chance.of(each.chance()))).orElse(NOTHING);
+		return trend.map(each -> Messages.of("report.history.trend", LengthWords.roughSigned(each.perYear()), each.services(),
+				Chance.of(each.chance()), ShownUnit.symbol())).orElse(NOTHING);
 	}
 
 	private static ReportTable players(ShopHistory history) {
@@ -104,19 +103,15 @@ public final class HistoryReport {
 
 	private static void row(PadCalibration pad, ReportTable.Maker table) {
 		table.row(pad.label(), String.valueOf(pad.keys()), String.valueOf(pad.rounds()),
-				pad.result() instanceof Calibrated told ? stiffness(told)
-						: Messages.of("report.history.notTold", ((Undecided) pad.result()).why()));
+				pad.stiffness().told().map(HistoryReport::stiffness)
+						.orElseGet(() -> Messages.of("report.history.notTold", pad.stiffness().why())));
 	}
 
 	/** With its range, and how far the readings are off if they are. */
 	public static String stiffness(Calibrated told) {
-		String range = Messages.of("report.history.range", lambda(told.best().lambda()),
-				lambda(told.atLeast().lambda()), lambda(told.atMost().lambda()));
-		return told.error().map(error -> Messages.of("report.history.off", range, Figures.thou(error.deviation())))
+		String range = Messages.of("report.history.range", new TwoDigits(told.best().lambda()),
+				new TwoDigits(told.atLeast().lambda()), new TwoDigits(told.atMost().lambda()));
+		return told.error().map(error -> Messages.of("report.history.off", range, LengthWords.withUnit(error.deviation())))
 				.orElse(range);
-	}
-
-	private static String lambda(double lambda) {
-		return Texts.decimal(String.format(Locale.ROOT, "%.2g", lambda));
 	}
 }

@@ -27,6 +27,7 @@ public final class LearnReport {
 
 	private static void row(LearnedFigure figure, ReportTable.Maker table) {
 		table.row(LearnWords.topic(figure.topic()), figure.of(),
-				figure.figure().map(LearnWords::range).orElse(Messages.of("report.learn.notTold")), figure.evidence());
+				figure.figure().map(learned -> LearnWords.range(figure.topic(), learned))
+						.orElse(Messages.of("report.learn.notTold")), figure.evidence());
 	}
 }

@@ -48,7 +48,7 @@ public final class NextReport {
 
 	private static void row(NextStep step, LocalDate today, ReportTable.Maker table) {
 		table.ofPlan(step.plan(), step.due().map(day -> step.isLate(today) ? Messages.of("report.next.late", day)
-				: Days.of(day)).orElse(""), step.instrument(), step.player(), step.stage(), step.told(), step.keys(),
+				: Days.of(day)).orElse(""), step.instrument(), step.player(), step.stage(), step.told().words(), step.keys(),
 				step.from().map(Days::of).orElse(""), step.hand().orElse(""));
 	}
 }

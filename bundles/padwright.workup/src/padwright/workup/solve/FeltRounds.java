@@ -8,6 +8,7 @@ import java.util.function.Consumer;
 import padwright.engine.evidence.FeltRound;
 import padwright.model.plan.Round;
 import padwright.workup.service.KeyJob;
+import padwright.workup.words.Phrase;
 
 /** The rounds of a row as evidence: what was felt, each with the film that was in place then. */
 public final class FeltRounds {
@@ -16,7 +17,7 @@ public final class FeltRounds {
 	}
 
 	/** All rounds before the key was delivered; nothing where one cannot be used. */
-	static Optional<List<FeltRound>> of(KeyJob job, Consumer<String> why) {
+	static Optional<List<FeltRound>> of(KeyJob job, Consumer<Phrase> why) {
 		return of(job, job.service().getRounds(), why);
 	}
 
@@ -27,7 +28,7 @@ public final class FeltRounds {
 		});
 	}
 
-	private static Optional<List<FeltRound>> of(KeyJob job, List<Round> rounds, Consumer<String> why) {
+	private static Optional<List<FeltRound>> of(KeyJob job, List<Round> rounds, Consumer<Phrase> why) {
 		List<FeltRound> felt = new ArrayList<>();
 		for (Round round : rounds) {
 			RoundReadings.felt(job, round, why)

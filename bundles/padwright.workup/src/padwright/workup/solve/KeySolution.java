@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 import padwright.workup.service.KeyJob;
+import padwright.workup.words.Phrase;
 
 /**
  * The answer for one row of a plan.
@@ -13,7 +14,7 @@ import padwright.workup.service.KeyJob;
  * @param unsolved why something could not be solved, and what to do about it; empty if all was
  */
 public record KeySolution(KeyJob job, Optional<HeightAnswer> height, Optional<LevelAnswer> level,
-		List<String> unsolved) {
+		List<Phrase> unsolved) {
 
 	public KeySolution {
 		unsolved = List.copyOf(unsolved);

@@ -12,7 +12,7 @@ import padwright.engine.seating.SeatProblem;
 import padwright.engine.seating.Seating;
 import padwright.workup.remember.Remembered;
 import padwright.workup.service.KeyJob;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /** The levelling of one pad after all its rounds. */
 final class LevelWork {
@@ -31,7 +31,7 @@ final class LevelWork {
 	}
 
 	/** The answer with the film on hand; nothing, with the reason added to {@code unsolved}, where there is none. */
-	Optional<LevelAnswer> answer(List<FilmSupply> supply, List<String> unsolved) {
+	Optional<LevelAnswer> answer(List<FilmSupply> supply, List<Phrase> unsolved) {
 		return rounds(unsolved).map(rounds -> solve(rounds, supply));
 	}
 
@@ -66,11 +66,11 @@ final class LevelWork {
 		return full.swap(change, films).orElse(new FullShims.Swap(List.of(), List.of()));
 	}
 
-	private Optional<List<FeltRound>> rounds(List<String> unsolved) {
+	private Optional<List<FeltRound>> rounds(List<Phrase> unsolved) {
 		if (job.lastRound().isEmpty()) {
-			unsolved.add(Messages.of("unsolved.notFelt"));
+			unsolved.add(Phrase.of("unsolved.notFelt"));
 			return Optional.empty();
 		}
-		return FeltRounds.of(job, why -> unsolved.add(Messages.of("unsolved.notLevelled", why)));
+		return FeltRounds.of(job, why -> unsolved.add(Phrase.of("unsolved.notLevelled", why)));
 	}
 }

@@ -15,7 +15,7 @@ import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.ModelChecks;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /** What is so wrong with the rows of a plan that an answer from them would mislead. */
 final class Obstacles {
@@ -26,7 +26,7 @@ final class Obstacles {
 			IssueCodes.HOUR_TWICE, IssueCodes.BACKING_MISSING, IssueCodes.PAD_DEPTH,
 			IssueCodes.DUPLICATE_SERVICE);
 
-	private final Map<EObject, List<String>> byRow = new LinkedHashMap<>();
+	private final Map<EObject, List<Phrase>> byRow = new LinkedHashMap<>();
 
 	Obstacles(ServicePlan plan) {
 		ModelChecks.check(plan.plan()).stream().filter(finding -> CODES.contains(finding.code())).forEach(this::add);
@@ -36,17 +36,17 @@ final class Obstacles {
 		for (EObject element = finding.place().element(); element != null; element = element.eContainer()) {
 			if (element instanceof KeyService) {
 				byRow.computeIfAbsent(element, row -> new ArrayList<>())
-						.add(Messages.of("unsolved.finding", finding.advice().what(), finding.advice().cure()));
+						.add(Phrase.of("unsolved.finding", finding.advice().what(), finding.advice().cure()));
 			}
 		}
 	}
 
 	/** Why a row cannot be solved as it stands; empty if it can. */
-	List<String> of(KeyJob job) {
+	List<Phrase> of(KeyJob job) {
 		if (Resolved.of(job.plan().plan().getSystem()).isEmpty()) {
-			return List.of(Messages.of("unsolved.noSystem"));
+			return List.of(Phrase.of("unsolved.noSystem"));
 		}
-		return job.key().isEmpty() ? List.of(Messages.of("unsolved.noKey"))
+		return job.key().isEmpty() ? List.of(Phrase.of("unsolved.noKey"))
 				: byRow.getOrDefault(job.service(), List.of()).stream().distinct().toList();
 	}
 }

@@ -16,6 +16,7 @@ import padwright.engine.rim.RimProfile;
 import padwright.model.plan.Round;
 import padwright.workup.remember.Remembered;
 import padwright.workup.service.KeyJob;
+import padwright.workup.words.Phrase;
 
 /**
  * What is known of a pad, and what its rounds tell.
@@ -41,7 +42,7 @@ public record PadEvidence(PadModel pad, List<FeltRound> rounds) {
 	 *
 	 * @param why told the reason where there is no answer
 	 */
-	public static Optional<PadEvidence> of(KeyJob job, Consumer<String> why) {
+	public static Optional<PadEvidence> of(KeyJob job, Consumer<Phrase> why) {
 		return FeltRounds.of(job, why).map(rounds -> new PadEvidence(PadBelief.of(job).model(), rounds));
 	}
 

@@ -10,7 +10,7 @@ import padwright.engine.seating.WhyNothing;
 import padwright.model.stock.FilmSet;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /**
  * Solves the rows of a plan in its order, each with the film that those before it have left. A row's height comes
@@ -48,28 +48,28 @@ public final class PlanSolver {
 		try {
 			return solve(job);
 		} catch (IllegalArgumentException | ArithmeticException senseless) {
-			return unsolved(job, List.of(Messages.of("unsolved.senseless", senseless.getMessage())));
+			return unsolved(job, List.of(Phrase.of("unsolved.senseless", senseless.getMessage())));
 		}
 	}
 
 	private KeySolution solve(KeyJob job) {
-		List<String> inTheWay = obstacles.of(job);
+		List<Phrase> inTheWay = obstacles.of(job);
 		if (!inTheWay.isEmpty()) {
 			return unsolved(job, inTheWay);
 		}
 		Optional<FilmSet> film = job.fitting().films();
 		if (film.isEmpty()) {
-			return unsolved(job, List.of(Messages.of("unsolved.noFilm")));
+			return unsolved(job, List.of(Phrase.of("unsolved.noFilm")));
 		}
 		return solve(job, film.get());
 	}
 
-	private static KeySolution unsolved(KeyJob job, List<String> reasons) {
+	private static KeySolution unsolved(KeyJob job, List<Phrase> reasons) {
 		return new KeySolution(job, Optional.empty(), Optional.empty(), reasons);
 	}
 
 	private KeySolution solve(KeyJob job, FilmSet film) {
-		List<String> unsolved = new ArrayList<>();
+		List<Phrase> unsolved = new ArrayList<>();
 		List<FilmUse> stack = FilmUse.ofStack(job);
 		films.giveBack(stack);
 		Optional<HeightAnswer> height = height(job, film, unsolved);
@@ -83,12 +83,12 @@ public final class PlanSolver {
 	}
 
 	private Optional<LevelAnswer> level(KeyJob job, FilmSet film, Optional<HeightAnswer> height,
-			List<String> unsolved) {
+			List<Phrase> unsolved) {
 		FullShims full = FullShims.atLastRound(job,
 				height.map(answer -> answer.solution().pieces()).orElse(List.of()));
 		Optional<LevelAnswer> level = new LevelWork(job, full).answer(films.supply(film), unsolved);
 		level.flatMap(answer -> answer.seat().whyNothing()).filter(WhyNothing.NO_FILM::equals)
-				.ifPresent(none -> unsolved.add(Messages.of("unsolved.filmOut", film.getName())));
+				.ifPresent(none -> unsolved.add(Phrase.of("unsolved.filmOut", film.getName())));
 		return level;
 	}
 
@@ -105,24 +105,24 @@ public final class PlanSolver {
 		}
 	}
 
-	private Optional<HeightAnswer> height(KeyJob job, FilmSet film, List<String> unsolved) {
+	private Optional<HeightAnswer> height(KeyJob job, FilmSet film, List<Phrase> unsolved) {
 		Optional<HeightWork> work = HeightWork.of(job);
 		if (work.isEmpty()) {
-			unsolved.add(Messages.of("unsolved.noGap"));
+			unsolved.add(Phrase.of("unsolved.noGap"));
 			return Optional.empty();
 		}
 		if (work.get().target().signum() < 0) {
-			unsolved.add(Messages.of("unsolved.noRoom", work.get().shown().sum().abs()));
+			unsolved.add(Phrase.of("unsolved.noRoom", work.get().shown().sum().abs()));
 			return Optional.empty();
 		}
 		Optional<HeightAnswer> answer = work.get().solution(films.supply(film))
 				.map(solution -> new HeightAnswer(work.get(), solution));
 		if (answer.isEmpty()) {
-			unsolved.add(Messages.of("unsolved.beyond", work.get().shown().sum()));
+			unsolved.add(Phrase.of("unsolved.beyond", work.get().shown().sum()));
 		} else if (films.supply(film).stream().allMatch(supply -> supply.pieces() == 0)) {
-			unsolved.add(Messages.of("unsolved.filmOutHeight", film.getName()));
+			unsolved.add(Phrase.of("unsolved.filmOutHeight", film.getName()));
 		} else if (!answer.get().reachesHeight()) {
-			unsolved.add(Messages.of("unsolved.notToHeight", work.get().shownError(answer.get().solution().sum()).abs(),
+			unsolved.add(Phrase.of("unsolved.notToHeight", work.get().shownError(answer.get().solution().sum()).abs(),
 					work.get().shown().sum()));
 		}
 		return answer;

@@ -14,16 +14,16 @@ import padwright.engine.rim.RimReading;
 import padwright.model.Lengths;
 import padwright.model.plan.Round;
 import padwright.workup.service.KeyJob;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /** A round of a plan as what its readings tell of the gap. */
 public final class RoundReadings {
 
 	private final KeyJob job;
 	private final Round round;
-	private final Consumer<String> why;
+	private final Consumer<Phrase> why;
 
-	private RoundReadings(KeyJob job, Round round, Consumer<String> why) {
+	private RoundReadings(KeyJob job, Round round, Consumer<Phrase> why) {
 		this.job = job;
 		this.round = round;
 		this.why = why;
@@ -34,12 +34,12 @@ public final class RoundReadings {
 	 *
 	 * @param why told the reason where there is no answer
 	 */
-	public static Optional<List<FeltReading>> felt(KeyJob job, Round round, Consumer<String> why) {
+	public static Optional<List<FeltReading>> felt(KeyJob job, Round round, Consumer<Phrase> why) {
 		return new RoundReadings(job, round, why).readings();
 	}
 
 	/** As {@link #felt}, but as intervals of the gap. */
-	public static Optional<List<RimReading>> of(KeyJob job, Round round, Consumer<String> why) {
+	public static Optional<List<RimReading>> of(KeyJob job, Round round, Consumer<Phrase> why) {
 		return felt(job, round, why).map(readings -> readings.stream()
 				.map(felt -> new RimReading(felt.hour(), felt.above(), felt.below())).toList());
 	}
@@ -48,9 +48,9 @@ public final class RoundReadings {
 		List<Length> leaves = job.plan().feelers();
 		List<ClockHour> hours = job.hours(round);
 		if (leaves.isEmpty()) {
-			why.accept(Messages.of("readings.noFeelers"));
+			why.accept(Phrase.of("readings.noFeelers"));
 		} else if (hours.isEmpty() || hours.size() != round.getReadings().size()) {
-			why.accept(Messages.of("readings.count", round.getReadings().size(), hours.size()));
+			why.accept(Phrase.of("readings.count", round.getReadings().size(), hours.size()));
 		} else {
 			return readings(hours, leaves);
 		}
@@ -68,14 +68,14 @@ public final class RoundReadings {
 						.filter(said -> said.slides().filter(leaf -> !leaves.contains(leaf)).isEmpty())
 						.map(said -> said.felt(hour, feelers, job.plan().plan().isGraded()));
 				if (reading.isEmpty()) {
-					why.accept(Messages.of("readings.noLeaf", hour));
+					why.accept(Phrase.of("readings.noLeaf", hour));
 					return Optional.empty();
 				}
 				readings.add(reading.get());
 			}
 			return Optional.of(readings);
 		} catch (IllegalArgumentException noFeelers) {
-			why.accept(Messages.of("readings.badFeelers"));
+			why.accept(Phrase.of("readings.badFeelers"));
 			return Optional.empty();
 		}
 	}

@@ -20,7 +20,7 @@ import padwright.model.systems.EffectiveSystem;
 import padwright.workup.mechanism.ClashWords;
 import padwright.workup.mechanism.SystemFingering;
 import padwright.workup.mechanism.SystemMechanism;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /** The fingerings of a mechanism with the pitch each should have: the note and its cents at the system's pitch. */
 final class ToneReading {
@@ -65,21 +65,21 @@ final class ToneReading {
 
 	private void add(SystemFingering fingering, MechanismState state) {
 		if (!fingering.missing().isEmpty()) {
-			leaveOut(fingering, Messages.of("sound.noTouch", String.join(", ", fingering.missing())));
+			leaveOut(fingering, Phrase.of("sound.noTouch", String.join(", ", fingering.missing())));
 		} else if (!state.contradictions().isEmpty()) {
-			leaveOut(fingering, Messages.of("sound.contradiction", state.contradictions().stream()
+			leaveOut(fingering, Phrase.of("sound.contradiction", state.contradictions().stream()
 					.map(ClashWords::of).collect(Collectors.joining("; "))));
 		} else {
 			try {
 				tones.add(new FingeredTone(fingering, new TargetNote(fingering.name(), hertz(fingering),
 						new Fingering(covers(fingering.pressing(), state)))));
 			} catch (IllegalArgumentException notANote) {
-				leaveOut(fingering, Messages.of("sound.noPitch", fingering.note()));
+				leaveOut(fingering, Phrase.of("sound.noPitch", fingering.note()));
 			}
 		}
 	}
 
-	private void leaveOut(SystemFingering fingering, String why) {
+	private void leaveOut(SystemFingering fingering, Phrase why) {
 		leftOut.add(new LeftOutNote(fingering.name(), why));
 	}
 

@@ -25,6 +25,11 @@ public final class LengthWords {
 		return written(length, decimals());
 	}
 
+	/** As {@link #figure(Length)}, with a plus before what is above zero then. */
+	public static String signed(Length length) {
+		return (rounded(length).signum() > 0 ? "+" : "") + figure(length);
+	}
+
 	/** The length that {@link #figure(Length)} shows, so that what is summed up from shown figures adds up. */
 	public static Length rounded(Length length) {
 		return Length.of(length.in(ShownUnit.now(), decimals()), ShownUnit.now());
@@ -50,6 +55,11 @@ public final class LengthWords {
 		return written(length, roughDecimals());
 	}
 
+	/** As {@link #rough(Length)}, with a plus before what is above zero then. */
+	public static String roughSigned(Length length) {
+		return (roughly(length).signum() > 0 ? "+" : "") + rough(length);
+	}
+
 	private static int roughDecimals() {
 		return decimals(ROUGH);
 	}
@@ -68,8 +78,13 @@ public final class LengthWords {
 		return Length.of(length.in(ShownUnit.now(), roughDecimals()), ShownUnit.now());
 	}
 
+	/** From one length that {@link #figure(Length)} shows to the next. */
+	public static Length step() {
+		return Length.of(BigDecimal.ONE.movePointLeft(decimals()), ShownUnit.now());
+	}
+
 	/** From one length that {@link #rough(Length)} shows to the next. */
-	static Length roughStep() {
+	public static Length roughStep() {
 		return Length.of(BigDecimal.ONE.movePointLeft(roughDecimals()), ShownUnit.now());
 	}
 

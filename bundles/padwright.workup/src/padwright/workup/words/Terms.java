@@ -10,6 +10,11 @@ public final class Terms {
 
 	/** For example {@code far} for a hinge on the far side. */
 	public static String of(Enumerator word) {
-		return Messages.of("term." + word.getClass().getSimpleName() + "." + word.getLiteral());
+		return phrase(word).words();
+	}
+
+	/** The same, among what a result has to say. */
+	public static Phrase phrase(Enumerator word) {
+		return Phrase.of("term." + word.getClass().getSimpleName() + "." + word.getLiteral());
 	}
 }

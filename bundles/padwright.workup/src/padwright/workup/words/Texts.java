@@ -11,7 +11,6 @@ import java.util.ResourceBundle;
 import java.util.ResourceBundle.Control;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 import padwright.engine.clock.ClockHour;
@@ -26,8 +25,6 @@ public final class Texts {
 	/** Else a German machine that is asked for Danish would answer in German. */
 	private static final Control ELSE_ENGLISH = Control.getNoFallbackControl(Control.FORMAT_PROPERTIES);
 
-	private static final ThreadLocal<Locale> AGREED = new ThreadLocal<>();
-
 	private final String name;
 	private final ClassLoader bundle;
 	private final Map<Locale, ResourceBundle> byLanguage = new ConcurrentHashMap<>();
@@ -40,17 +37,6 @@ public final class Texts {
 	/** The texts of {@code file.properties} and its translations, which lie beside {@code owner}. */
 	public static Texts beside(Class<?> owner, String file) {
 		return new Texts(owner.getPackageName() + "." + file, owner.getClassLoader());
-	}
-
-	/** Does work with texts in a certain language, such as that of a paper; in this thread alone. */
-	public static <T> T in(Locale language, Supplier<T> work) {
-		Locale before = AGREED.get();
-		AGREED.set(language);
-		try {
-			return work.get();
-		} finally {
-			AGREED.set(before);
-		}
 	}
 
 	/**
@@ -86,8 +72,7 @@ public final class Texts {
 
 	/** The language in which the program speaks just now. */
 	public static Locale language() {
-		Locale agreed = AGREED.get();
-		return agreed == null ? Locale.getDefault(Locale.Category.DISPLAY) : agreed;
+		return Locale.getDefault(Locale.Category.DISPLAY);
 	}
 
 	/** A figure that is written with a point, with the decimal sign of the language in which the program speaks. */

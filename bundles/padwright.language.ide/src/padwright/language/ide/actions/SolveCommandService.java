@@ -2,6 +2,7 @@ package padwright.language.ide.actions;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 import org.eclipse.lsp4j.ApplyWorkspaceEditParams;
 import org.eclipse.lsp4j.ExecuteCommandParams;
@@ -19,6 +20,7 @@ import com.google.inject.Inject;
 
 import padwright.language.ide.solving.SolveKey;
 import padwright.language.ide.words.Messages;
+import padwright.workup.words.Phrase;
 
 /** Solves a row on an editor's command and asks the editor to write the answer into the plan. */
 public final class SolveCommandService implements IExecutableCommandService {
@@ -54,7 +56,7 @@ public final class SolveCommandService implements IExecutableCommandService {
 		}
 		Optional.of(answer.unsolved()).filter(reasons -> !reasons.isEmpty())
 				.ifPresent(reasons -> client.showMessage(
-						new MessageParams(MessageType.Info, String.join("; ", reasons))));
+						new MessageParams(MessageType.Info, reasons.stream().map(Phrase::words).collect(Collectors.joining("; ")))));
 	}
 
 	private static String text(Object argument) {

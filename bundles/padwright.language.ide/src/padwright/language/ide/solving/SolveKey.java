@@ -21,6 +21,7 @@ import padwright.workup.solve.KeySolution;
 import padwright.workup.solve.PlanSolution;
 import padwright.workup.solve.PlanSolver;
 import padwright.workup.solve.WrittenAnswers;
+import padwright.workup.words.Phrase;
 
 /** Solves one row of a plan, with the film that the rows before it leave, as a solve of the whole plan would. */
 public final class SolveKey {
@@ -34,7 +35,7 @@ public final class SolveKey {
 	 * @param edits of the plan's text; none where nothing could be solved
 	 * @param unsolved why something could not be solved
 	 */
-	public record Answer(List<TextEdit> edits, List<String> unsolved) {
+	public record Answer(List<TextEdit> edits, List<Phrase> unsolved) {
 	}
 
 	@Inject

@@ -8,7 +8,7 @@ import padwright.workup.checks.Place;
 import padwright.workup.inspection.Recommendation;
 import padwright.workup.inspection.RecommendedWork;
 import padwright.workup.service.ServicePlan;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /** What an inspection found asks for work; of empty cups {@link EmptyCupCheck} tells. */
 public final class InspectionCheck extends Check<ServicePlan> {
@@ -21,7 +21,7 @@ public final class InspectionCheck extends Check<ServicePlan> {
 	protected void check(ServicePlan plan, Findings findings) {
 		for (Recommendation each : RecommendedWork.ofInspection(plan)) {
 			findings.info(IssueCodes.INSPECTION_WORK, Place.of(each.element(), each.feature()),
-					new Advice(Messages.of("inspection-work.what", each.where(), each.found()), each.reason(),
+					new Advice(Phrase.of("inspection-work.what", each.where(), each.found()), each.reason(),
 							each.work()));
 		}
 	}

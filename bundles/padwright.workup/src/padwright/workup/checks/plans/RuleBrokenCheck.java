@@ -17,7 +17,7 @@ import padwright.workup.rules.RuleEvaluation;
 import padwright.workup.rules.ShopRules;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /**
  * The rules of the shop hold for each key. One that is about the plan as a whole, or is broken at many keys, is told
@@ -50,38 +50,38 @@ public final class RuleBrokenCheck extends Check<ServicePlan> {
 			report(rule, what(isOfPlan, isEverywhere, plan, broken),
 					Place.of(plan.plan(), KeySystemPackage.Literals.TITLED__NAME), findings);
 		} else {
-			broken.forEach(job -> report(rule, Messages.of("rule-broken.key", job.name()),
+			broken.forEach(job -> report(rule, Phrase.of("rule-broken.key", job.name()),
 					Place.of(job.service(), PlanPackage.Literals.KEY_SERVICE__KEY), findings));
 		}
 	}
 
-	private static String what(boolean isOfPlan, boolean isEverywhere, ServicePlan plan, List<KeyJob> broken) {
+	private static Phrase what(boolean isOfPlan, boolean isEverywhere, ServicePlan plan, List<KeyJob> broken) {
 		if (isOfPlan) {
-			return Messages.of("rule-broken.plan");
+			return Phrase.of("rule-broken.plan");
 		}
-		return isEverywhere ? Messages.of("rule-broken.everyKey") : keys(plan, broken);
+		return isEverywhere ? Phrase.of("rule-broken.everyKey") : keys(plan, broken);
 	}
 
-	private static String keys(ServicePlan plan, List<KeyJob> broken) {
+	private static Phrase keys(ServicePlan plan, List<KeyJob> broken) {
 		List<KeyJob> others = plan.jobs().stream().filter(job -> !broken.contains(job)).toList();
-		return others.size() <= FEW ? Messages.of("rule-broken.allBut", names(others))
-				: Messages.of("rule-broken.keys", names(broken));
+		return others.size() <= FEW ? Phrase.of("rule-broken.allBut", names(others))
+				: Phrase.of("rule-broken.keys", names(broken));
 	}
 
 	private static String names(List<KeyJob> jobs) {
 		return jobs.stream().map(KeyJob::name).collect(Collectors.joining(", "));
 	}
 
-	private static void report(Rule rule, String what, Place place, Findings findings) {
-		findings.add(severity(rule), IssueCodes.RULE_BROKEN, place, new Advice(what, rule.getText(), cure(rule)));
+	private static void report(Rule rule, Phrase what, Place place, Findings findings) {
+		findings.add(severity(rule), IssueCodes.RULE_BROKEN, place, new Advice(what, Phrase.plain(rule.getText()), cure(rule)));
 	}
 
-	private static String cure(Rule rule) {
+	private static Phrase cure(Rule rule) {
 		if (rule.getSeverity() == RuleSeverity.INFO) {
-			return Messages.of("rule-broken.nothingToDo");
+			return Phrase.of("rule-broken.nothingToDo");
 		}
-		return ShopRules.isOfPlan(rule.getCondition()) ? Messages.of("rule-broken.putRight")
-				: Messages.of("rule-broken.fitElse");
+		return ShopRules.isOfPlan(rule.getCondition()) ? Phrase.of("rule-broken.putRight")
+				: Phrase.of("rule-broken.fitElse");
 	}
 
 	private static Severity severity(Rule rule) {

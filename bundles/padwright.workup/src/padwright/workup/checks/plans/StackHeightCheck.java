@@ -11,7 +11,7 @@ import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.HeightWork;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /** The full shims bring the pad to height. */
 public final class StackHeightCheck extends Check<KeyJob> {
@@ -40,10 +40,10 @@ public final class StackHeightCheck extends Check<KeyJob> {
 
 	private static Advice off(KeyJob job, HeightWork work, String cure) {
 		Length error = work.shownError(job.stackSum());
-		String what = error.signum() > 0 ? Messages.of("stack-height.high", job.name(), job.stackSum(), error.abs())
-				: Messages.of("stack-height.low", job.name(), job.stackSum(), error.abs());
-		return new Advice(what, Messages.of("stack-height.why", work.basis(), work.shown().sum()),
-				cure.isEmpty() ? Messages.of("stack-height.noFilm") : Messages.of("stack-height.use", cure));
+		Phrase what = error.signum() > 0 ? Phrase.of("stack-height.high", job.name(), job.stackSum(), error.abs())
+				: Phrase.of("stack-height.low", job.name(), job.stackSum(), error.abs());
+		return new Advice(what, Phrase.of("stack-height.why", work.basis(), work.shown().sum()),
+				cure.isEmpty() ? Phrase.of("stack-height.noFilm") : Phrase.of("stack-height.use", cure));
 	}
 
 	private static String cure(KeyJob job, HeightWork work) {

@@ -18,7 +18,7 @@ import padwright.workup.checks.Place;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.FilmInCup;
 import padwright.workup.solve.PlacedPieces;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /** Only a piece that lies behind the pad is taken out. */
 public final class TakenOutCheck extends Check<KeyJob> {
@@ -42,10 +42,10 @@ public final class TakenOutCheck extends Check<KeyJob> {
 			if (piece.isPresent() && !inPlace.remove(piece.get())) {
 				Optional<String> nearest = nearest(piece.get(), inPlace).map(other -> words(other, round));
 				findings.error(IssueCodes.OUT_NOT_IN_PLACE, Place.of(out),
-						new Advice(Messages.of("out-not-in-place.what", words(piece.get(), round), job.name()),
-								Messages.of("out-not-in-place.why"),
-								nearest.map(other -> Messages.of("out-not-in-place.cure", other))
-										.orElseGet(() -> Messages.of("out-not-in-place.none"))),
+						new Advice(Phrase.of("out-not-in-place.what", words(piece.get(), round), job.name()),
+								Phrase.of("out-not-in-place.why"),
+								nearest.map(other -> Phrase.of("out-not-in-place.cure", other))
+										.orElseGet(() -> Phrase.of("out-not-in-place.none"))),
 						nearest.stream().toArray(String[]::new));
 			}
 		}

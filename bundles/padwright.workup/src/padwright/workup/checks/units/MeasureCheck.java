@@ -18,7 +18,7 @@ import padwright.workup.checks.Check;
 import padwright.workup.checks.Findings;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /** A single length is one that the thing can have, so that thou and millimetres are not mixed up. */
 public final class MeasureCheck extends Check<EObject> {
@@ -63,9 +63,9 @@ public final class MeasureCheck extends Check<EObject> {
 	private static void suspect(BigDecimal number, LengthUnit unit, Plausible bounds, Place place,
 			Findings findings) {
 		String meant = meantUnit(bounds.unitsFor(number)).map(other -> written(number, other)).orElse("");
-		String cure = meant.isEmpty() ? Messages.of("unit-suspect.measure") : Messages.of("unit-suspect.meant", meant);
+		Phrase cure = meant.isEmpty() ? Phrase.of("unit-suspect.measure") : Phrase.of("unit-suspect.meant", meant);
 		findings.error(IssueCodes.UNIT_SUSPECT, place,
-				new Advice(Messages.of("unit-suspect.what", written(number, unit), bounds.name()), bounds.why(), cure),
+				new Advice(Phrase.of("unit-suspect.what", written(number, unit), bounds.name()), bounds.why(), cure),
 				meant.isEmpty() ? new String[0] : new String[] { meant });
 	}
 

@@ -8,7 +8,7 @@ import java.util.Optional;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
 import padwright.model.Lengths;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /**
  * The lengths that a thing on a flute can have: wide enough for every instrument from the piccolo to the bass, narrow
@@ -40,14 +40,14 @@ record Plausible(String what, Length least, Length most) {
 	}
 
 	/** The thing, as it stands behind "is not". */
-	String name() {
-		return Messages.of("plausible." + what);
+	Phrase name() {
+		return Phrase.of("plausible." + what);
 	}
 
 	/** The plausible lengths, in the unit that suits them. */
-	String why() {
+	Phrase why() {
 		LengthUnit unit = most.isLongerThan(Length.millimetres("2")) ? LengthUnit.MILLIMETRE : LengthUnit.THOU;
-		return Messages.of("unit-suspect.why", least.in(unit, 3).toPlainString(), most.in(unit, 3).toPlainString(),
+		return Phrase.of("unit-suspect.why", least.in(unit, 3).toPlainString(), most.in(unit, 3).toPlainString(),
 				unit.symbol());
 	}
 }
