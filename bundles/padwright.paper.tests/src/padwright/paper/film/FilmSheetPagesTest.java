@@ -122,8 +122,8 @@ class FilmSheetPagesTest {
 	}
 
 	@Test
-	void aPlanWithoutFilmSaysSo() throws IOException {
+	void aPlanWhoseRowsWaitHasNothingToCutYet() throws IOException {
 		byte[] pdf = PdfText.write("Film", new FilmSheetPages(DemoFilmSheet.of(List.of()), PaperSize.A4).pages());
-		assertTrue(PdfText.ofPage(pdf, 1).contains("Nothing to cut."));
+		assertTrue(PdfText.ofPage(pdf, 1).contains("Nothing to cut yet."));
 	}
 }
