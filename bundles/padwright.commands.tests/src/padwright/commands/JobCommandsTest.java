@@ -70,7 +70,7 @@ class JobCommandsTest {
 				"by \"M\" shim none delivered . . . . by \"M\"\n\tkey D");
 		change("\t\tstage regulate took 30 minutes on 2026-03-05 by \"M\"\n", "");
 		assertEquals(List.of("agree waits for the player to agree to the estimate ",
-				"wait waits for parts: pads of 17.5 mm, until 2026-03-02 ", "morning feel again, the morning after E",
+				"wait waits for parts: pads for F, E and D, until 2026-03-02 ", "morning feel again, the morning after E",
 				"work stage regulate (usually 60 minutes), check: light left noted at every coupling "), steps("2026-03-04"));
 	}
 

@@ -33,6 +33,7 @@ import padwright.workup.job.JobRecord;
 import padwright.workup.parts.Withdrawal;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.solve.PlacedPieces;
 
 /** What a plan says was done, in a player's words. Nothing that is only planned or found stands here as done. */
 final class PlanDone {
@@ -59,9 +60,15 @@ final class PlanDone {
 	private void addPads() {
 		add(labels(DoneAtKey::isPadIn).size(), "done.pad");
 		add(labels(job -> job.key().isPresent() && Withdrawal.keepsPad(job)).size(), "done.padStayed");
+		add(labels(PlanDone::isLevelledAgain).size(), "done.padLevelled");
 		done.addAll(PlanFound.pads(plan));
 		add(labels(DoneAtKey::isFeltAsDelivered).size(),
 				"done.padChecked");
+	}
+
+	private static boolean isLevelledAgain(KeyJob job) {
+		return job.key().isPresent() && Withdrawal.keepsPad(job)
+				&& job.service().getRounds().stream().anyMatch(round -> !PlacedPieces.of(round).isEmpty());
 	}
 
 	private void addDiary() {

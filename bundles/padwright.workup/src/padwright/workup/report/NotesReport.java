@@ -47,19 +47,19 @@ public final class NotesReport {
 			MechanismState state = mechanism.state(fingering);
 			table.row(fingering.name(), Terms.of(fingering.fingering().getPurpose()),
 					list(fingering.fingering().getPresses().stream().map(NotesReport::press).toList()),
-					list(mechanism.moved(state)), list(open(state)), list(remarks(fingering, state), "; "));
+					names(mechanism.moved(state)), list(open(state)), list(remarks(fingering, state), "; "));
 		}
 		return table.table();
 	}
 
 	private static String press(Press press) {
-		String touch = Resolved.of(press.getTouch()).map(Touch::getName).orElse("?");
+		String touch = Resolved.of(press.getTouch()).map(Touch::getName).map(NotesReport::word).orElse("?");
 		return press.isHalf() ? Messages.of("report.notes.half", touch) : touch;
 	}
 
 	private static List<String> open(MechanismState state) {
 		return state.sounding().stream().map(hole -> state.holes().get(hole) == HoleState.HALF
-				? Messages.of("report.notes.half", hole) : hole).toList();
+				? Messages.of("report.notes.half", word(hole)) : word(hole)).toList();
 	}
 
 	private static List<String> remarks(SystemFingering fingering, MechanismState state) {
@@ -78,14 +78,23 @@ public final class NotesReport {
 			TouchFeel feel = mechanism.feel(touch.name());
 			table.row(touch.name(), list(feel.lostMotion().entrySet().stream().map(NotesReport::moved).toList()),
 					feel.force().signum() == 0 ? NONE : Figures.plain(feel.force().stripTrailingZeros()),
-					list(feel.unweighed()));
+					names(feel.unweighed()));
 		});
 		return table.table();
 	}
 
 	private static String moved(Map.Entry<String, Length> key) {
 		Length lost = key.getValue();
-		return lost.signum() == 0 ? key.getKey() : key.getKey() + " (" + Figures.millimetres(lost, DECIMALS) + " mm)";
+		return lost.signum() == 0 ? word(key.getKey()) : word(key.getKey()) + " (" + Figures.millimetres(lost, DECIMALS) + " mm)";
+	}
+
+	/** A name with blanks stands in quotation marks, as it is written in the system. */
+	private static String word(String name) {
+		return name.contains(" ") ? '"' + name + '"' : name;
+	}
+
+	private static String names(Collection<String> names) {
+		return list(names.stream().map(NotesReport::word).toList());
 	}
 
 	private static String list(Collection<String> words) {

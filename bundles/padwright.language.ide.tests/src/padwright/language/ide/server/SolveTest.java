@@ -80,6 +80,21 @@ class SolveTest {
 		assertEquals(List.of(), editor.client().diagnostics(Connection.uri(plan), List::isEmpty));
 	}
 
+	@Test
+	void anEstimateIsDraftedFromWhatWasFoundOnce() throws Exception {
+		String title = "Draft an estimate from what was found";
+		assertTrue(offered(new Position(1, 2)).stream().noneMatch(action -> action.getTitle().equals(title)), "nothing was found");
+		String found = shop.text(PLAN).replace("key Fs empty", "key Fs found torn empty");
+		editor.type(plan, found);
+		CodeAction draft = offered(new Position(1, 2)).stream().filter(action -> action.getTitle().equals(title)).findFirst()
+				.orElseThrow();
+		String drafted = Texts.apply(Texts.of(draft.getEdit(), Connection.uri(plan)), found);
+		assertTrue(drafted.contains("option needed \"what is needed\" {\n\t\t\t\titem \"rigid-base pad\" 14.00\n"), drafted);
+		assertTrue(drafted.contains("option all \"all pads new\" {\n\t\t\t\titem \"rigid-base pad\" 14.00 times 16\n"), drafted);
+		editor.type(plan, drafted);
+		assertTrue(offered(new Position(1, 2)).stream().noneMatch(action -> action.getTitle().equals(title)), "it is there");
+	}
+
 	private List<CodeAction> offered(Position position) throws Exception {
 		CodeActionContext context = new CodeActionContext(List.of(), List.of(CodeActionKind.Refactor));
 		return editor.get(editor.server().getTextDocumentService().codeAction(
