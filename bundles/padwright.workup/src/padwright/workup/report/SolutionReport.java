@@ -1,6 +1,8 @@
 package padwright.workup.report;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 import padwright.engine.length.Length;
@@ -78,9 +80,10 @@ public final class SolutionReport {
 
 	/** What explains each key. */
 	private static ReportTable notes(PlanSolution solution) {
+		Map<String, List<String>> byKey = new LinkedHashMap<>();
+		solution.keys().forEach(key -> byKey.put(Labels.ofKey(key.job().plan(), key.job().name()), SolutionNotes.of(key)));
 		ReportTable.Maker table = new ReportTable.Maker("").words("");
-		solution.keys().forEach(key -> SolutionNotes.of(key)
-				.forEach(note -> table.note(Messages.of("report.leftOutAt", Labels.ofKey(key.job().plan(), key.job().name()), note))));
+		KeyNotes.of(byKey).forEach(table::note);
 		return table.table();
 	}
 }
