@@ -42,6 +42,20 @@ class NotesCommandTest {
 	private Path folder;
 
 	@Test
+	void namesWithBlanksAreToldApart() {
+		String out = notes("""
+				system Blanks {
+					touch "low E" by R2
+					touch L1
+					key "upper plate" by L1 hole 8 mm cup 11 mm
+					key E by "low E" hole 8 mm cup 11 mm
+					note D5 : L1 "low E"
+				}
+				""").out();
+		assertTrue(out.contains("L1 \"low E\"  \"upper plate\" E"), out);
+	}
+
+	@Test
 	void programsGetOpenHolesFromTheHeadDown() {
 		CommandRun run = notes(SYSTEM, "--json");
 		assertEquals(ExitStatus.CLEAN, run.status(), run.err());

@@ -67,6 +67,25 @@ class SheetCommandTest {
 	}
 
 	@Test
+	void anInstrumentWithFingerHolesAloneIsDrawn() throws IOException {
+		Path file = folder.resolve("systems/whistle.keys");
+		Files.writeString(file, """
+				system Whistle {
+					joint body long 250 mm bore 12 mm
+					touch L1
+					touch L2
+					hole First "first hole" 6 mm by L1 at 120 mm
+					hole Second 7 mm by L2 at 150 mm
+					note D5 : L1 L2
+					note F5 : L1
+				}
+				""");
+		CommandRun run = sheet(file, "out");
+		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
+		assertTrue(Files.readString(folder.resolve("out/Whistle-key-layout-1.svg")).contains("First first hole · L1"));
+	}
+
+	@Test
 	void keysThatCloseEachOtherInACircleAreNamed() throws IOException {
 		Path file = folder.resolve("systems/circle.keys");
 		Files.writeString(file, """

@@ -47,18 +47,18 @@ final class NotesTable {
 			MechanismState state = mechanism.state(fingering);
 			rows.row(fingering.name(), fingering.fingering().getPurpose().getLiteral(),
 					list(fingering.fingering().getPresses().stream().map(NotesTable::press).toList()),
-					list(mechanism.moved(state)), list(open(state)), list(remarks(fingering, state), "; "));
+					names(mechanism.moved(state)), list(open(state)), list(remarks(fingering, state), "; "));
 		}
 		rows.print(out);
 	}
 
 	private static String press(Press press) {
-		return (press.isHalf() ? "half " : "") + Resolved.of(press.getTouch()).map(Touch::getName).orElse("?");
+		return (press.isHalf() ? "half " : "") + Resolved.of(press.getTouch()).map(Touch::getName).map(NotesTable::word).orElse("?");
 	}
 
 	private static List<String> open(MechanismState state) {
 		return state.sounding().stream()
-				.map(hole -> state.holes().get(hole) == HoleState.HALF ? "half " + hole : hole).toList();
+				.map(hole -> state.holes().get(hole) == HoleState.HALF ? "half " + word(hole) : word(hole)).toList();
 	}
 
 	private static List<String> remarks(SystemFingering fingering, MechanismState state) {
@@ -75,15 +75,24 @@ final class NotesTable {
 			TouchFeel feel = mechanism.feel(touch.name());
 			rows.row(touch.name(), list(feel.lostMotion().entrySet().stream().map(NotesTable::moved).toList()),
 					feel.force().signum() == 0 ? NONE : feel.force().stripTrailingZeros().toPlainString(),
-					list(feel.unweighed()));
+					names(feel.unweighed()));
 		});
 		rows.print(out);
 	}
 
 	private static String moved(Map.Entry<String, Length> key) {
 		Length lost = key.getValue();
-		return lost.signum() == 0 ? key.getKey()
-				: key.getKey() + " (" + lost.in(LengthUnit.MILLIMETRE, DECIMALS).toPlainString() + " mm)";
+		return lost.signum() == 0 ? word(key.getKey())
+				: word(key.getKey()) + " (" + lost.in(LengthUnit.MILLIMETRE, DECIMALS).toPlainString() + " mm)";
+	}
+
+	/** A name with blanks stands in quotation marks, as it is written in the system. */
+	private static String word(String name) {
+		return name.contains(" ") ? '"' + name + '"' : name;
+	}
+
+	private static String names(Collection<String> names) {
+		return list(names.stream().map(NotesTable::word).toList());
 	}
 
 	private static String list(Collection<String> words) {

@@ -66,7 +66,7 @@ final class SheetCommand implements Callable<Integer>, DrawsPaper {
 		} catch (CircularCouplingException circle) {
 			throw new InputException(file, "cannot be drawn: " + circle.getMessage());
 		} catch (IllegalArgumentException nothing) {
-			throw new InputException(file, "has no key to draw; write key and its name");
+			throw new InputException(file, "has nothing to draw; write key and its name, or hole, its name and its place");
 		}
 	}
 }

@@ -64,7 +64,8 @@ public final class Seating {
 	}
 
 	private SeatAnswer solve() {
-		double chanceNow = Outcome.within(outcome.gaps(), seat);
+		// Nothing was chosen for it, so every rim may tell.
+		double chanceNow = posterior.chanceWithin(problem.seat());
 		if (lastRound().nothingDrags()) {
 			return answer(new int[0], Optional.of(WhyNothing.HELD_OFF), chanceNow, Optional.empty(), Limit.UNREAD_HOURS);
 		}
@@ -148,12 +149,12 @@ public final class Seating {
 	private SeatAnswer answer(int[] ids, Optional<WhyNothing> nothing, double chanceNow, Optional<NextHour> next,
 			Limit limit) {
 		List<Action> done = Arrays.stream(ids).mapToObj(actions::action).toList();
-		List<double[]> after = new ArrayList<>(List.of(outcome.gaps(ids)));
+		double[][] after = outcome.gaps(ids);
+		double chance = done.isEmpty() ? chanceNow : Outcome.within(after, seat);
+		GapBand band = done.isEmpty() ? posterior.band() : GapBand.of(List.of(after), problem.pad().hinge().side());
 		return new SeatAnswer(pieces(done, false), pieces(done, true),
-				done.stream().map(Action::fullShims).reduce(Length.ZERO, Length::plus), nothing, chanceNow,
-				Outcome.within(outcome.gaps(ids), seat), posterior.band(),
-				GapBand.of(after, problem.pad().hinge().side()), limit, next, posterior.doubted(), unread,
-				ids.length <= ActionSearch.PROVEN);
+				done.stream().map(Action::fullShims).reduce(Length.ZERO, Length::plus), nothing, chanceNow, chance,
+				posterior.band(), band, limit, next, posterior.doubted(), unread, ids.length <= ActionSearch.PROVEN);
 	}
 
 	private static List<PartialShim> pieces(List<Action> done, boolean taken) {

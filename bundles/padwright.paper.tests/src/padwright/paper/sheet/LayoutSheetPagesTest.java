@@ -134,7 +134,7 @@ class LayoutSheetPagesTest {
 	}
 
 	@Test
-	void aLayoutWithoutKeysIsRefused() {
+	void aLayoutWithoutKeysAndHolesIsRefused() {
 		LayoutSheet sheet = DemoLayout.sheet();
 		assertThrows(IllegalArgumentException.class, () -> new LayoutSheet(sheet.head(), sheet.title(), "hinge",
 				List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()));

@@ -24,7 +24,7 @@ public record LayoutSheet(HeadText head, String title, String twelveLooksAt, Lis
 		List<SheetFingerHole> fingerHoles, List<SheetList> tables, List<String> touches,
 		List<SheetHole> holes, List<SheetNote> notes) {
 
-	/** @throws IllegalArgumentException if there is no key */
+	/** @throws IllegalArgumentException if there is neither a key nor a hole */
 	public LayoutSheet {
 		keys = List.copyOf(keys);
 		couplings = List.copyOf(couplings);
@@ -35,8 +35,8 @@ public record LayoutSheet(HeadText head, String title, String twelveLooksAt, Lis
 		touches = List.copyOf(touches);
 		holes = List.copyOf(holes);
 		notes = List.copyOf(notes);
-		if (keys.isEmpty()) {
-			throw new IllegalArgumentException("a layout without keys says nothing");
+		if (keys.isEmpty() && fingerHoles.isEmpty()) {
+			throw new IllegalArgumentException("a layout without keys and holes says nothing");
 		}
 	}
 

@@ -55,7 +55,7 @@ public final class SystemSheet {
 	 *
 	 * @param revision what tells this sheet from others of the system; the last one that the system tells of if not said
 	 * @param date as it is to be printed; the day of that revision if not said
-	 * @throws IllegalArgumentException if the system has no key, or keys close each other in a circle
+	 * @throws IllegalArgumentException if the system has neither a key nor a hole, or keys close each other in a circle
 	 */
 	public static LayoutSheet of(KeySystem system, Optional<String> revision, Optional<String> date) {
 		return new SystemSheet(system).sheet(revision, date);

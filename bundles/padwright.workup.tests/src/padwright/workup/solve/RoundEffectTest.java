@@ -26,7 +26,7 @@ class RoundEffectTest {
 		SeatAnswer seat = demo.solved().keys().get(0).level().orElseThrow().seat();
 		RoundEffect effect = effect(round).orElseThrow();
 		assertEquals(seat.gapNow(), effect.felt().band());
-		assertEquals(seat.chanceNow(), effect.felt().chance(), 0.03);
+		assertEquals(seat.chanceNow(), effect.felt().chance());
 		assertTrue(effect.after().isEmpty());
 	}
 

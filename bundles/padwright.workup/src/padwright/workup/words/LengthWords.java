@@ -13,6 +13,9 @@ public final class LengthWords {
 
 	/** Of a thou: as many as a document is likely to write. */
 	private static final int EXACT = 4;
+	/** A hundredth of a thou, and a tenth of one, in nanometres. */
+	private static final long SHOWN = LengthUnit.THOU.nanometres() / 100;
+	private static final long ROUGH = LengthUnit.THOU.nanometres() / 10;
 
 	private LengthWords() {
 	}
@@ -39,11 +42,7 @@ public final class LengthWords {
 
 	/** As many decimals as show what half a thou is, in the unit that is shown. */
 	public static int decimals() {
-		return switch (ShownUnit.now()) {
-		case THOU -> 2;
-		case MILLIMETRE -> 4;
-		case MICROMETRE -> 1;
-		};
+		return decimals(SHOWN);
 	}
 
 	/** Without the unit, to about a tenth of a thou: what feelers, and sums of parts with a tolerance, tell. */
@@ -52,11 +51,16 @@ public final class LengthWords {
 	}
 
 	private static int roughDecimals() {
-		return switch (ShownUnit.now()) {
-		case THOU -> 1;
-		case MILLIMETRE -> 3;
-		case MICROMETRE -> 0;
-		};
+		return decimals(ROUGH);
+	}
+
+	/** The fewest that show steps no wider than {@code step}, in the unit that is shown. */
+	private static int decimals(long step) {
+		int decimals = 0;
+		for (long shown = ShownUnit.now().nanometres(); shown > step; shown /= 10) {
+			decimals++;
+		}
+		return decimals;
 	}
 
 	/** The length that {@link #rough(Length)} shows. */
