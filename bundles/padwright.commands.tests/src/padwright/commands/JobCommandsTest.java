@@ -166,6 +166,20 @@ class JobCommandsTest {
 		}
 	}
 
+	@Test
+	void theYearHolds40InstrumentsOfThreeHandsWithEstimatesWarrantiesAndDeliveries() throws IOException {
+		String all = String.join("\n", plansOfTheYear());
+		assertEquals(40, all.lines().flatMap(line -> found("serial \"([^\"]+)\"", line)).distinct().count());
+		assertEquals(List.of("K", "L", "M"), found("by \"([^\"]+)\"", all).distinct().sorted().toList());
+		assertEquals(4, found("(warranty for)", all).count());
+		assertTrue(found("(estimate on)", all).count() > 40 && found("(delivered on) .* by", all).count() > 40);
+		assertTrue(found("(deposit) ", all).count() > 0 && found("(tenon head expanded)", all).count() > 0);
+	}
+
+	private static Stream<String> found(String pattern, String text) {
+		return Pattern.compile(pattern).matcher(text).results().map(found -> found.group(1));
+	}
+
 	private static List<String> plansOfTheYear() throws IOException {
 		List<String> plans = new ArrayList<>();
 		try (Stream<Path> files = Files.list(YEAR.resolve("plans"))) {

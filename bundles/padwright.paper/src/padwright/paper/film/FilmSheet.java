@@ -10,10 +10,11 @@ import padwright.paper.page.HeadText;
  * @param head of the pages
  * @param title of the document
  * @param groups thinnest film first
+ * @param isOpen whether keys are not solved yet
  * @param leftOut why pieces of a key are not on the sheet, a sentence each
  * @param cautions for the film that is cut, a sentence each
  */
-public record FilmSheet(HeadText head, String title, List<FilmGroup> groups, List<String> leftOut,
+public record FilmSheet(HeadText head, String title, List<FilmGroup> groups, boolean isOpen, List<String> leftOut,
 		List<String> cautions) {
 
 	public FilmSheet {

@@ -55,7 +55,7 @@ public final class FilmSheetPages {
 		List<Part> parts = new ArrayList<>();
 		sheet.groups().forEach(group -> parts.addAll(group(group)));
 		if (parts.isEmpty()) {
-			parts.add(new FixedPart(HEADING * 2, line(Messages.of(sheet.leftOut().isEmpty() ? "film.nothing" : "film.nothingYet"), HEADING).elements()));
+			parts.add(new FixedPart(HEADING * 2, line(Messages.of(sheet.isOpen() ? "film.nothingYet" : "film.nothing"), HEADING).elements()));
 		}
 		PageSeries series = new PageSeries(paper, new PageHead(sheet.head(), typesetter, width), this::foot);
 		return series.pages(sheet.title(), parts, false);

@@ -61,7 +61,7 @@ public final class PlanFilmSheet {
 			sheet.leftOut.add(Messages.of("film.unsolved", open));
 		}
 		return new FilmSheet(PlanHead.of(title, solution.plan(), PlanHead.facts(solution.plan())),
-				PlanHead.title(title, solution.plan()), sheet.groups(), sheet.leftOut,
+				PlanHead.title(title, solution.plan()), sheet.groups(), !open.isEmpty(), sheet.leftOut,
 				Cautions.ofFilm(solution.plan()));
 	}
 
