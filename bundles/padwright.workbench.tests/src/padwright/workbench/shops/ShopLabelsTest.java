@@ -33,9 +33,9 @@ class ShopLabelsTest {
 		var plan = driver.file("plans/student-flute.plan");
 		Driver.waitFor("errors", () -> ShopLabels.severity(plan) == IMarker.SEVERITY_ERROR);
 		assertEquals(IMarker.SEVERITY_ERROR, ShopLabels.severity(plan.getParent()));
-		assertEquals("student-flute  plan", Driver.ui(() -> new ShopLabels().getStyledText(plan).getString()));
-		assertEquals("boehm-b-foot  key system",
-				Driver.ui(() -> new ShopLabels().getStyledText(driver.file("systems/boehm-b-foot.keys")).getString()));
+		assertEquals("student-flute (plan)", Driver.ui(() -> new ShopLabels().getText(plan)));
+		assertEquals("boehm-b-foot (key system)",
+				Driver.ui(() -> new ShopLabels().getText(driver.file("systems/boehm-b-foot.keys"))));
 	}
 
 	@Test

@@ -11,10 +11,8 @@ import org.eclipse.core.runtime.CoreException;
 import org.eclipse.jface.resource.ImageDescriptor;
 import org.eclipse.jface.resource.ResourceLocator;
 import org.eclipse.jface.viewers.DecorationOverlayIcon;
-import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider.IStyledLabelProvider;
 import org.eclipse.jface.viewers.IDecoration;
 import org.eclipse.jface.viewers.LabelProvider;
-import org.eclipse.jface.viewers.StyledString;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.ui.ISharedImages;
 import org.eclipse.ui.PlatformUI;
@@ -23,7 +21,7 @@ import padwright.workbench.Messages;
 import padwright.workbench.session.Finding;
 
 /** The names of shops, folders and documents, of which kind each is, and a mark on what has something to put right. */
-final class ShopLabels extends LabelProvider implements IStyledLabelProvider {
+final class ShopLabels extends LabelProvider {
 
 	private static final String BUNDLE = "padwright.workbench";
 	private static final Map<String, String> ICONS = Map.of("plan", "icons/plan.svg", "keys", "icons/key-system.svg",
@@ -31,19 +29,15 @@ final class ShopLabels extends LabelProvider implements IStyledLabelProvider {
 
 	private final Map<String, Image> images = new HashMap<>();
 
-	@Override
-	public StyledString getStyledText(Object element) {
-		StyledString text = new StyledString(getText(element));
-		kind(element).ifPresent(
-				kind -> text.append("  " + Messages.get("shops.kind." + kind), StyledString.QUALIFIER_STYLER));
-		return text;
-	}
-
-	/** The name alone, without the ending that tells the kind. */
+	/**
+	 * The name with the kind in words, in place of the ending that tells it. The system draws it: what is drawn by the
+	 * platform in parts of several colours was left blank in rows that it had measured too early.
+	 */
 	@Override
 	public String getText(Object element) {
 		String name = element instanceof IResource resource ? resource.getName() : String.valueOf(element);
-		return kind(element).map(kind -> name.substring(0, name.length() - kind.length() - 1)).orElse(name);
+		return kind(element).map(kind -> Messages.get("shops.named", name.substring(0, name.length() - kind.length() - 1),
+				Messages.get("shops.kind." + kind))).orElse(name);
 	}
 
 	private static Optional<String> kind(Object element) {

@@ -10,7 +10,6 @@ import org.eclipse.core.resources.IResourceChangeListener;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.ILog;
-import org.eclipse.jface.viewers.DelegatingStyledCellLabelProvider;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.jface.viewers.Viewer;
@@ -45,7 +44,7 @@ public final class ShopView extends ViewPart {
 		space = new ShopsOrStart(parent);
 		tree = new TreeViewer(space, SWT.MULTI | SWT.H_SCROLL | SWT.V_SCROLL);
 		tree.setContentProvider(new WorkbenchContentProvider());
-		tree.setLabelProvider(new DelegatingStyledCellLabelProvider(new ShopLabels()));
+		tree.setLabelProvider(new ShopLabels());
 		ResourcesPlugin.getWorkspace().addResourceChangeListener(onFound, IResourceChangeEvent.POST_CHANGE);
 		tree.setComparator(new FoldersFirst());
 		tree.addFilter(new DocumentsOnly());
