@@ -52,6 +52,26 @@ class ExportsTest {
 				.toList());
 	}
 
+	/** Else a class is missing at run time where the compiler saw it. */
+	@Test
+	void allThatIsUsed() throws IOException {
+		Set<String> exported = BundleManifest.allIn(BUNDLES).stream().flatMap(bundle -> bundle.exports().stream()).collect(Collectors.toSet());
+		for (BundleManifest user : bundles()) {
+			Set<String> own = packages(user.name());
+			assertEquals(List.of(), USED.get(user.name()).stream().filter(name -> !own.contains(name) && !exported.contains(name)).toList(),
+					user.name());
+		}
+	}
+
+	private static Set<String> packages(String bundle) throws IOException {
+		Path folder = BUNDLES.resolve(bundle);
+		return Stream.concat(own(folder.resolve("src")), own(folder.resolve("src-gen"))).collect(Collectors.toSet());
+	}
+
+	private static Stream<String> own(Path sources) throws IOException {
+		return Files.isDirectory(sources) ? PackageGraph.of(sources).known().keySet().stream() : Stream.empty();
+	}
+
 	/** A fragment with tests sees all of its host. */
 	private static boolean isOther(String user, BundleManifest bundle) {
 		return !user.equals(bundle.name()) && !user.equals(bundle.name() + ".tests");

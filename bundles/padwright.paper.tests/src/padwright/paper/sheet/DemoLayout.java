@@ -24,7 +24,8 @@ public final class DemoLayout {
 					: Optional.of(Length.millimetres("10").plus(Length.millimetres("33").times(key)));
 			keys.add(new SheetKey("K" + key, "key " + (key + 1), key == 3, key == 0 ? "R1" : "", length("14"), length("1"),
 					length("2.5"), length("0.4"), "drawn", length("17.5"), length("2.95"), true, length("6"), "screw",
-					key == 4 ? "far" : "near", key == 4, length("12"), length("3.2"), "30 grams", key == 2 ? "key 2" : "", "body joint", place, key == 5 ? 30 : 0));
+					key == 4 ? "far" : "near", key == 4, length("12"), length("3.2"), "30 grams",
+							key == 2 ? "key 2" : "", "body joint", place, key == 5 ? 30 : 0));
 		}
 		List<SheetCoupling> couplings =
 				List.of(new SheetCoupling(0, "closes", 1, "screw UNM 1.00, ratio 1.5"),
@@ -37,7 +38,8 @@ public final class DemoLayout {
 		return new LayoutSheet(new HeadText("Invented flute", "revision C", "Key layout", List.of()), "Key layout",
 				"hinge", keys, couplings, joints(),
 				List.of(new SheetRod("body joint", Length.millimetres("5"), Length.millimetres("200"), 60)),
-				List.of(new SheetFingerHole("H1", "first hole", "L1", "body joint", Length.millimetres("60"), -60, length("8"), none(), length("4"), length("0.6"))),
+				List.of(new SheetFingerHole("H1", "first hole", "L1", "body joint", Length.millimetres("60"), -60,
+						 length("8"), none(), length("4"), length("0.6"))),
 				List.of(bores),
 				List.of("T", "L2", "R1", "LowC"), List.of(new SheetHole("K1", "2"), new SheetHole("K2", "3")), notes);
 	}

@@ -114,7 +114,8 @@ class LayoutSheetPagesTest {
 			text += PdfText.ofPage(pdf, page).replaceAll("\\s+", " ");
 		}
 		for (String expected : List.of("revision C", "Drawing scale 1 : 2", "body joint", "1 key 1 K0 open R1 near 12 3.2 30 grams",
-				"3 key 3 K2 open key 2 near", "1 key 1 body joint 10 0° 14 1 2.5 0.4 drawn 17.5 2.95 6 screw", "H1 first hole · L1", "Sections through the holes, 1 : 1",
+				"3 key 3 K2 open key 2 near", "1 key 1 body joint 10 0° 14 1 2.5 0.4 drawn 17.5 2.95 6 screw",
+				"H1 first hole · L1", "Sections through the holes, 1 : 1",
 				"hole 14, rim 1, chimney 2.5, undercut 0.4, cup 17.5, deep 2.95, opening 6, arm 12",
 				"hole 8, chimney 4, undercut 0.6", "head joint", "30°", "not said",
 				"1 1 key 1 closes 2 key 2 screw UNM 1.00, ratio 1.5", "holds", "body joint 350", "trill", "D4",

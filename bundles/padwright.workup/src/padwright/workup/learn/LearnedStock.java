@@ -37,6 +37,7 @@ public final class LearnedStock {
 
 	private static String line(LearnedFigure figure) {
 		return LearnWords.topic(figure.topic()) + ", " + figure.of() + ": " + figure.figure()
-				.map(learned -> LearnWords.range(figure.topic(), learned)).map(range -> range + "; " + figure.evidence()).orElse(Messages.of("learn.notTold", figure.evidence()));
+				.map(learned -> LearnWords.range(figure.topic(), learned)).map(range -> range + "; " + figure.evidence())
+				.orElse(Messages.of("learn.notTold", figure.evidence()));
 	}
 }
