@@ -20,9 +20,10 @@ class UpsetTest {
 	@Test
 	void aThickerStackUnderADrivenKeyHoldsUpEveryDriverOfTheChain() {
 		Length half = Length.thou("0.5");
+		List<Upset> upsets = CHAIN.upset("Fs", half);
 		assertEquals(List.of(new Upset("Trill", "Trill", half), new Upset("Trill", "F", half),
-				new Upset("Trill", "As", half), new Upset("F", "F", half), new Upset("F", "As", half)),
-				CHAIN.upset("Fs", half));
+				new Upset("Trill", "As", half), new Upset("F", "F", half), new Upset("F", "As", half)), upsets);
+		assertEquals(List.of("Trill", "F"), upsets.stream().filter(Upset::isAtDriver).map(Upset::driver).toList());
 	}
 
 	@Test

@@ -33,6 +33,18 @@ class RingNestTest {
 		}
 	}
 
+	/** Shortest first would need a third disc. */
+	@Test
+	void theLongestPiecesAreLaidFirstAndTheDiscsToldInTheirOrder() {
+		List<Arc> arcs = List.of(arc(6), arc(10), arc(14), arc(18));
+		assertEquals(List.of(new RingNest.Place(3, 0, 0), new RingNest.Place(0, 0, 18), new RingNest.Place(2, 1, 0),
+				new RingNest.Place(1, 1, 14)), RingNest.of(arcs));
+	}
+
+	private static Arc arc(int halfHours) {
+		return new Arc(new ClockHour(0), halfHours);
+	}
+
 	/** The bound of first fit decreasing against the fewest discs of an exhaustive search. */
 	@Test
 	void staysWithinItsBoundOfTheFewest() {
