@@ -40,9 +40,14 @@ public final class DemoFilmSheet {
 	}
 
 	static FilmSheet of(List<FilmGroup> groups) {
+		return of(groups, false);
+	}
+
+	/** @param isOpen whether keys are not solved yet */
+	static FilmSheet of(List<FilmGroup> groups, boolean isOpen) {
 		HeadText head = new HeadText("Boehm flute", "serial 1", "Film cutting sheet",
 				List.of(new PageFact("Stock", "Bench")));
-		return new FilmSheet(head, "Film cutting sheet", groups, false, List.of("G: not on hand."),
+		return new FilmSheet(head, "Film cutting sheet", groups, isOpen, List.of("G: not on hand."),
 				List.of("film: H315 Causes skin irritation."));
 	}
 }

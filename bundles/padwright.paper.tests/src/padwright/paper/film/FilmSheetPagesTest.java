@@ -122,8 +122,12 @@ class FilmSheetPagesTest {
 	}
 
 	@Test
-	void aPlanWhoseRowsWaitHasNothingToCutYet() throws IOException {
-		byte[] pdf = PdfText.write("Film", new FilmSheetPages(DemoFilmSheet.of(List.of()), PaperSize.A4).pages());
-		assertTrue(PdfText.ofPage(pdf, 1).contains("Nothing to cut yet."));
+	void withNothingToCutItSaysWhetherThereWillBe() throws IOException {
+		assertTrue(firstPage(false).contains("Nothing to cut."));
+		assertTrue(firstPage(true).contains("Nothing to cut yet."));
+	}
+
+	private static String firstPage(boolean isOpen) throws IOException {
+		return PdfText.ofPage(PdfText.write("Film", new FilmSheetPages(DemoFilmSheet.of(List.of(), isOpen), PaperSize.A4).pages()), 1);
 	}
 }

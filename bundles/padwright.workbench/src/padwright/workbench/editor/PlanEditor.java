@@ -1,7 +1,5 @@
 package padwright.workbench.editor;
 
-import java.util.Arrays;
-
 import org.eclipse.core.resources.IFile;
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.dialogs.MessageDialog;
@@ -14,7 +12,6 @@ import org.eclipse.jface.text.source.ISourceViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.ISaveablePart2;
 import org.eclipse.ui.internal.genericeditor.ExtensionBasedTextEditor;
 import org.eclipse.ui.texteditor.ITextEditorActionConstants;
@@ -24,7 +21,6 @@ import padwright.workbench.menus.BenchMenu;
 import padwright.workbench.recovery.RecoveryBar;
 import padwright.workbench.safe.OnDisk;
 import padwright.workbench.safe.SafeDocumentProvider;
-import padwright.workbench.themes.Themes;
 
 /** The Generic Editor for documents of the language, with a safe way to save and to recover. */
 public final class PlanEditor extends ExtensionBasedTextEditor implements ISaveablePart2 {
@@ -32,8 +28,6 @@ public final class PlanEditor extends ExtensionBasedTextEditor implements ISavea
 	public static final String ID = "padwright.workbench.editor";
 
 	private static final String MENU = "padwright.workbench.textMenu";
-
-	private final Themes themes = new Themes(palette -> colourRuler());
 
 	public PlanEditor() {
 		setDocumentProvider(new SafeDocumentProvider());
@@ -50,34 +44,11 @@ public final class PlanEditor extends ExtensionBasedTextEditor implements ISavea
 		ListsByThemselves.watch(getSourceViewer());
 		BenchMenu.on(getSourceViewer().getTextWidget(), MENU, getSite());
 		getVerticalRuler().getControl().setMenu(null);
-		themes.follow();
 		IFile file = getEditorInput().getAdapter(IFile.class);
 		if (file != null) {
 			OnDisk.path(file).ifPresent(
 					path -> RecoveryBar.offer(whole, path, getDocumentProvider().getDocument(getEditorInput())));
 		}
-	}
-
-	/** Columns beside the text that have nothing to show keep the colours of the theme before. */
-	private void colourRuler() {
-		Control ruler = getVerticalRuler().getControl();
-		if (!ruler.isDisposed()) {
-			colour(ruler, getSourceViewer().getTextWidget());
-		}
-	}
-
-	private static void colour(Control column, Control text) {
-		column.setBackground(text.getBackground());
-		column.setForeground(text.getForeground());
-		if (column instanceof Composite columns) {
-			Arrays.stream(columns.getChildren()).forEach(each -> colour(each, text));
-		}
-	}
-
-	@Override
-	public void dispose() {
-		themes.unfollow();
-		super.dispose();
 	}
 
 	/** A click on a lamp beside the text offers the cures of its line. */
