@@ -23,6 +23,8 @@ class ExportsTest {
 
 	private static final Path BUNDLES = Path.of("").toAbsolutePath().getParent();
 	private static final String EXTENSION = "an extension";
+	/** Used by generated sources alone, which may not be there yet. */
+	private static final String FOR_GENERATED = "padwright.language.services";
 
 	/** Packages used, by who uses them. */
 	private static final Map<String, Set<String>> USED = new TreeMap<>();
@@ -30,8 +32,7 @@ class ExportsTest {
 	@BeforeAll
 	static void readSources() throws IOException {
 		for (BundleManifest bundle : BundleManifest.allIn(BUNDLES)) {
-			Path folder = BUNDLES.resolve(bundle.name());
-			USED.put(bundle.name(), Stream.concat(used(folder.resolve("src")), used(folder.resolve("src-gen"))).collect(Collectors.toSet()));
+			USED.put(bundle.name(), used(BUNDLES.resolve(bundle.name()).resolve("src")).collect(Collectors.toSet()));
 		}
 		USED.put(EXTENSION, used(BUNDLES.resolveSibling("examples").resolve("plugin")).collect(Collectors.toSet()));
 	}
@@ -47,7 +48,7 @@ class ExportsTest {
 	@ParameterizedTest
 	@MethodSource("bundles")
 	void onlyWhatIsUsed(BundleManifest bundle) {
-		assertEquals(List.of(), bundle.exports().stream()
+		assertEquals(List.of(), bundle.exports().stream().filter(name -> !name.equals(FOR_GENERATED))
 				.filter(name -> USED.entrySet().stream().noneMatch(user -> isOther(user.getKey(), bundle) && user.getValue().contains(name)))
 				.toList());
 	}
@@ -57,19 +58,9 @@ class ExportsTest {
 	void allThatIsUsed() throws IOException {
 		Set<String> exported = BundleManifest.allIn(BUNDLES).stream().flatMap(bundle -> bundle.exports().stream()).collect(Collectors.toSet());
 		for (BundleManifest user : bundles()) {
-			Set<String> own = packages(user.name());
-			assertEquals(List.of(), USED.get(user.name()).stream().filter(name -> !own.contains(name) && !exported.contains(name)).toList(),
-					user.name());
+			assertEquals(List.of(), USED.get(user.name()).stream()
+					.filter(name -> !(name + ".").startsWith(user.name() + ".") && !exported.contains(name)).toList(), user.name());
 		}
-	}
-
-	private static Set<String> packages(String bundle) throws IOException {
-		Path folder = BUNDLES.resolve(bundle);
-		return Stream.concat(own(folder.resolve("src")), own(folder.resolve("src-gen"))).collect(Collectors.toSet());
-	}
-
-	private static Stream<String> own(Path sources) throws IOException {
-		return Files.isDirectory(sources) ? PackageGraph.of(sources).known().keySet().stream() : Stream.empty();
 	}
 
 	/** A fragment with tests sees all of its host. */
