@@ -9,7 +9,7 @@ import org.eclipse.swt.widgets.TableColumn;
 /** Makes columns of a table as wide as their texts. A table that was not painted yet does not know it itself. */
 final class TextWidths {
 
-	private static final int MARGIN = 20;
+	private static final int MARGIN = 14;
 
 	private TextWidths() {
 	}
