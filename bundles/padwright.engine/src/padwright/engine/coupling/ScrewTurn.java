@@ -61,7 +61,7 @@ public record ScrewTurn(Length travel, Length pitch) implements Adjustment {
 
 	private String clock() {
 		BigDecimal hours = clockHours().remainder(BigDecimal.valueOf(CLOCK));
-		if (degrees() % FULL_TURN == 0 || hours.signum() == 0) {
+		if (hours.signum() == 0) {
 			return "";
 		}
 		String said = hours.stripTrailingZeros().toPlainString() + (hours.compareTo(BigDecimal.ONE) == 0 ? " hour" : " hours");
