@@ -13,6 +13,7 @@ import padwright.engine.coupling.Regulation;
 import padwright.engine.coupling.Screw;
 import padwright.engine.coupling.ScrewTurn;
 import padwright.engine.coupling.Upset;
+import padwright.workup.regulate.AdjustmentWords;
 import padwright.workup.regulate.BedChange;
 import padwright.workup.regulate.RegulationStep;
 import padwright.workup.regulate.RegulationWork;
@@ -63,7 +64,7 @@ final class RegulationJson {
 			json.put("films", film.pieces().stream().map(Json::thou).toList());
 			json.put("remainder", Json.thou(film.remainder()));
 		}
-		json.put("do", adjustment.inWords());
+		json.put("do", AdjustmentWords.of(adjustment));
 	}
 
 	private static Map<String, Object> change(BedChange change) {

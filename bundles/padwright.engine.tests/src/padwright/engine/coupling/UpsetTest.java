@@ -77,7 +77,8 @@ class UpsetTest {
 		Coupling pair = new Coupling("F", "Fs", new Screw(Length.millimetres("0.25")));
 		CouplingGraph graph = new CouplingGraph(List.of("F", "Fs"), List.of(pair));
 		Length light = graph.upset("Fs", Length.thou("2")).get(0).light();
-		assertEquals("73° out (2.4 hours of the clock)",
-				new Regulation(pair, Regulation.Side.DRIVER, light).adjustment().inWords());
+		ScrewTurn turn = (ScrewTurn) new Regulation(pair, Regulation.Side.DRIVER, light).adjustment();
+		assertEquals(73, turn.degrees());
+		assertEquals(-1, turn.travel().signum());
 	}
 }

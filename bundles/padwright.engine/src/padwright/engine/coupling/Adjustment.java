@@ -1,8 +1,10 @@
 package padwright.engine.coupling;
 
+import padwright.engine.length.Length;
+
 /** What the technician does at an adjuster. */
 public sealed interface Adjustment permits ScrewTurn, FilmChange {
 
-	/** In trade words, as in {@code 91° in (3 hours of the clock)} or {@code add 1.5 thou of film}. */
-	String inWords();
+	/** How far the adjuster shall move the driven key, signed: positive closes it earlier. */
+	Length travel();
 }

@@ -1,10 +1,8 @@
 package padwright.engine.coupling;
 
 import java.util.List;
-import java.util.stream.Collectors;
 
 import padwright.engine.length.Length;
-import padwright.engine.length.LengthUnit;
 
 /**
  * Film to add to a bumper or to take away from it.
@@ -27,15 +25,5 @@ public record FilmChange(Length travel, List<Length> pieces) implements Adjustme
 	/** What the film leaves undone, travel − moved. */
 	public Length remainder() {
 		return travel.minus(moved());
-	}
-
-	@Override
-	public String inWords() {
-		if (pieces.isEmpty()) {
-			return travel.signum() == 0 ? "leave as it is" : "no film comes nearer";
-		}
-		String films = pieces.stream().map(piece -> piece.in(LengthUnit.THOU, 4).toPlainString())
-				.collect(Collectors.joining(" + "));
-		return (travel.signum() < 0 ? "take away " : "add ") + films + " thou of film";
 	}
 }

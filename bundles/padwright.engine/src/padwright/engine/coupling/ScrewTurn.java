@@ -42,32 +42,6 @@ public record ScrewTurn(Length travel, Length pitch) implements Adjustment {
 		return turns(CLOCK, 1).abs();
 	}
 
-	@Override
-	public String inWords() {
-		if (travel.signum() == 0) {
-			return "leave as it is";
-		}
-		return amount() + (travel.signum() > 0 ? " in" : " out") + clock();
-	}
-
-	private String amount() {
-		long whole = degrees() / FULL_TURN;
-		long rest = degrees() % FULL_TURN;
-		if (whole == 0) {
-			return rest == 0 ? "less than 1°" : rest + "°";
-		}
-		return whole + (whole == 1 ? " turn" : " turns") + (rest == 0 ? "" : " and " + rest + "°");
-	}
-
-	private String clock() {
-		BigDecimal hours = clockHours().remainder(BigDecimal.valueOf(CLOCK));
-		if (degrees() % FULL_TURN == 0 || hours.signum() == 0) {
-			return "";
-		}
-		String said = hours.stripTrailingZeros().toPlainString() + (hours.compareTo(BigDecimal.ONE) == 0 ? " hour" : " hours");
-		return " (" + said + " of the clock" + (degrees() < FULL_TURN ? ")" : " more)");
-	}
-
 	private BigDecimal turns(int parts, int decimals) {
 		return BigDecimal.valueOf(travel.times(parts).nanometres())
 				.divide(BigDecimal.valueOf(pitch.nanometres()), decimals, RoundingMode.HALF_EVEN);

@@ -7,7 +7,7 @@
  * Coupling pair = new Coupling("F", "Fs", screw, new BigDecimal("2"));
  * CouplingGraph keys = new CouplingGraph(List.of("F", "Fs"), List.of(pair));
  * keys.orderOfWork();                                                    // [Fs, F]
- * new Regulation(pair, Regulation.Side.DRIVEN, Length.thou("5")).adjustment().inWords(); // "91° in (3 hours of the clock)"
+ * new Regulation(pair, Regulation.Side.DRIVEN, Length.thou("5")).adjustment(); // a ScrewTurn of 91°, 3 hours of a clock
  * keys.upset("Fs", Length.thou("0.5"));                                  // F stays open by 0.5 thou at F
  * }</pre>
  */

@@ -49,7 +49,7 @@ class RegulationTest {
 	@Test
 	void turnsAreToldInDegrees() {
 		Length pitch = Length.millimetres("0.25");
-		assertTrue(words(pitch.times(11), 8).startsWith("1 × 360° + 135°"), words(pitch.times(11), 8));
+		assertTrue(words(pitch.times(11), 8).startsWith("1 turn and 135°"), words(pitch.times(11), 8));
 		assertTrue(words(pitch, 20).startsWith("18° in (0.6"), words(pitch, 20));
 		assertTrue(words(pitch, 1000).startsWith("< 1°"));
 		assertEquals(AdjustmentWords.of(new FilmChange(Length.ZERO, List.of())), words(Length.ZERO, 1));

@@ -26,16 +26,16 @@ import padwright.workup.words.ShownUnit;
 /** The columns of the table of keys. Lengths in thou, but cups in mm. */
 public enum KeyColumn {
 
-	KEY(72, false, KeyRow::label, Comparator.comparing(KeyRow::place)),
-	READINGS(150, false, row -> row.job().flatMap(KeyJob::lastRound).map(KeyColumn::readings).orElse(""),
+	KEY(84, false, KeyRow::label, Comparator.comparing(KeyRow::place)),
+	READINGS(110, false, row -> row.job().flatMap(KeyJob::lastRound).map(KeyColumn::readings).orElse(""),
 			Comparator.comparing(row -> readingCount(row))),
-	LEVEL(84, true, row -> row.effect().map(effect -> Chance.of(effect.felt().chance())).orElse(""),
+	LEVEL(66, true, row -> row.effect().map(effect -> Chance.of(effect.felt().chance())).orElse(""),
 			chances(RoundEffect::felt)),
+	AFTER(66, true, row -> row.effect().flatMap(RoundEffect::after).map(left -> Chance.of(left.chance())).orElse(""),
+			chances(effect -> effect.after().orElse(null))),
 	DONE(150, false, row -> row.job().flatMap(KeyJob::lastRound).map(NotedWork::of).orElse(""),
 			Comparator.comparing(row -> row.job().flatMap(KeyJob::lastRound).map(NotedWork::of).orElse(""))),
-	AFTER(84, true, row -> row.effect().flatMap(RoundEffect::after).map(left -> Chance.of(left.chance())).orElse(""),
-			chances(effect -> effect.after().orElse(null))),
-	STATE(205, false, row -> row.state().inWords(), Comparator.comparing((KeyRow row) -> row.state())),
+	STATE(180, false, row -> row.state().inWords(), Comparator.comparing((KeyRow row) -> row.state())),
 	GAP(190, false, row -> row.effect().map(effect -> gap(effect.felt())).orElse(""),
 			lengths(row -> row.effect().map(effect -> widest(effect.felt())))),
 	SHIMS(120, false, row -> row.job().map(job -> Figures.shown(job.stack())).orElse(""), lengths(KeyColumn::sum)),
@@ -126,6 +126,6 @@ public enum KeyColumn {
 
 	/** The mark that stands before its text, if any. */
 	public Optional<KeyState> mark(KeyRow row) {
-		return this == STATE ? Optional.of(row.state()) : Optional.empty();
+		return this == KEY ? Optional.of(row.state()) : Optional.empty();
 	}
 }

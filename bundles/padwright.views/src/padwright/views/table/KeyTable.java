@@ -133,7 +133,7 @@ public final class KeyTable extends Composite {
 		status.setBackground(Colours.of(palette.ground()));
 		status.setForeground(Colours.of(palette.error()));
 		TableColours.apply(table, palette);
-		Arrays.stream(table.getItems()).forEach(item -> item.setImage(KeyColumn.STATE.ordinal(), null));
+		Arrays.stream(table.getItems()).forEach(item -> item.setImage(KeyColumn.KEY.ordinal(), null));
 		marks.setPalette(palette);
 		refresh();
 	}
@@ -193,7 +193,7 @@ public final class KeyTable extends Composite {
 	private void fill(TableItem item, KeyRow row) {
 		for (KeyColumn column : KeyColumn.values()) {
 			item.setText(column.ordinal(), column.text(row));
-			if (column == KeyColumn.STATE) {
+			if (column == KeyColumn.KEY) {
 				item.setImage(column.ordinal(), column.mark(row).map(marks::of).orElse(null));
 			}
 			item.setForeground(column.ordinal(), Colours.of(

@@ -9,7 +9,9 @@ import org.eclipse.swt.widgets.TableColumn;
 /** Makes columns of a table as wide as their texts. A table that was not painted yet does not know it itself. */
 final class TextWidths {
 
-	private static final int MARGIN = 20;
+	private static final int MARGIN = 14;
+	/** Headings may be bold, and one has an arrow. */
+	private static final int HEADING_MARGIN = 26;
 
 	private TextWidths() {
 	}
@@ -23,7 +25,7 @@ final class TextWidths {
 		TableColumn column = table.getColumn(index);
 		GC pen = new GC(table);
 		int widest = texts.stream().mapToInt(text -> pen.textExtent(text).x + before).max().orElse(0);
-		int wanted = Math.max(widest, pen.textExtent(column.getText()).x) + MARGIN;
+		int wanted = Math.max(widest + MARGIN, pen.textExtent(column.getText()).x + HEADING_MARGIN);
 		pen.dispose();
 		if (column.getWidth() < wanted) {
 			column.setWidth(wanted);

@@ -50,7 +50,7 @@ public final class BenchPerspective implements IPerspectiveFactory {
 		below.addView(RegulationView.ID);
 		below.addView(FindingsView.ID);
 		below.addView(BoardView.ID);
-		below.addView(IPageLayout.ID_PROGRESS_VIEW);
+		below.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
 		below.addPlaceholder(ReportView.ID + ":*");
 	}
 }

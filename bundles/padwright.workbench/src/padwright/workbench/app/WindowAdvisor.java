@@ -3,7 +3,9 @@ package padwright.workbench.app;
 import java.util.List;
 
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
@@ -21,6 +23,7 @@ final class WindowAdvisor extends WorkbenchWindowAdvisor {
 			"org.eclipse.ui.edit.text.actionSet.presentation",
 			"org.eclipse.ui.NavigateActionSet", "org.eclipse.ui.actionSet.keyBindings");
 
+	/** Where the screen is large enough. */
 	private static final Point FIRST_SIZE = new Point(1500, 950);
 
 	WindowAdvisor(IWorkbenchWindowConfigurer configurer) {
@@ -46,7 +49,8 @@ final class WindowAdvisor extends WorkbenchWindowAdvisor {
 	@Override
 	public void preWindowOpen() {
 		IWorkbenchWindowConfigurer window = getWindowConfigurer();
-		window.setInitialSize(FIRST_SIZE);
+		Rectangle screen = PlatformUI.getWorkbench().getDisplay().getPrimaryMonitor().getClientArea();
+		window.setInitialSize(new Point(Math.min(FIRST_SIZE.x, screen.width), Math.min(FIRST_SIZE.y, screen.height)));
 		window.setShowCoolBar(true);
 		window.setShowStatusLine(true);
 		window.setShowProgressIndicator(true);

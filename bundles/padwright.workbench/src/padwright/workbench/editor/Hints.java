@@ -24,10 +24,11 @@ public final class Hints extends AbstractCodeMiningProvider {
 	public CompletableFuture<List<? extends ICodeMining>> provideCodeMinings(ITextViewer viewer,
 			IProgressMonitor monitor) {
 		IDocument text = viewer.getDocument();
-		return CompletableFuture.supplyAsync(() -> Answers
-				.of(text, (server, id) -> server.documents()
+		return Answers
+				.later(text, (server, id) -> server.documents()
 						.inlayHint(new InlayHintParams(id, Positions.range(text, 0, text.getLength()))))
-				.orElse(List.of()).stream().flatMap(hint -> LineEnd.of(hint, text, this).stream()).toList());
+				.thenApply(hints -> hints.orElse(List.of()).stream().flatMap(hint -> LineEnd.of(hint, text, this).stream())
+						.toList());
 	}
 
 	private static final class LineEnd extends LineEndCodeMining {

@@ -8,6 +8,7 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.ITextOperationTarget;
+import org.eclipse.jface.text.ITextSelection;
 import org.eclipse.jface.text.source.ISourceViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.FillLayout;
@@ -49,6 +50,13 @@ public final class PlanEditor extends ExtensionBasedTextEditor implements ISavea
 			OnDisk.path(file).ifPresent(
 					path -> RecoveryBar.offer(whole, path, getDocumentProvider().getDocument(getEditorInput())));
 		}
+	}
+
+	/** Where the caret is, as findings name it. */
+	@Override
+	protected String getCursorPosition() {
+		return getSelectionProvider().getSelection() instanceof ITextSelection caret
+				? Messages.get("editor.line", caret.getStartLine() + 1) : "";
 	}
 
 	/** A click on a lamp beside the text offers the cures of its line. */

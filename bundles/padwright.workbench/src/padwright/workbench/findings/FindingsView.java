@@ -3,6 +3,7 @@ package padwright.workbench.findings;
 import java.util.List;
 import java.util.stream.Stream;
 
+import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IMenuManager;
@@ -16,13 +17,13 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.ISharedImages;
 import org.eclipse.ui.IMarkerResolution;
-import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.ide.IDE;
 import org.eclipse.ui.part.ViewPart;
-import org.eclipse.core.runtime.ILog;
 
 import padwright.workbench.Messages;
+import padwright.workbench.editor.Places;
+import padwright.workbench.session.Finding;
 
 /** What is to be put right in the open shops, by instrument and key; its menu holds the cures. */
 public final class FindingsView extends ViewPart {
@@ -37,7 +38,7 @@ public final class FindingsView extends ViewPart {
 	@Override
 	public void createPartControl(Composite parent) {
 		tree = new TreeViewer(parent, SWT.FULL_SELECTION | SWT.H_SCROLL | SWT.V_SCROLL);
-		tree.setContentProvider(new Places());
+		tree.setContentProvider(new Parts());
 		tree.setLabelProvider(new Labels());
 		tree.setUseHashlookup(true);
 		tree.addOpenListener(opened -> open(((IStructuredSelection) opened.getSelection()).getFirstElement()));
@@ -92,11 +93,8 @@ public final class FindingsView extends ViewPart {
 
 	private void open(Object chosen) {
 		if (chosen instanceof Found found && found.marker().exists()) {
-			try {
-				IDE.openEditor(getSite().getPage(), found.marker());
-			} catch (PartInitException unopened) {
-				ILog.of(FindingsView.class).log(unopened.getStatus());
-			}
+			Finding.of(found.marker()).ifPresent(finding -> Places.editor((IFile) found.marker().getResource())
+					.ifPresent(editor -> Places.reveal(editor, finding.getRange())));
 		} else if (chosen != null) {
 			tree.setExpandedState(chosen, !tree.getExpandedState(chosen));
 		}
@@ -123,7 +121,7 @@ public final class FindingsView extends ViewPart {
 		super.dispose();
 	}
 
-	private static final class Places implements ITreeContentProvider {
+	private static final class Parts implements ITreeContentProvider {
 
 		@Override
 		public Object[] getElements(Object input) {

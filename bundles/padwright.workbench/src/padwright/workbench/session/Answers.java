@@ -33,6 +33,15 @@ public final class Answers {
 				.flatMap(text -> await(() -> question.apply(server, text))));
 	}
 
+	/** As {@link #of}, but comes when it comes: for what nobody waits for, such as figures of a plan that is just read. */
+	public static <T> CompletableFuture<Optional<T>> later(IDocument document,
+			BiFunction<LocalServer, TextDocumentIdentifier, CompletableFuture<T>> question) {
+		return LanguageSession.get().running().flatMap(server -> Documents.identifier(document)
+				.map(text -> retried(() -> question.apply(server, text))))
+				.map(answer -> answer.thenApply(Optional::ofNullable).exceptionally(failed -> Optional.empty()))
+				.orElse(CompletableFuture.completedFuture(Optional.empty()));
+	}
+
 	/** Asks again where a change of the text cancelled the question, up to five times in all; the last failure stands. */
 	public static <T> CompletableFuture<T> retried(Supplier<CompletableFuture<T>> question) {
 		return retried(question, TRIES);

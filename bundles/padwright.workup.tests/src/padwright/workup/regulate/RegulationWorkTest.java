@@ -51,9 +51,9 @@ class RegulationWorkTest {
 		demo.light(e, f, "1.5", CouplingSide.DRIVER);
 		List<Optional<Regulation>> found = work().steps().stream().map(RegulationStep::found).toList();
 		// 5 thou of 0.25 mm a turn (UNM 1.00, Machinery's Handbook) is 0.508 turns.
-		assertEquals("183° in (6.1 hours of the clock)", found.get(0).orElseThrow().adjustment().inWords());
+		assertEquals("183° in (6.1 clock hours)", AdjustmentWords.of(found.get(0).orElseThrow().adjustment()));
 		assertEquals(Length.thou("-1.5"), found.get(1).orElseThrow().travel());
-		assertEquals("take away 1 + 0.5 thou of film", found.get(1).orElseThrow().adjustment().inWords());
+		assertEquals("take away 1 + 0.5 thou of film", AdjustmentWords.of(found.get(1).orElseThrow().adjustment()));
 	}
 
 	@Test

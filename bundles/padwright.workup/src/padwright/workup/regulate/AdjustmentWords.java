@@ -18,7 +18,7 @@ public final class AdjustmentWords {
 	private AdjustmentWords() {
 	}
 
-	/** As in {@code 91° in (3 hours of the clock)} or {@code add 1.5 thou of film}. */
+	/** As in {@code 91° in (3 clock hours)} or {@code add 1.5 thou of film}. */
 	public static String of(Adjustment adjustment) {
 		return adjustment instanceof ScrewTurn turn ? of(turn) : of((FilmChange) adjustment);
 	}
@@ -36,7 +36,11 @@ public final class AdjustmentWords {
 	private static String amount(ScrewTurn turn) {
 		long whole = turn.degrees() / FULL_TURN;
 		long rest = turn.degrees() % FULL_TURN;
-		return whole > 0 ? Messages.of("adjust.turns", whole, rest) : rest == 0 ? "< 1°" : rest + "°";
+		if (whole == 0) {
+			return rest == 0 ? "< 1°" : rest + "°";
+		}
+		String turns = whole == 1 ? Messages.of("adjust.turns.one") : Messages.of("adjust.turns", whole);
+		return rest == 0 ? turns : Messages.of("adjust.turnsAnd", turns, rest);
 	}
 
 	private static String of(FilmChange change) {
