@@ -68,16 +68,24 @@ class FrameTest {
 	}
 
 	private static List<String> items(Menu menu) {
+		return menuItems(menu).map(FrameTest::words).toList();
+	}
+
+	private static Stream<MenuItem> menuItems(Menu menu) {
 		menu.notifyListeners(SWT.Show, new Event());
-		List<String> items = new ArrayList<>();
+		List<MenuItem> items = new ArrayList<>();
 		for (MenuItem item : menu.getItems()) {
-			items.add(item.getText().replace("&", "").replaceAll("\t.*", ""));
+			items.add(item);
 			if (item.getMenu() != null) {
-				items.addAll(items(item.getMenu()));
+				menuItems(item.getMenu()).forEach(items::add);
 			}
 		}
 		menu.notifyListeners(SWT.Hide, new Event());
-		return items;
+		return items.stream();
+	}
+
+	private static String words(MenuItem item) {
+		return item.getText().replace("&", "").replaceAll("\t.*", "");
 	}
 
 	@Test
@@ -85,6 +93,19 @@ class FrameTest {
 		driver.open(PLAN);
 		assertOfTheTrade(Driver.ui(() -> items(Driver.page().getWorkbenchWindow().getShell().getMenuBar())),
 				"Solve Plan");
+	}
+
+	@Test
+	void viewsThatWereClosedComeBackWithTheLayout() throws Exception {
+		Driver.ui(() -> {
+			Driver.page().hideView(Driver.page().findView(RimClockView.ID));
+			return null;
+		});
+		Driver.display().asyncExec(() -> menuItems(Driver.page().getWorkbenchWindow().getShell().getMenuBar())
+				.filter(item -> words(item).equals("Reset Layout…")).findFirst().orElseThrow()
+				.notifyListeners(SWT.Selection, new Event()));
+		Driver.answerDialog("Reset the layout", "Reset");
+		Driver.waitFor("the clock", () -> Driver.page().findView(RimClockView.ID) != null);
 	}
 
 	@Test
