@@ -20,8 +20,8 @@ import padwright.model.stock.StockPackage;
 import padwright.model.stock.StockedSize;
 import padwright.workup.service.CupFit;
 import padwright.workup.service.KeyJob;
+import padwright.workup.words.LengthWords;
 import padwright.workup.words.Messages;
-import padwright.workup.words.Texts;
 
 /**
  * Something of the stock in one size, as it is counted and ordered.
@@ -33,6 +33,9 @@ public record Article(Titled source, Optional<Length> size) {
 
 	private static final List<EClass> KINDS = List.of(StockPackage.Literals.PAD, StockPackage.Literals.BACKING,
 			StockPackage.Literals.FILM_SET, StockPackage.Literals.ADHESIVE);
+
+	/** Of a diameter: as many as a stock is likely to write. */
+	private static final int DECIMALS = 4;
 
 	/** Pads, then backing discs, then film, then glue; by name; smallest first. */
 	static final Comparator<Article> ORDER = Comparator
@@ -95,11 +98,11 @@ public record Article(Titled source, Optional<Length> size) {
 				: source instanceof Adhesive glue ? glue.getPrice() : ((FilmSet) source).getPrice());
 	}
 
-	/** As in {@code rigid-base pad 17.5 mm}, {@code polyester film 0.5 thou}. */
+	/** As in {@code rigid-base pad 17.5 mm}, {@code polyester film 0.5 thou}; film in the unit that is shown. */
 	public String label() {
 		String name = source instanceof Adhesive ? Messages.of("article.forCup", Labels.of(source)) : Labels.of(source);
-		LengthUnit unit = source instanceof FilmSet ? LengthUnit.THOU : LengthUnit.MILLIMETRE;
-		return name + size.map(length -> " " + Texts.decimal(length.in(unit, 4).toPlainString()) + " " + unit.symbol()).orElse("");
+		return name + size.map(length -> " " + (source instanceof FilmSet ? LengthWords.exact(length)
+				: LengthWords.millimetres(length, DECIMALS) + " " + LengthUnit.MILLIMETRE.symbol())).orElse("");
 	}
 
 	/** The sizes on hand; null for glue, and for what is cut to fit. */

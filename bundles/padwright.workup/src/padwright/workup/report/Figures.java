@@ -1,6 +1,7 @@
 package padwright.workup.report;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -28,6 +29,12 @@ public final class Figures {
 	/** To {@code decimals} places. */
 	public static String number(double number, int decimals) {
 		return Texts.decimal(String.format(Locale.ROOT, "%." + decimals + "f", number));
+	}
+
+	/** To {@code decimals} places or fewer, with a sign unless that is nothing. */
+	public static String signed(BigDecimal number, int decimals) {
+		BigDecimal rounded = number.setScale(decimals, RoundingMode.HALF_EVEN).stripTrailingZeros();
+		return (rounded.signum() > 0 ? "+" : "") + plain(rounded).replace('-', '\u2212');
 	}
 
 	/** A share of one in whole percent. */
