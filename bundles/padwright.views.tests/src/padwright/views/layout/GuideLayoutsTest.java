@@ -18,6 +18,8 @@ import padwright.views.GuideText;
 import padwright.views.Palette;
 import padwright.views.hole.HoleSectionEditing;
 import padwright.views.hole.HoleSectionScene;
+import padwright.views.map.KeyMapScene;
+import padwright.views.map.KeyMapState;
 import padwright.views.scenes.Extent;
 import padwright.views.sound.SoundScene;
 import padwright.views.sound.SoundSession;
@@ -44,7 +46,6 @@ class GuideLayoutsTest {
 	@CsvSource({
 			"new-foot-joint.html, unit mm,                540, 36, 160, 68,  foot-layout",
 			"own-layout.html,     unit mm,                360, 38, 200, 72,  own-layout",
-			"instrument.html,     unit mm,                0,   0,  330, 155, small-layout",
 			"systems.html,        joint head \"head joint, 243, 26, 260, 144, joints-layout" })
 	void aLayoutIsUpToDate(String page, String first, double left, double top, double width, double height,
 			String picture) throws IOException {
@@ -74,6 +75,13 @@ class GuideLayoutsTest {
 		section.show(system.layout());
 		section.choose("key:" + key);
 		GuidePicture.assertUpToDate(picture, NARROW, () -> HoleSectionScene.draw(section, Palette.paper()));
+	}
+
+	@Test
+	void theMapOfTheSmallFluteIsUpToDate() throws IOException {
+		DrawnSystem flute = onPage("instrument.html", "unit mm");
+		GuidePicture.assertUpToDate("small-map", WIDE, () -> KeyMapScene.draw(
+				KeyMapState.of(flute.layout().system().orElseThrow(), List.of()), Palette.paper(), Set.of(), 2.2));
 	}
 
 	@Test

@@ -3,6 +3,7 @@ package padwright.views.map;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.StringWriter;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -18,10 +19,12 @@ import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
 import padwright.drawing.scene.Group;
 import padwright.drawing.scene.Scene;
+import padwright.drawing.svg.SvgWriter;
 import padwright.model.keysystem.Coupling;
 import padwright.model.keysystem.KeySystemFactory;
 import padwright.views.Bench;
 import padwright.views.Palette;
+import padwright.views.layout.DrawnSystem;
 import padwright.views.scenes.Target;
 import padwright.views.scenes.Targets;
 import padwright.workup.service.ServicePlan;
@@ -73,14 +76,14 @@ class KeyMapTest {
 	/** Half a turn around a bore of 20 mm is half its girth; a rod runs from post to post at its own angle. */
 	@Test
 	void anglesAndRodsAreUnrolled() {
-		MapJoint joint = new MapJoint("body", 20, List.of(new MapJoint.Rod(10, 110, 90)));
+		MapJoint joint = new MapJoint("body", 20, List.of(new MapJoint.Rod(10, 110, 90)), List.of());
 		assertEquals(10 * Math.PI, joint.across(180), 1e-9);
 		assertEquals(-5 * Math.PI, joint.across(-90), 1e-9);
 		assertEquals(-5 * Math.PI, joint.across(270), 1e-9);
 		Scene flat = KeyMapScene.draw(map(joint, 0), Palette.light(), Set.of(), 4);
 		Scene turned = KeyMapScene.draw(map(joint, -90), Palette.light(), Set.of(), 4);
 		assertEquals(5 * Math.PI, middle(flat, "B") - middle(flat, "A") - (middle(turned, "B") - middle(turned, "A")), 1e-6);
-		Scene bare = KeyMapScene.draw(map(new MapJoint("body", 20, List.of()), 0), Palette.light(), Set.of(), 4);
+		Scene bare = KeyMapScene.draw(map(new MapJoint("body", 20, List.of(), List.of()), 0), Palette.light(), Set.of(), 4);
 		assertEquals(3, flat.elements().stream().mapToInt(KeyMapTest::shapes).sum()
 				- bare.elements().stream().mapToInt(KeyMapTest::shapes).sum(), "a rod and two posts");
 	}
@@ -158,6 +161,29 @@ class KeyMapTest {
 			}
 		}
 		return touches;
+	}
+
+	/** An instrument may have no key at all; two holes may lie under one finger. */
+	@Test
+	void holesUnderFingersAreDrawnWithTheirTouches() {
+		KeyMapState map = KeyMapState.of(new DrawnSystem("""
+				unit mm
+				system Pipe {
+					joint body long 300 bore 19
+					touch L1
+					touch Pair by R4
+					hole H1 7 by L1 at 100
+					hole Low 5 by Pair at 200 around -20
+					hole Lower 4 by Pair at 200 around 25
+					hole Vent 3 at 50
+				}
+				""").layout().system().orElseThrow(), List.of());
+		assertEquals(List.of("H1, covered by L1", "Low, covered by Pair", "Lower, covered by Pair"),
+				map.joints().get(0).holes().stream().map(MapJoint.FingerHole::detail).toList());
+		StringWriter svg = new StringWriter();
+		SvgWriter.write(svg, KeyMapScene.draw(map, Palette.light(), Set.of(), 2));
+		assertEquals(2, svg.toString().split(">Pair<", -1).length - 1);
+		assertTrue(svg.toString().contains(">L1<"));
 	}
 
 	@Test

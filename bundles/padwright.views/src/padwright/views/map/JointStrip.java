@@ -3,9 +3,13 @@ package padwright.views.map;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
+import padwright.drawing.scene.Anchor;
+import padwright.drawing.scene.Circle;
 import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
 import padwright.drawing.scene.Face;
@@ -13,7 +17,10 @@ import padwright.drawing.scene.Line;
 import padwright.drawing.scene.Rectangle;
 import padwright.drawing.scene.Stroke;
 import padwright.drawing.scene.Style;
+import padwright.drawing.scene.Group;
+import padwright.drawing.scene.SolidFill;
 import padwright.drawing.scene.Text;
+import padwright.drawing.scene.Transform;
 import padwright.views.Palette;
 
 /**
@@ -24,6 +31,8 @@ final class JointStrip {
 
 	private static final double ROD = 0.7;
 	private static final double POST = 2.4;
+	private static final double HOLE = 0.5;
+	private static final double TOUCH = 4.2;
 	private static final double BEYOND = 5;
 	private static final double ASIDE = 2;
 	/** Where positions are not known, cups stand side by side. */
@@ -67,6 +76,7 @@ final class JointStrip {
 	List<Element> draw() {
 		List<Element> elements = new ArrayList<>(tube());
 		joint.rods().forEach(rod -> elements.addAll(rod(rod)));
+		joint.holes().forEach(hole -> elements.add(hole(hole)));
 		elements.addAll(new CouplingLines(keys, couplings, axis, palette).draw());
 		List<Integer> lanes = PlacedKey.labelLanes(keys, axis);
 		for (int index = 0; index < keys.size(); index++) {
@@ -84,14 +94,29 @@ final class JointStrip {
 				post(rod.to(), across));
 	}
 
+	/** With the touch that covers it beside it. */
+	private Element hole(MapJoint.FingerHole hole) {
+		double across = joint.across(hole.around());
+		double x = axis.x(hole.position(), across);
+		double y = axis.y(hole.position(), across);
+		double away = hole.diameter() / 2 + TOUCH * 0.5;
+		Text touch = axis == Axis.LYING ? Text.centred(hole.touch(), x, y + away, Face.CONDENSED, TOUCH)
+				: Text.centred(hole.touch(), x + away, y, Face.CONDENSED, TOUCH).anchored(Anchor.START);
+		return new Group(Optional.empty(), Optional.of(hole.detail()), Transform.NONE, List.of(
+				new Drawn(new Circle(x, y, hole.diameter() / 2), Style.of(new SolidFill(palette.ground()), Stroke.of(palette.ink(), HOLE))),
+				touch.in(palette.ink())));
+	}
+
 	private Element post(double along, double across) {
 		return new Drawn(new Rectangle(axis.x(along, across) - POST / 2, axis.y(along, across) - POST / 2, POST, POST),
 				Style.filled(palette.quiet()));
 	}
 
 	private List<Element> tube() {
-		double from = keys.stream().mapToDouble(PlacedKey::start).min().orElse(0) - BEYOND;
-		double to = keys.stream().mapToDouble(PlacedKey::end).max().orElse(0) + BEYOND;
+		double from = DoubleStream.concat(keys.stream().mapToDouble(PlacedKey::start),
+				joint.holes().stream().mapToDouble(hole -> hole.position() - hole.diameter() / 2)).min().orElse(0) - BEYOND;
+		double to = DoubleStream.concat(keys.stream().mapToDouble(PlacedKey::end),
+				joint.holes().stream().mapToDouble(hole -> hole.position() + hole.diameter() / 2)).max().orElse(0) + BEYOND;
 		double half = joint.bore() / 2;
 		Rectangle body = axis == Axis.LYING ? new Rectangle(from, -half, to - from, joint.bore())
 				: new Rectangle(-half, from, joint.bore(), to - from);

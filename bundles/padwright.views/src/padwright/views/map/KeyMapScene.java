@@ -46,7 +46,7 @@ public final class KeyMapScene {
 	 */
 	public static Scene draw(KeyMapState state, Palette palette, Set<String> selected, double aspect) {
 		KeyMapScene map = new KeyMapScene(state, palette, selected);
-		return state.keys().isEmpty() ? map.nothing(aspect)
+		return map.joints().isEmpty() ? map.nothing(aspect)
 				: map.layouts().reduce((best, next) -> room(next, aspect) < room(best, aspect) ? next : best)
 						.orElseThrow();
 	}
@@ -67,8 +67,7 @@ public final class KeyMapScene {
 	}
 
 	private Scene layout(Axis axis, boolean inOneLine) {
-		Map<String, List<MapKey>> joints = state.keys().stream()
-				.collect(Collectors.groupingBy(MapKey::joint, LinkedHashMap::new, Collectors.toList()));
+		Map<String, List<MapKey>> joints = joints();
 		boolean besideOneAnother = (axis == Axis.LYING) == inOneLine;
 		List<Element> placed = new ArrayList<>();
 		double x = MARGIN;
@@ -87,6 +86,15 @@ public final class KeyMapScene {
 		placed.add(legend.draw().at(MARGIN, strips.bottom() + MARGIN));
 		Bounds all = Extent.of(placed).orElseThrow();
 		return new Scene(state.title(), all.right() + MARGIN, all.bottom() + MARGIN, placed);
+	}
+
+	/** Keys by the names of their joints, and no key for one that has finger holes alone. */
+	private Map<String, List<MapKey>> joints() {
+		Map<String, List<MapKey>> joints = new LinkedHashMap<>();
+		state.joints().stream().filter(joint -> !joint.holes().isEmpty() || state.keys().stream()
+				.anyMatch(key -> key.joint().equals(joint.name()))).forEach(joint -> joints.put(joint.name(), new ArrayList<>()));
+		state.keys().forEach(key -> joints.computeIfAbsent(key.joint(), unknown -> new ArrayList<>()).add(key));
+		return joints;
 	}
 
 	/** Couplings between joints cannot be drawn in one strip; a key's own words name them. */

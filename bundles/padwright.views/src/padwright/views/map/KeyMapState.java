@@ -93,7 +93,17 @@ public record KeyMapState(String title, List<MapKey> keys, List<MapCoupling> cou
 						Figures.mm(to), rod.around().map(Number::doubleValue).orElse(0.0)))).stream())
 				.toList();
 		return new MapJoint(joint.name(), joint.bore().stream().map(EffectiveJoint.Width::diameter).map(Figures::mm)
-				.reduce((upper, lower) -> lower).orElseGet(() -> MapJoint.unknown(joint.name()).bore()), rods);
+				.reduce((upper, lower) -> lower).orElseGet(() -> MapJoint.unknown(joint.name()).bore()), rods, holes(joint, system));
+	}
+
+	/** Those under fingers, of which it is known where they lie and how wide they are. */
+	private static List<MapJoint.FingerHole> holes(EffectiveJoint joint, EffectiveSystem system) {
+		return system.holes().stream().filter(hole -> hole.joint().map(EffectiveJoint::name).equals(Optional.of(joint.name())))
+				.filter(hole -> !hole.touches().isEmpty())
+				.flatMap(hole -> hole.position().flatMap(place -> hole.diameter().map(Figures::mm).filter(wide -> wide > 0)
+						.map(wide -> new MapJoint.FingerHole(Figures.mm(place), wide, hole.around().doubleValue(),
+								touches(hole.touches()), Messages.of("map.hole", hole.label(), touches(hole.touches()))))).stream())
+				.toList();
 	}
 
 	/** What is known of a joint. */
@@ -135,12 +145,12 @@ public record KeyMapState(String title, List<MapKey> keys, List<MapCoupling> cou
 				key.cupDiameter().map(Figures::mm).filter(cup -> cup > 0).or(() -> hole).filter(cup -> cup > 0)
 						.orElse(UNKNOWN_CUP),
 				hole.filter(diameter -> diameter > 0), key.hinge().map(KeyMapState::side), key.around().doubleValue(),
-				key.posture() == Posture.CLOSED, touches(key), state,
+				key.posture() == Posture.CLOSED, touches(key.touches()), state,
 				detail);
 	}
 
-	private static String touches(EffectiveKey key) {
-		return key.touches().stream().flatMap(touch -> Resolved.of(touch).stream()).map(Touch::getName)
+	private static String touches(List<Touch> touches) {
+		return touches.stream().flatMap(touch -> Resolved.of(touch).stream()).map(Touch::getName)
 				.collect(Collectors.joining(" "));
 	}
 
