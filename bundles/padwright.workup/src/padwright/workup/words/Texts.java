@@ -50,7 +50,8 @@ public final class Texts {
 		return new MessageFormat(spoken().getString(key), Locale.ROOT).format(printed);
 	}
 
-	private static String printed(Object argument) {
+	/** For people, in the language and the unit of now. */
+	static String printed(Object argument) {
 		if (argument instanceof Length length) {
 			return LengthWords.exact(length);
 		}
