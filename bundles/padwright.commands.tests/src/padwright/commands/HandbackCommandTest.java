@@ -59,6 +59,66 @@ class HandbackCommandTest {
 	}
 
 	@Test
+	void tellsEveryoneWhatToMindAndWhenToComeBack() throws IOException {
+		assertSays("Swab the instrument dry", "Play with clean hands and a clean mouth", "use no powder",
+				"Keep it from heat, strong sun and cold cars", "never turn a screw to make a pad close", "Weather moves pads",
+				"Wipe what touches your lips before you play", "In a year, for cleaning", "Sooner, if a note needs more pressure",
+				"At once after a fall: do not play it", "rather than adjust or glue anything yourself",
+				"what they say counts more than this page");
+	}
+
+	@Test
+	void namesWhatNewPadsAreMadeOfWithWhatIsFromAnimals() throws IOException {
+		change("fit Rigid on Disc20", "fit Felt");
+		assertSays("New: woven felt pad, made of ", "Made from animals: ", "bladder skin", "Tell us if you are allergic");
+	}
+
+	@Test
+	void saysWhatDidNotComeRight() throws IOException {
+		change("left 0.1 thou at driver", "left 2 thou at driver");
+		change("played after C4, D4 good on 2026-03-05", "played after C4 weak on 2026-03-05 played after D4 silent on 2026-03-05");
+		assertSays("Keys that move together were adjusted; some still close one after the other.",
+				"Played as it left, and still weak: C4.", "Played as it left, and still not answering: D4.");
+		assertFalse(words("whole-job", "WholeJob").contains("It is right as it leaves us"));
+	}
+
+	@Test
+	void countsWhatWasRenewedAndNamesAPartThatWasOnlyCleaned() throws IOException {
+		change("spring Ds steel replaced", "spring Ds, E steel replaced");
+		change("bumper D felt 0.8 mm replaced", "bumper D, E felt 0.8 mm replaced");
+		change("tenon foot expanded 1 thou", "tenon foot cleaned");
+		assertSays("2 springs were replaced.", "2 corks and felts were replaced.",
+				"The foot joint was cleaned where it goes together.");
+	}
+
+	@Test
+	void aVisitThatChangedNothingSaysSo() throws IOException {
+		Files.writeString(shop.plan("whole-job"), """
+				plan WholeJob for BoehmC with Bench {
+					key F
+					job {
+						stage look on 2026-05-02
+					}
+				}
+				""");
+		assertSays("It was looked at, and nothing was changed.", "The pads that were in it.");
+	}
+
+	private void change(String was, String is) throws IOException {
+		Path plan = shop.plan("whole-job");
+		String text = Files.readString(plan);
+		assertTrue(text.contains(was), was);
+		Files.writeString(plan, text.replace(was, is));
+	}
+
+	private void assertSays(String... sentences) throws IOException {
+		String words = words("whole-job", "WholeJob");
+		for (String sentence : sentences) {
+			assertTrue(words.contains(sentence), sentence + " in " + words);
+		}
+	}
+
+	@Test
 	void aPageThatWouldPromiseMoreThanIsDoneIsRefusedWithTheList() {
 		Path plan = shop.plan("first");
 		CommandRun run = CommandRun.padwright("handback", plan, "-o", folder.resolve("out"));

@@ -65,6 +65,49 @@ class PlayerPapersTest {
 	}
 
 	@Test
+	void anEstimateThatIsNotAnsweredAsksForTheAnswer() throws IOException {
+		change("plans/whole-job.plan", "\t\tagreed three on 2026-02-25\n", "");
+		assertSays("estimate", "What we found", "Please tell us which one you want; each stands for itself.");
+		change("plans/whole-job.plan", "\t\t\toption all \"all pads new\" {\n\t\t\t\titem \"new pads\" 14.00 times 16\n"
+				+ "\t\t\t\titem \"labour\" 420.00\n\t\t\t}\n", "");
+		assertSays("estimate", "Please tell us whether you agree.");
+	}
+
+	@Test
+	void theEstimateNamesEachStateOfPadsAndJointsAndNotesThatFail() throws IOException {
+		change("plans/whole-job.plan", "key F found torn", "key F found tacky");
+		change("plans/whole-job.plan", "key E found hard", "key E found swollen");
+		change("plans/whole-job.plan", "key D found noisy", "key D found loose");
+		change("plans/whole-job.plan", "tenon foot loose by 1 thou", "tenon foot tight");
+		change("plans/whole-job.plan", "played before C4, D4 weak", "played before C4 silent on 2026-02-24 played before D4 weak");
+		assertSays("estimate", "sticky at F; swollen at E; loose at D", "The foot joint goes together too tightly.",
+				"The keys have play where they turn.", "Notes that need too much pressure: D4.", "Notes that do not answer: C4.");
+	}
+
+	@Test
+	void anInvoiceSaysThatItIsAsAgreedOrThatNothingWas() throws IOException {
+		change("plans/whole-job.plan", "\t\t\titem \"felt bumper\" 4.00\n", "");
+		assertSays("invoice", "Against the estimate", "Agreed on 2026-02-25: three pads, adjusted", "The invoice is as agreed.",
+				"Each amount is rounded to hundredths");
+		change("plans/whole-job.plan", "\t\tagreed three on 2026-02-25\n", "");
+		assertSays("invoice", "No estimate was agreed on before.");
+	}
+
+	@Test
+	void whatCostsOtherwiseIsNamedWithBothAmounts() throws IOException {
+		change("plans/whole-job.plan", "item \"labour\" 180.00\n\t\t\titem \"head cork\" 12.50\n\t\t\titem \"felt bumper\" 4.00",
+				"item \"labour\" 176.00\n\t\t\titem \"head cork\" 12.50\n\t\t\titem \"felt bumper\" 4.00");
+		assertSays("invoice", "labour: 176.00 instead of 180.00.", "Together it is as much as agreed.");
+	}
+
+	private void assertSays(String paper, String... sentences) throws IOException {
+		String words = words(paper);
+		for (String sentence : sentences) {
+			assertTrue(words.contains(sentence), sentence + " in " + words);
+		}
+	}
+
+	@Test
 	void anInvoiceOfWorkThatIsNotSaidAsDoneIsRefusedWithTheList() throws IOException {
 		change("plans/whole-job.plan", " left 0.1 thou at driver", "");
 		CommandRun run = draw("invoice");

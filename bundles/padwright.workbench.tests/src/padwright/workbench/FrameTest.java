@@ -7,33 +7,23 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.HexFormat;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.eclipse.jface.preference.IPreferenceNode;
+import org.eclipse.jface.text.ITextSelection;
 import org.eclipse.jface.text.ITextViewer;
+import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.CTabFolder;
-import org.eclipse.swt.graphics.GC;
-import org.eclipse.swt.graphics.Image;
-import org.eclipse.swt.graphics.Point;
-import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
-import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.Tree;
-import org.eclipse.ui.IPageLayout;
+import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.activities.WorkbenchActivityHelper;
 import org.eclipse.ui.commands.ICommandService;
-import org.eclipse.ui.views.contentoutline.ContentOutline;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -42,10 +32,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 import padwright.views.canvas.KeyMap;
-import padwright.views.canvas.SceneCanvas;
 import padwright.workbench.bench.Bench;
+import padwright.workbench.editor.PlanEditor;
 import padwright.workbench.findings.FindingsView;
-import padwright.workbench.shops.ShopView;
 import padwright.workbench.views.KeyMapView;
 import padwright.workbench.views.KeyTableView;
 import padwright.workbench.views.RimClockView;
@@ -78,18 +67,25 @@ class FrameTest {
 		assertEquals(List.of(), items.stream().filter(item -> OF_PROGRAMMERS.stream().anyMatch(item::contains)).toList());
 	}
 
-	/** All items of a menu, and of those in it. */
-	static List<String> items(Menu menu) {
+	private static List<String> items(Menu menu) {
+		return menuItems(menu).map(FrameTest::words).toList();
+	}
+
+	private static Stream<MenuItem> menuItems(Menu menu) {
 		menu.notifyListeners(SWT.Show, new Event());
-		List<String> items = new ArrayList<>();
+		List<MenuItem> items = new ArrayList<>();
 		for (MenuItem item : menu.getItems()) {
-			items.add(item.getText().replace("&", "").replaceAll("\t.*", ""));
+			items.add(item);
 			if (item.getMenu() != null) {
-				items.addAll(items(item.getMenu()));
+				menuItems(item.getMenu()).forEach(items::add);
 			}
 		}
 		menu.notifyListeners(SWT.Hide, new Event());
-		return items;
+		return items.stream();
+	}
+
+	private static String words(MenuItem item) {
+		return item.getText().replace("&", "").replaceAll("\t.*", "");
 	}
 
 	@Test
@@ -97,6 +93,19 @@ class FrameTest {
 		driver.open(PLAN);
 		assertOfTheTrade(Driver.ui(() -> items(Driver.page().getWorkbenchWindow().getShell().getMenuBar())),
 				"Solve Plan");
+	}
+
+	@Test
+	void viewsThatWereClosedComeBackWithTheLayout() throws Exception {
+		Driver.ui(() -> {
+			Driver.page().hideView(Driver.page().findView(RimClockView.ID));
+			return null;
+		});
+		Driver.display().asyncExec(() -> menuItems(Driver.page().getWorkbenchWindow().getShell().getMenuBar())
+				.filter(item -> words(item).equals("Reset Layout…")).findFirst().orElseThrow()
+				.notifyListeners(SWT.Selection, new Event()));
+		Driver.answerDialog("Reset the layout", "Reset");
+		Driver.waitFor("the clock", () -> Driver.page().findView(RimClockView.ID) != null);
 	}
 
 	@Test
@@ -118,104 +127,10 @@ class FrameTest {
 		assertEquals(ofAKey, Driver.ui(() -> said(table.control().table().getMenu())));
 	}
 
-	@Test
-	void theMenuOfTheShopsHoldsWhatIsDoneWithDocuments() throws Exception {
-		driver.open(PLAN);
-		Driver.view(ShopView.ID);
-		List<String> items = Driver.ui(() -> {
-			Tree tree = within(Driver.page().getWorkbenchWindow().getShell()).filter(Tree.class::isInstance)
-					.map(Tree.class::cast).filter(one -> one.getMenu() != null && one.isVisible())
-					.filter(one -> said(one.getMenu()).contains("New Plan\u2026")).findFirst().orElseThrow();
-			return said(tree.getMenu());
-		});
-		assertTrue(items.containsAll(List.of("New Plan\u2026", "New Key System\u2026")), items.toString());
-		assertEquals(List.of(), items.stream().filter(item -> !List.of("Open", "New Plan\u2026", "New Key System\u2026",
-				"Close Shop", "What Changed Between the Two Services", "Compare the Two Documents").contains(item)).toList());
-	}
-
 	/** The items of a menu without its lines, and without what Undo and Redo would take back. */
-	private static List<String> said(Menu menu) {
+	static List<String> said(Menu menu) {
 		return items(menu).stream().filter(item -> !item.isBlank())
 				.map(item -> item.replaceFirst("^(Undo|Redo) .*", "$1")).toList();
-	}
-
-	private static Stream<Control> within(Composite composite) {
-		return Arrays.stream(composite.getChildren()).flatMap(child -> Stream.concat(Stream.of(child),
-				child instanceof Composite inner ? within(inner) : Stream.empty()));
-	}
-
-	/** Whatever is opened and closed in between. */
-	@Test
-	void theToolBarKeepsItsOrder() throws Exception {
-		List<String> order = List.of("Save", "Undo", "Redo", "Bench Mode", "Round of Readings", "Solve Plan", "Bench Card");
-		assertEquals(order, tools(order));
-		var editor = driver.open(PLAN);
-		assertEquals(order, tools(order));
-		Driver.ui(() -> Driver.page().closeEditor(editor, false));
-		driver.open("systems/piccolo.keys");
-		assertEquals(order, tools(order));
-	}
-
-	/** What is said by the tools above the work, from left to right, each by its name among {@code names}. */
-	private static List<String> tools(List<String> names) throws Exception {
-		return Driver.ui(() -> within(Driver.page().getWorkbenchWindow().getShell()).filter(ToolBar.class::isInstance)
-				.map(ToolBar.class::cast).filter(bar -> bar.isVisible() && !isInATab(bar))
-				.sorted(Comparator.comparingInt((ToolBar bar) -> bar.toDisplay(0, 0).x))
-				.flatMap(bar -> Arrays.stream(bar.getItems())).map(item -> item.getText() + item.getToolTipText())
-				.flatMap(said -> names.stream().filter(name -> said.replace("&", "").contains(name))).toList());
-	}
-
-	private static boolean isInATab(Control control) {
-		return control != null && (control instanceof CTabFolder || isInATab(control.getParent()));
-	}
-
-	/** As after a start: the text is there before the outline is. */
-	@Test
-	void theOutlineKnowsThePlanThatWasOpenBeforeIt() throws Exception {
-		Driver.ui(() -> {
-			Driver.page().hideView(Driver.page().findViewReference(IPageLayout.ID_OUTLINE));
-			return null;
-		});
-		driver.open(PLAN);
-		ContentOutline outline = (ContentOutline) Driver.view(IPageLayout.ID_OUTLINE);
-		Driver.waitFor("the plan in the outline", () -> outline.getCurrentPage().getControl() instanceof Tree tree
-				&& Arrays.stream(tree.getItems()).anyMatch(item -> item.getText().startsWith("First")));
-	}
-
-	@Test
-	void aPaperIsShownLargerSmallerAndWhole() throws Exception {
-		driver.open(PLAN);
-		Driver.waitFor("the plan on the bench",
-				() -> Bench.of(Driver.page().getWorkbenchWindow()).shown().plan().isPresent());
-		ReportTest.run("padwright.workbench.paper", Map.of("padwright.workbench.paper.kind", "card"));
-		Driver.waitFor("a paper", () -> Driver.page().getActiveEditor().getSite().getId().endsWith("pages"));
-		Composite shell = Driver.ui(() -> Driver.page().getWorkbenchWindow().getShell());
-		SceneCanvas page = Driver.ui(() -> within(shell).filter(Button.class::isInstance)
-				.filter(button -> ((Button) button).getText().replace("&", "").equals("Larger"))
-				.flatMap(button -> within(button.getParent().getParent())).filter(SceneCanvas.class::isInstance)
-				.map(SceneCanvas.class::cast).findFirst().orElseThrow());
-		String whole = painted(page);
-		Driver.pressButton(shell, "Larger");
-		assertFalse(whole.equals(painted(page)), "nothing is larger");
-		Driver.pressButton(shell, "Smaller");
-		assertTrue(whole.equals(painted(page)), "not as before");
-		Driver.pressButton(shell, "Larger");
-		Driver.pressButton(shell, "Whole page");
-		assertTrue(whole.equals(painted(page)), "not whole");
-	}
-
-	private static String painted(Control control) throws Exception {
-		ScreensTest.settle();
-		return Driver.ui(() -> {
-			Point corner = control.toDisplay(0, 0);
-			Image image = new Image(control.getDisplay(), control.getSize().x, control.getSize().y);
-			GC gc = new GC(control.getDisplay());
-			gc.copyArea(image, corner.x, corner.y);
-			gc.dispose();
-			String seen = HexFormat.of().formatHex(image.getImageData().data);
-			image.dispose();
-			return seen;
-		});
 	}
 
 	@Test
@@ -248,6 +163,30 @@ class FrameTest {
 		int key = lines.indexOf("Key B");
 		assertTrue(instrument >= 0 && instrument < key, lines.toString());
 		assertTrue(lines.get(key + 1).contains("B"), lines.toString());
+	}
+
+	/** Its marker is made anew while the document opens. */
+	@Test
+	void aFindingLeadsToItsPlaceInADocumentThatWasClosed() throws Exception {
+		FindingsView view = (FindingsView) Driver.view(FindingsView.ID);
+		Driver.waitFor("the student flute", () -> lines(view).anyMatch(line -> line.startsWith("The full shims of B ")));
+		Driver.ui(() -> {
+			Tree tree = ((TreeViewer) view.getSite().getSelectionProvider()).getTree();
+			TreeItem shims = items(tree.getItems()).filter(item -> item.getText().startsWith("The full shims of B "))
+					.findFirst().orElseThrow();
+			tree.setSelection(shims);
+			Event open = new Event();
+			open.item = shims;
+			tree.notifyListeners(SWT.DefaultSelection, open);
+			return null;
+		});
+		Driver.waitFor("the shims of B", () -> Driver.page().getActiveEditor() instanceof PlanEditor editor
+				&& editor.getSelectionProvider().getSelection() instanceof ITextSelection chosen
+				&& chosen.getText().equals("7.5 7.5 5"));
+	}
+
+	private static Stream<TreeItem> items(TreeItem... items) {
+		return Stream.of(items).flatMap(item -> Stream.concat(Stream.of(item), items(item.getItems())));
 	}
 
 	private static Stream<String> lines(FindingsView view) {

@@ -64,7 +64,10 @@ class HingeTest {
 	void refusesAnArmThatEndsOnTheRim() {
 		assertThrows(IllegalArgumentException.class,
 				() -> Hinge.of(new ClockHour(0), Length.millimetres("7"), Length.millimetres("7")));
+		assertThrows(IllegalArgumentException.class,
+				() -> Hinge.of(new ClockHour(0), Length.ZERO, Length.millimetres("7")));
 		assertThrows(IllegalArgumentException.class, () -> new Hinge(new ClockHour(0), 1));
+		assertThrows(IllegalArgumentException.class, () -> new Hinge(new ClockHour(0), -0.01));
 	}
 
 	private static RimProfile random(Random random) {

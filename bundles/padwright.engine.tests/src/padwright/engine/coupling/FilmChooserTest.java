@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
 
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
@@ -57,6 +58,17 @@ class FilmChooserTest {
 		List<FilmSupply> usedUp = List.of(new FilmSupply(Length.thou("1"), 0));
 		assertEquals(List.of(Length.thou("1")), FilmChooser.choose(usedUp, Length.thou("-1")).pieces());
 		assertEquals(List.of(), FilmChooser.choose(usedUp, Length.thou("1")).pieces());
+	}
+
+	@Test
+	void ofEquallyNearChoicesItTakesTheSmallerSumAndThenTheThickestPiece() {
+		assertEquals(List.of(Length.thou("1")), added("2", "1", "3"));
+		assertEquals(List.of(Length.thou("3"), Length.thou("1")), added("4", "1", "2", "3"));
+	}
+
+	private static List<Length> added(String travel, String... films) {
+		List<FilmSupply> one = Stream.of(films).map(film -> new FilmSupply(Length.thou(film), film.equals("1") ? 1 : 2)).toList();
+		return FilmChooser.choose(one, Length.thou(travel)).pieces();
 	}
 
 	private static List<FilmSupply> randomStock(SplittableRandom random) {

@@ -116,10 +116,21 @@ class DriftTest {
 	}
 
 	@Test
+	void theEndsOfEachRangeAreWithinIt() {
+		Layer brass = layer("brass", "1", "19", "19", "0", "0");
+		Drift drift = Drift.of(List.of(brass), Climate.of("-50", "0"), Climate.of("80", "100"));
+		assertEquals(change(62, 63), drift.total());
+		assertEquals(DriftVerdict.SURELY_EXCEEDS, drift.against(Length.ZERO, HINGE));
+		assertEquals(DriftVerdict.SURELY_WITHIN, Drift.of(List.of(brass), BENCH, BENCH).against(Length.ZERO, HINGE));
+	}
+
+	@Test
 	void badInputIsRefused() {
 		assertThrows(IllegalArgumentException.class, () -> MaterialRange.of("2", "1"));
 		assertThrows(IllegalArgumentException.class, () -> Climate.of("20", "101"));
-		assertThrows(IllegalArgumentException.class, () -> Climate.of("90", "50"));
+		assertThrows(IllegalArgumentException.class, () -> Climate.of("20", "-1"));
+		assertThrows(IllegalArgumentException.class, () -> Climate.of("81", "50"));
+		assertThrows(IllegalArgumentException.class, () -> Climate.of("-51", "50"));
 		assertThrows(IllegalArgumentException.class, () -> layer("x", "-1", "0", "0", "0", "0"));
 		assertThrows(IllegalArgumentException.class, () -> change(1, 0));
 		assertThrows(IllegalArgumentException.class, () -> Drift.of(List.of(), BENCH, BENCH));

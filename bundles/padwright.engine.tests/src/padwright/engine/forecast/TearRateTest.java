@@ -107,6 +107,7 @@ class TearRateTest {
 		assertThrows(IllegalArgumentException.class, () -> new TornPads(1, 0));
 		assertThrows(IllegalArgumentException.class, () -> TearRate.MOST_PLAYERS.forecast(0, 0.9));
 		assertThrows(IllegalArgumentException.class, () -> TearRate.MOST_PLAYERS.forecast(1, 1));
+		assertThrows(IllegalArgumentException.class, () -> TearRate.MOST_PLAYERS.forecast(1, 0));
 	}
 
 	private static double poissonBelow(int count, double mean) {

@@ -49,6 +49,7 @@ class HeightEquationTest {
 				List.of(Length.thou("15"), Length.thou("15"), Length.thou("14.5"), Length.thou("15.5"))));
 		assertEquals(new Length(2), FlushPad.fullShims(List.of(new Length(2), new Length(3))));
 		assertEquals(new Length(4), FlushPad.fullShims(List.of(new Length(4), new Length(3))));
+		assertEquals(Length.thou("1"), FlushPad.fullShims(List.of(Length.ZERO, Length.thou("2"))));
 	}
 
 	@Test

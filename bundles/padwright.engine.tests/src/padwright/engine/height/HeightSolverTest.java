@@ -78,6 +78,22 @@ class HeightSolverTest {
 		assertEquals(thou("106", "105", "101"), HeightSolver.solve(Length.thou("312"), supply).pieces());
 	}
 
+	/** Likewise 10 + 13 + 13 and 11 + 11 + 14, of films of which any number may be taken. */
+	@Test
+	void breaksATieOfEvennessWithoutEndOfFilmToo() {
+		assertEquals(thou("13", "13", "10"),
+				HeightSolver.solve(Length.thou("36"), unlimited("10", "11", "13", "14")).pieces());
+	}
+
+	/** With it, all thicknesses would be steps of a nanometre, too many to search. */
+	@Test
+	void filmThatHasRunOutIsNoPartOfTheSearch() {
+		List<FilmSupply> supply = List.of(FilmSupply.unlimited(Length.thou("5")), new FilmSupply(new Length(12_701), 0));
+
+		assertEquals(List.of(), HeightSolver.solve(Length.thou("300"), supply).pieces().stream()
+				.filter(piece -> !piece.equals(Length.thou("5"))).toList());
+	}
+
 	/** Fewest blocks of the 81-piece inch gauge-block set, as in machinists' text-book examples. */
 	@Test
 	void stacksInchGaugeBlocks() {

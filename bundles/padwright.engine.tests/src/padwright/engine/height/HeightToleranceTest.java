@@ -20,6 +20,8 @@ class HeightToleranceTest {
 		HeightTolerance tolerance = HeightTolerance.ofParts(List.of(Length.thou("3"), Length.thou("4")));
 
 		assertEquals(new HeightTolerance(Length.thou("7"), Length.thou("5")), tolerance);
+		assertEquals(tolerance,
+				HeightTolerance.ofParts(List.of(Length.thou("3"), Length.ZERO, Length.thou("4"))));
 	}
 
 	@Test

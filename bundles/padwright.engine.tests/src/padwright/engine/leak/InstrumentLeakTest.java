@@ -92,6 +92,8 @@ class InstrumentLeakTest {
 				() -> new LikelyPad("A", Length.millimetres("7.5"), Length.millimetres("0.8"), List.of()));
 		assertThrows(IllegalArgumentException.class,
 				() -> new SeatedPad("A", Length.ZERO, Length.millimetres("1"), even(0)));
+		assertThrows(IllegalArgumentException.class,
+				() -> new SeatedPad("A", Length.millimetres("7.5"), Length.ZERO, even(0)));
 		InstrumentLeak a = leak(likely("A", even(0)));
 		InstrumentLeak b = leak(likely("B", even(0)));
 		InstrumentLeak harder = InstrumentLeak.of(List.of(likely("A", even(0))), new Tester(3000, Air.at(20)));

@@ -81,7 +81,10 @@ class SlitTest {
 		assertThrows(IllegalArgumentException.class, () -> Air.at(-1));
 		assertThrows(IllegalArgumentException.class, () -> Air.at(61));
 		assertThrows(IllegalArgumentException.class, () -> new Air(0, 1));
+		assertThrows(IllegalArgumentException.class, () -> new Air(1, 0));
 		assertThrows(IllegalArgumentException.class, () -> new Tester(0, Air.at(20)));
+		assertThrows(IllegalArgumentException.class, () -> new Tester(20_001, Air.at(20)));
+		assertEquals(20_000, new Tester(20_000, Air.at(20)).pascals());
 	}
 
 	private static double shareLeft(String thou, Tester tester) {

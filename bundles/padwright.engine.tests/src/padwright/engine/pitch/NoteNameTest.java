@@ -56,6 +56,8 @@ class NoteNameTest {
 		assertThrows(IllegalArgumentException.class, () -> EqualTemperament.frequency(128));
 		assertThrows(IllegalArgumentException.class, () -> NoteName.nearest(0));
 		assertThrows(IllegalArgumentException.class, () -> NoteName.nearest(Double.NaN));
+		assertThrows(IllegalArgumentException.class, () -> EqualTemperament.midi(0));
+		assertThrows(IllegalArgumentException.class, () -> EqualTemperament.midi(Double.POSITIVE_INFINITY));
 		assertThrows(IllegalArgumentException.class, () -> new NoteName('C', 2, 4));
 	}
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.IntToDoubleFunction;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.Test;
@@ -64,6 +65,39 @@ class ReferenceCircleTest {
 			assertTrue(squares(new ReferenceCircle(best.x(), best.y() + step, best.radius()), points) > least);
 			assertTrue(squares(new ReferenceCircle(best.x(), best.y(), best.radius() + step), points) > least);
 		}
+	}
+
+	@Test
+	void threePointsGiveTheCircleThroughThem() {
+		ReferenceCircle circle = ReferenceCircle.of(List.of(new Point(8, -7), new Point(3, -2), new Point(-1, -10)));
+		assertEquals(3, circle.x(), CLOSE);
+		assertEquals(-7, circle.y(), CLOSE);
+		assertEquals(5, circle.radius(), CLOSE);
+	}
+
+	/** Where a part of the rim alone was measured, sums that are nothing around the whole of it are not. */
+	@ParameterizedTest
+	@ValueSource(longs = {1, 2, 3, 4, 5, 6})
+	void theSumOfSquaresIsLeastOnAShortArcToo(long seed) {
+		SplittableRandom random = new SplittableRandom(seed);
+		List<Point> arc = around(40, -25, 9, hour -> random.nextDouble(-0.01, 0.01)).subList(0, 4);
+		ReferenceCircle best = ReferenceCircle.of(arc);
+		assertEquals(0, arc.stream().mapToDouble(best::deviation).sum(), CLOSE);
+		assertEquals(0, pull(best, arc, point -> point.x() - best.x()), CLOSE);
+		assertEquals(0, pull(best, arc, point -> point.y() - best.y()), CLOSE);
+	}
+
+	/** How the points together pull the centre in a direction. */
+	private static double pull(ReferenceCircle circle, List<Point> points, ToDoubleFunction<Point> along) {
+		return points.stream().mapToDouble(point -> circle.deviation(point) * along.applyAsDouble(point)
+				/ (circle.radius() + circle.deviation(point))).sum();
+	}
+
+	/** The last digits of a floating-point number make no circle of a line. */
+	@Test
+	void aLineThatIsStraightButForRoundingIsRefused() {
+		List<Point> line = IntStream.range(0, 9).mapToObj(i -> new Point(1e6 + i * 1e5 / 3, i * 1e5 / 7)).toList();
+		assertThrows(IllegalArgumentException.class, () -> ReferenceCircle.of(line));
 	}
 
 	@Test

@@ -78,6 +78,19 @@ class ReferencePlaneTest {
 		List<Point> line = List.of(new Point(0, 0, 1), new Point(1, 1, 2), new Point(2, 2, 5));
 		assertThrows(IllegalArgumentException.class, () -> ReferencePlane.of(line));
 		assertThrows(IllegalArgumentException.class, () -> ReferencePlane.of(line.subList(0, 2)));
+		List<Point> alongAnAxis = List.of(new Point(0, 3, 1), new Point(1, 3, 2), new Point(2, 3, 5));
+		assertThrows(IllegalArgumentException.class, () -> ReferencePlane.of(alongAnAxis));
+		List<Point> straightButForRounding = IntStream.range(0, 9)
+				.mapToObj(i -> new Point(1e6 + i * 1e5 / 3, i * 1e5 / 7, i)).toList();
+		assertThrows(IllegalArgumentException.class, () -> ReferencePlane.of(straightButForRounding));
+	}
+
+	@Test
+	void threePointsGiveThePlaneThroughThem() {
+		ReferencePlane plane = ReferencePlane.of(List.of(new Point(0, 0, 5), new Point(2, 0, 9), new Point(0, 4, 3)));
+		assertEquals(5, plane.height(), 1e-12);
+		assertEquals(2, plane.slopeX(), 1e-12);
+		assertEquals(-0.5, plane.slopeY(), 1e-12);
 	}
 
 	private static List<Point> around(DoubleUnaryOperator z) {

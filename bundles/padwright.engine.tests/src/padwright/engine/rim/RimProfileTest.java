@@ -3,6 +3,7 @@ package padwright.engine.rim;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.stream.LongStream;
 
@@ -35,6 +36,13 @@ class RimProfileTest {
 		assertEquals(RimProfile.ofNanometres(STEPS), profile);
 		assertEquals(RimProfile.ofNanometres(STEPS).hashCode(), profile.hashCode());
 		assertNotEquals(RimProfile.ofNanometres(gaps), profile);
+		assertNotEquals(RimProfile.ofNanometres(gaps).hashCode(), profile.hashCode());
+	}
+
+	@Test
+	void saysAllItsGapsInNanometres() {
+		String said = RimProfile.ofNanometres(STEPS).toString();
+		assertTrue(said.startsWith("[-20, -10, 0, 10, ") && said.endsWith(", 210] nm"), said);
 	}
 
 	@Test

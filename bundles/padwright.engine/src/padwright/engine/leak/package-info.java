@@ -4,9 +4,9 @@
  *
  * <pre>{@code
  * Tester tester = new Tester(1000, Air.at(20));                          // Pa
- * SeatedPad pad = new SeatedPad("Fs", Length.millimetres("7.5"), Length.millimetres("0.8"), profile);
+ * LikelyPad pad = new LikelyPad("Fs", Length.millimetres("7.5"), Length.millimetres("0.8"), List.of(profile));
  * InstrumentLeak leak = InstrumentLeak.of(List.of(pad), tester);
- * leak.ranked().get(0).millilitresPerMinute();
+ * leak.ranked().get(0).flow().expected();                           // mL/min
  * leak.equivalentHole();
  * }</pre>
  */

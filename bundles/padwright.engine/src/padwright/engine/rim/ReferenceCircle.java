@@ -28,21 +28,21 @@ public record ReferenceCircle(double x, double y, double radius) {
 		if (points.size() < 3) {
 			throw new IllegalArgumentException("a circle needs three points, not " + points.size());
 		}
-		ReferenceCircle circle = algebraic(points);
+		Point centre = algebraicCentre(points);
 		for (int step = 0; step < MOST_STEPS; step++) {
-			ReferenceCircle next = circle.closer(points);
-			double moved = Math.abs(next.x - circle.x) + Math.abs(next.y - circle.y);
-			circle = next;
-			if (moved <= CLOSE_ENOUGH * circle.radius) {
+			Point next = closer(centre, points);
+			double moved = distance(centre, next);
+			centre = next;
+			if (moved <= CLOSE_ENOUGH * meanDistance(centre, points)) {
 				break;
 			}
 		}
-		return circle;
+		return new ReferenceCircle(centre.x, centre.y, meanDistance(centre, points));
 	}
 
 	/** How far a point lies outside the circle; below 0 inside. */
 	public double deviation(Point point) {
-		return distance(point) - radius;
+		return distance(new Point(x, y), point) - radius;
 	}
 
 	/** The roundness deviation: the widest of the points outside less the deepest inside. */
@@ -51,8 +51,8 @@ public record ReferenceCircle(double x, double y, double radius) {
 				- points.stream().mapToDouble(this::deviation).min().orElse(0);
 	}
 
-	/** The circle with the least sum of squares of x² + y² + ax + by + c: near, and solved in one step. */
-	private static ReferenceCircle algebraic(List<Point> points) {
+	/** Of the circle with the least sum of squares of x² + y² + ax + by + c: near, and solved in one step. */
+	private static Point algebraicCentre(List<Point> points) {
 		double middleX = points.stream().mapToDouble(Point::x).average().orElseThrow();
 		double middleY = points.stream().mapToDouble(Point::y).average().orElseThrow();
 		NormalEquations centre = new NormalEquations();
@@ -67,26 +67,31 @@ public record ReferenceCircle(double x, double y, double radius) {
 		if (!(centre.determinant() > CLOSE_ENOUGH * squares * squares)) {
 			throw new IllegalArgumentException("the points lie on a line, and so on no circle");
 		}
-		return new ReferenceCircle(middleX + centre.first(), middleY + centre.second(), StrictMath.sqrt(
-				centre.first() * centre.first() + centre.second() * centre.second() + squares / points.size()));
+		return new Point(middleX + centre.first(), middleY + centre.second());
 	}
 
-	/** One step: each point pulls the centre along its own direction; the radius is the mean distance. */
-	private ReferenceCircle closer(List<Point> points) {
-		double meanX = points.stream().mapToDouble(point -> (point.x - x) / distance(point)).average().orElseThrow();
-		double meanY = points.stream().mapToDouble(point -> (point.y - y) / distance(point)).average().orElseThrow();
-		double meanDistance = points.stream().mapToDouble(this::distance).average().orElseThrow();
+	/** One step: each point pulls the centre along its own direction, the radius being the mean distance. */
+	private static Point closer(Point centre, List<Point> points) {
+		double meanX = points.stream().mapToDouble(point -> (point.x - centre.x) / distance(centre, point)).average()
+				.orElseThrow();
+		double meanY = points.stream().mapToDouble(point -> (point.y - centre.y) / distance(centre, point)).average()
+				.orElseThrow();
+		double meanDistance = meanDistance(centre, points);
 		NormalEquations step = new NormalEquations();
 		for (Point point : points) {
-			double distance = distance(point);
-			step.add((point.x - x) / distance - meanX, (point.y - y) / distance - meanY, distance - meanDistance);
+			double distance = distance(centre, point);
+			step.add((point.x - centre.x) / distance - meanX, (point.y - centre.y) / distance - meanY,
+					distance - meanDistance);
 		}
-		return new ReferenceCircle(x + step.first(), y + step.second(),
-				meanDistance - step.first() * meanX - step.second() * meanY);
+		return new Point(centre.x + step.first(), centre.y + step.second());
 	}
 
-	private double distance(Point point) {
-		return StrictMath.hypot(point.x - x, point.y - y);
+	private static double meanDistance(Point centre, List<Point> points) {
+		return points.stream().mapToDouble(point -> distance(centre, point)).average().orElseThrow();
+	}
+
+	private static double distance(Point from, Point to) {
+		return StrictMath.hypot(to.x - from.x, to.y - from.y);
 	}
 
 	/** Two unknowns by least squares. */

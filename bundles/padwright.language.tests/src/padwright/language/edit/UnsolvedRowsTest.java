@@ -38,9 +38,16 @@ class UnsolvedRowsTest {
 	private static final String SOUND = "key B empty 15 15 felt . 1";
 
 	private static List<KeySolution> solve(String rows, String hours) {
-		String text = SHOP + "plan P for Flute with Bench {\n\tfit Soft with Clear\n" + hours + rows + "\n}\n";
-		TestShop shop = TestShop.of("shop.plan", text);
+		TestShop shop = TestShop.of("shop.plan", text("Flute", "fit Soft with Clear", hours + rows));
 		assertEquals(List.of(), shop.resource("shop.plan").getErrors());
+		return solve(shop);
+	}
+
+	private static String text(String system, String fitting, String rows) {
+		return SHOP + "plan P for " + system + " with Bench {\n\t" + fitting + "\n" + rows + "\n}\n";
+	}
+
+	private static List<KeySolution> solve(TestShop shop) {
 		return PlanSolver.solve(new ServicePlan(shop.document("shop.plan").getPlans().get(0)), WrittenAnswers.KEEP, job -> {
 		}).keys();
 	}
@@ -87,5 +94,27 @@ class UnsolvedRowsTest {
 		List<KeySolution> keys = solve("key A felt . 1\nkey B felt at 12 6 : . 1", "");
 		assertUnsolved(keys.get(0), "read at");
 		assertTrue(keys.get(1).level().isPresent());
+	}
+
+	@Test
+	void aKeyThatTheSystemDoesNotHave() {
+		TestShop shop = TestShop.of("shop.plan",
+				text("Flute", "fit Soft with Clear", "\tread at 12 6\nkey Nowhere empty 15 15 felt . 1\n" + SOUND));
+		List<KeySolution> keys = solve(shop);
+		assertUnsolved(keys.get(0), "the plan's key system has no such key");
+		assertSolved(keys.get(1));
+	}
+
+	@Test
+	void aSystemThatIsNotThere() {
+		TestShop shop = TestShop.of("shop.plan",
+				text("Nowhere", "fit Soft with Clear", "\tread at 12 6\n" + SOUND));
+		assertUnsolved(solve(shop).get(0), "the plan's key system is not there");
+	}
+
+	@Test
+	void aRowWithoutFilm() {
+		TestShop shop = TestShop.of("shop.plan", text("Flute", "fit Soft", "\tread at 12 6\n" + SOUND));
+		assertUnsolved(solve(shop).get(0), "no shim film is named");
 	}
 }

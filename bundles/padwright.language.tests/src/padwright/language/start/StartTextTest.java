@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 import padwright.engine.length.Length;
+import padwright.engine.length.LengthUnit;
 import padwright.language.Examples;
 import padwright.language.TestShop;
 import padwright.language.formatting2.DocumentFormatter;
@@ -114,6 +115,25 @@ class StartTextTest {
 		assertEquals(template.getTolerance(), again.getTolerance());
 		assertEquals(template.getBed(), again.getBed());
 		assertEquals(template.getFitting().getPad().getName(), again.getFitting().getPad().getName());
+	}
+
+	@Test
+	void aTemplateKeepsAllThatItsPlanBeginsWith() {
+		List<String> said = List.of("seat within 0.5 thou", "bed 0.33..0.42 mm",
+				"player \"P-17\" { tone bright saliva mild home 24.5 °C 60 %RH }",
+				"fit Felt on Disc20 with Clear glue Shellac", "read at 12 3 6 9 graded");
+		String text = "unit mm\n\nplan First for S with Bench {\n\t" + String.join("\n\t", said) + "\n\n\tkey A\n}\n";
+		Plan template = TestShop.of("s.keys", "system S {\n\tkey A cup 17 mm\n}\n")
+				.with("b.stock", StockText.starter("Bench")).with("a.plan", text).document("a.plan").getPlans().get(0);
+		assertEquals(new PlanLines(LengthUnit.MILLIMETRE, said), PlanLines.of(template, "Bench"));
+	}
+
+	@Test
+	void aPlayerOfWhomLittleIsSaidIsKeptToo() {
+		for (String player : List.of("player { saliva acidic }", "player \"P-18\" { }", "player { tone dark }")) {
+			Plan template = TestShop.of("a.plan", "plan First for S {\n\t" + player + "\n}\n").document("a.plan").getPlans().get(0);
+			assertEquals(List.of(player), PlanLines.of(template, "").lines());
+		}
 	}
 
 	@Test

@@ -85,7 +85,7 @@ final class PartsList {
 		List<EffectiveKey> sprung = system.keys().stream().filter(key -> key.spring().isPresent()).toList();
 		sprung.stream().collect(Collectors.groupingBy(key -> key.spring().orElseThrow().stripTrailingZeros(), TreeMap::new,
 				Collectors.toList())).forEach((grams, keys) -> add(keys.size(), Messages.of("parts.spring"),
-						Messages.of("parts.grams", Figures.plain(grams)), labels(keys)));
+						Messages.of("parts.grams", Figures.plain(grams), grams), labels(keys)));
 	}
 
 	private void add(long count, String part, String size, String where) {

@@ -93,7 +93,7 @@ public final class SystemSheet {
 	private Optional<String> sounds() {
 		BigDecimal semitones = plan.system().transposition();
 		return semitones.signum() == 0 ? Optional.empty() : Optional.of(Messages.of(
-				semitones.signum() > 0 ? "fact.higher" : "fact.lower", Figures.plain(semitones.abs())));
+				semitones.signum() > 0 ? "fact.higher" : "fact.lower", Figures.plain(semitones.abs()), semitones.abs()));
 	}
 
 	private static SheetKey key(EffectiveKey key) {
@@ -101,7 +101,7 @@ public final class SystemSheet {
 				key.holeDiameter(), key.rimWidth(), key.chimney(), key.undercut(), word(key.holeMake()), key.cupDiameter(),
 				key.cupDepth(), key.cupStyle().filter(CupStyle.PERFORATED::equals).isPresent(), key.perforation(),
 				word(key.fastening()), word(key.hinge()), key.hinge().filter(HingeSide.FAR::equals).isPresent(), key.arm(),
-				key.rise(), key.spring().map(grams -> Messages.of("parts.grams", Figures.plain(grams))).orElse(""),
+				key.rise(), key.spring().map(grams -> Messages.of("parts.grams", Figures.plain(grams), grams)).orElse(""),
 				key.whole().map(EffectiveKey::label).orElse(""), key.joint().map(EffectiveJoint::label).orElse(""), key.position(),
 				key.around().doubleValue());
 	}

@@ -35,7 +35,9 @@ class CautionsTest {
 	@Test
 	void someBelongOnEveryPaper() {
 		List<String> always = cautions();
-		assertFalse(always.isEmpty());
+		assertEquals(3, always.size());
+		assertTrue(speaksOf("saliva") && speaksOf("Never file a rim to level a pad"));
+		assertEquals(Cautions.dataSheets(), always.get(2));
 		demo.row(demo.key("A"));
 		assertEquals(always, cautions());
 	}
@@ -48,6 +50,7 @@ class CautionsTest {
 		demo.row(demo.key("A"));
 		demo.row(demo.key("B"));
 		assertEquals(1, cautions().stream().filter(caution -> caution.contains("bladder")).count());
+		assertTrue(speaksOf("bladder is an animal product: mind allergies and import rules."));
 	}
 
 	@Test
