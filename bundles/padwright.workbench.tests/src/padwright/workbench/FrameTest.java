@@ -111,8 +111,9 @@ class FrameTest {
 	@Test
 	void theMenuOfTheTextIsOfTheTrade() throws Exception {
 		var editor = driver.open(PLAN);
-		assertOfTheTrade(Driver.ui(() -> items(editor.getAdapter(ITextViewer.class).getTextWidget().getMenu())),
-				"Feel in the Rim Clock");
+		assertEquals(List.of("Undo", "Redo", "Cut", "Copy", "Paste", "Complete", "Cure\u2026", "Feel in the Rim Clock",
+				"Go to Definition", "Find Uses", "Solve Plan", "Round of Readings\u2026", "Rename\u2026", "Format"),
+				Driver.ui(() -> said(editor.getAdapter(ITextViewer.class).getTextWidget().getMenu())));
 	}
 
 	@Test
@@ -120,8 +121,16 @@ class FrameTest {
 		driver.open(PLAN);
 		var map = (KeyMapView) Driver.view(KeyMapView.ID);
 		var table = (KeyTableView) Driver.view(KeyTableView.ID);
-		assertOfTheTrade(Driver.ui(() -> items(map.control().canvas().getMenu())), "Feel in the Rim Clock");
-		assertOfTheTrade(Driver.ui(() -> items(table.control().table().getMenu())), "Go to Its Text");
+		List<String> ofAKey = List.of("Bench Mode", "Feel in the Rim Clock", "Go to Its Text", "Round of Readings\u2026",
+				"Solve Plan", "Bench Card");
+		assertEquals(ofAKey, Driver.ui(() -> said(map.control().canvas().getMenu())));
+		assertEquals(ofAKey, Driver.ui(() -> said(table.control().table().getMenu())));
+	}
+
+	/** The items of a menu without its lines, and without what Undo and Redo would take back. */
+	static List<String> said(Menu menu) {
+		return items(menu).stream().filter(item -> !item.isBlank())
+				.map(item -> item.replaceFirst("^(Undo|Redo) .*", "$1")).toList();
 	}
 
 	@Test

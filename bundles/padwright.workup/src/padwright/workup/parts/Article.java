@@ -20,8 +20,6 @@ import padwright.model.stock.StockPackage;
 import padwright.model.stock.StockedSize;
 import padwright.workup.service.CupFit;
 import padwright.workup.service.KeyJob;
-import padwright.workup.words.LengthWords;
-import padwright.workup.words.Messages;
 
 /**
  * Something of the stock in one size, as it is counted and ordered.
@@ -33,9 +31,6 @@ public record Article(Titled source, Optional<Length> size) {
 
 	private static final List<EClass> KINDS = List.of(StockPackage.Literals.PAD, StockPackage.Literals.BACKING,
 			StockPackage.Literals.FILM_SET, StockPackage.Literals.ADHESIVE);
-
-	/** Of a diameter: as many as a stock is likely to write. */
-	private static final int DECIMALS = 4;
 
 	/** Pads, then backing discs, then film, then glue; by name; smallest first. */
 	static final Comparator<Article> ORDER = Comparator
@@ -96,13 +91,6 @@ public record Article(Titled source, Optional<Length> size) {
 		return Optional.ofNullable(source instanceof Pad pad ? pad.getPrice()
 				: source instanceof Backing disc ? disc.getPrice()
 				: source instanceof Adhesive glue ? glue.getPrice() : ((FilmSet) source).getPrice());
-	}
-
-	/** As in {@code rigid-base pad 17.5 mm}, {@code polyester film 0.5 thou}; film in the unit that is shown. */
-	public String label() {
-		String name = source instanceof Adhesive ? Messages.of("article.forCup", Labels.of(source)) : Labels.of(source);
-		return name + size.map(length -> " " + (source instanceof FilmSet ? LengthWords.exact(length)
-				: LengthWords.millimetres(length, DECIMALS) + " " + LengthUnit.MILLIMETRE.symbol())).orElse("");
 	}
 
 	/** The sizes on hand; null for glue, and for what is cut to fit. */

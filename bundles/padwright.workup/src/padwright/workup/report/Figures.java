@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
 
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
-import padwright.engine.quote.Money;
+import padwright.workup.words.Amount;
 import padwright.workup.words.Texts;
 
 /** Amounts as reports show them, with the decimal sign of the language in which the program speaks. */
@@ -60,7 +60,7 @@ public final class Figures {
 
 	/** Money, to hundredths at least. */
 	public static String money(BigDecimal amount) {
-		return Texts.decimal(Money.text(amount));
+		return new Amount(amount).toString();
 	}
 
 	/** All its decimals. */

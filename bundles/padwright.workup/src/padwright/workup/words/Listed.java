@@ -3,18 +3,26 @@ package padwright.workup.words;
 import java.util.List;
 import java.util.stream.Collectors;
 
-import padwright.engine.length.Length;
-
-/** Lengths among the values of a {@link Phrase}, as in {@code 0.5 thou, 1 thou}. */
-public record Listed(List<Length> lengths) {
+/**
+ * Several of a kind among the values of a {@link Phrase}, as in {@code 0.5 thou, 1 thou}.
+ *
+ * @param values  lengths, phrases, or whatever else a phrase takes
+ * @param between what parts them
+ */
+public record Listed(List<?> values, String between) {
 
 	public Listed {
-		lengths = List.copyOf(lengths);
+		values = List.copyOf(values);
 	}
 
-	/** As {@link LengthWords#exact} writes each, now. */
+	/** Parted by commas. */
+	public static Listed of(List<?> values) {
+		return new Listed(values, ", ");
+	}
+
+	/** As {@link Texts#of} writes each, now. */
 	@Override
 	public String toString() {
-		return lengths.stream().map(LengthWords::exact).collect(Collectors.joining(", "));
+		return values.stream().map(Texts::printed).collect(Collectors.joining(between));
 	}
 }

@@ -72,7 +72,8 @@ public final class Texts {
 		}
 	}
 
-	private static String printed(Object argument) {
+	/** For people, in the language and the unit of now. */
+	static String printed(Object argument) {
 		if (argument instanceof Length length) {
 			return LengthWords.exact(length);
 		}

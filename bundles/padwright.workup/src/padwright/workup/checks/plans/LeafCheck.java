@@ -43,6 +43,6 @@ public final class LeafCheck extends Check<KeyJob> {
 		free.flatMap(number -> Lengths.exact(number, unit)).filter(leaf -> !leaves.contains(leaf))
 				.ifPresent(leaf -> findings.error(IssueCodes.READING_UNKNOWN_LEAF,
 						new Place(round, PlanPackage.Literals.ROUND__READINGS, index),
-						Advice.of(IssueCodes.READING_UNKNOWN_LEAF, leaf, new Listed(leaves))));
+						Advice.of(IssueCodes.READING_UNKNOWN_LEAF, leaf, Listed.of(leaves))));
 	}
 }
