@@ -106,6 +106,7 @@ class FrameTest {
 				.notifyListeners(SWT.Selection, new Event()));
 		Driver.answerDialog("Reset the layout", "Reset");
 		Driver.waitFor("the clock", () -> Driver.page().findView(RimClockView.ID) != null);
+		theMenusOfTheWindowAreOfTheTrade();
 	}
 
 	@Test

@@ -2,6 +2,7 @@ package padwright.workbench.app;
 
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchWindow;
 
 import padwright.workbench.Messages;
@@ -20,8 +21,10 @@ final class ResetLayout extends Action {
 	public void run() {
 		int answer = MessageDialog.open(MessageDialog.QUESTION, window.getShell(), Messages.get("layout.reset.title"),
 				Messages.get("layout.reset.question"), 0, Messages.get("layout.reset.do"), Messages.get("layout.reset.leave"));
-		if (answer == 0 && window.getActivePage() != null) {
-			window.getActivePage().resetPerspective();
+		IWorkbenchPage page = window.getActivePage();
+		if (answer == 0 && page != null) {
+			page.resetPerspective();
+			WindowAdvisor.leaveOutWhatIsNotForTheBench(page);
 		}
 	}
 }

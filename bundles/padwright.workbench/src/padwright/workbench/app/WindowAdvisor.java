@@ -41,9 +41,14 @@ final class WindowAdvisor extends WorkbenchWindowAdvisor {
 		SearchField.hide(getWindowConfigurer().getWindow());
 		IWorkbenchPage page = getWindowConfigurer().getWindow().getActivePage();
 		if (page != null) {
-			NOT_FOR_THE_BENCH.forEach(page::hideActionSet);
+			leaveOutWhatIsNotForTheBench(page);
 			UndoEverywhere.in(page.getWorkbenchWindow());
 		}
+	}
+
+	/** To be done again whenever the platform has put its own back. */
+	static void leaveOutWhatIsNotForTheBench(IWorkbenchPage page) {
+		NOT_FOR_THE_BENCH.forEach(page::hideActionSet);
 	}
 
 	@Override
