@@ -29,7 +29,6 @@ class GermanPagesTest {
 
 	private static final List<String> WORDS = List.of("padwright/paper/words/messages", "padwright/workup/words/messages");
 	private static final Pattern WORD = Pattern.compile("[\\p{L}]{3,}");
-	private static final Pattern SAID = Pattern.compile("<(?:text|title|desc)[^>]*>([^<]*)<");
 	/** The name of a thread has a point in every language. */
 	private static final Pattern THREAD = Pattern.compile("UNM [\\d.]+");
 	/** A figure with a point; days have two. */
@@ -82,20 +81,7 @@ class GermanPagesTest {
 	void aPaperIsGermanThroughout(String command) throws IOException {
 		CommandRun run = run(command + " -o " + folder);
 		assertEquals(0, run.status(), run.err());
-		try (Stream<Path> pages = Files.list(folder)) {
-			String said = pages.filter(page -> page.toString().endsWith(".svg")).map(GermanPagesTest::said)
-					.collect(Collectors.joining("\n"));
-			assertGerman(said);
-		}
-	}
-
-	private static String said(Path page) {
-		try {
-			return SAID.matcher(Files.readString(page)).results().map(found -> found.group(1))
-					.collect(Collectors.joining("\n"));
-		} catch (IOException unread) {
-			throw new IllegalStateException(unread);
-		}
+		assertGerman(PageWords.in(folder));
 	}
 
 	@ParameterizedTest

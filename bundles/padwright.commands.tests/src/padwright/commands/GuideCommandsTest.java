@@ -20,7 +20,7 @@ import picocli.CommandLine;
 /** The page of commands has all commands with all their options, and no others. */
 class GuideCommandsTest {
 
-	private static final Set<String> OF_EVERY_COMMAND = Set.of("--help", "--version", "--language");
+	private static final Set<String> OF_EVERY_COMMAND = Set.of("--help", "--version");
 	private static final Pattern SECTION = Pattern.compile("<h2 id=\"(\\w+)\">padwright \\1\\b.*?(?=<h2|</body>)",
 			Pattern.DOTALL);
 	private static final Pattern OPTION_IN_TABLE = Pattern.compile("<td><code>(--[a-z]+)</code></td>");
@@ -35,16 +35,18 @@ class GuideCommandsTest {
 				.forEach(section -> told.put(section.group(1), options(section)));
 		Map<String, Set<String>> known = new TreeMap<>();
 		COMMANDS.forEach((name, command) -> known.put(name, command.getCommandSpec().options().stream()
-				.map(option -> option.longestName()).filter(option -> !OF_EVERY_COMMAND.contains(option))
+				.filter(option -> !option.inherited()).map(option -> option.longestName())
+				.filter(option -> !OF_EVERY_COMMAND.contains(option))
 				.collect(Collectors.toCollection(TreeSet::new))));
 		assertEquals(known, told);
 	}
 
 	/** Told once, before all of them. */
 	@Test
-	void theLanguageIsToldForAll() {
+	void languageAndUnitAreToldForAll() {
 		String page = GuidePages.text(GuidePages.FOLDER.resolve("commands.html"));
-		assertTrue(page.substring(0, page.indexOf("<h2")).contains("<code>--language</code>"));
+		String before = page.substring(0, page.indexOf("<h2"));
+		assertTrue(before.contains("<code>--language</code>") && before.contains("<code>--unit</code>"));
 	}
 
 	private static Set<String> options(MatchResult section) {

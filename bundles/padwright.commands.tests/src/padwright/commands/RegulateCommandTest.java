@@ -36,7 +36,7 @@ class RegulateCommandTest {
 		CommandRun run = CommandRun.padwright("regulate", plan);
 		assertEquals(ExitStatus.CLEAN, run.status(), run.err());
 		assertEquals("", run.err());
-		assertEquals("F > F♯|screw, pitch 0.25 mm|5 light at driven|+5|+0.508|183° in (6.1 clock hours)",
+		assertEquals("F > F♯|screw, pitch 0.25 mm|5 light at driven|+5|+0.51|183° in (6.1 clock hours)",
 				run.line("F > F♯"));
 		assertEquals("E > F♯|cork|1.5 light at driver|−1.5|take away 1 + 0.5 thou of film",
 				run.line("E > F♯"));

@@ -37,6 +37,15 @@ class SheetCommandTest {
 		assertTrue(Files.readString(folder.resolve("first/QuarterTone-key-layout-1.svg")).contains("revision 7"));
 	}
 
+	/** By the numbers that stand in the drawing and in the table of couplings. */
+	@Test
+	void partsSayWhichCouplingsTheyAreFor() throws IOException {
+		CommandRun.padwright("sheet", folder.resolve("systems/boehm.keys"), "-o", folder.resolve("parts"));
+		String said = PageWords.in(folder.resolve("parts")).replace("\n", " ");
+		assertTrue(said.contains("5 adjuster screw UNM 1.00 couplings 1, 2, 3, 4, 5"), said);
+		assertTrue(said.contains("1 adjuster cork coupling 7"), said);
+	}
+
 	/** In life size: the lower G's cup of 17 mm and its hole of 13 mm. */
 	@Test
 	void drawingProgramsGetTheInstrumentInLifeSize() throws IOException {

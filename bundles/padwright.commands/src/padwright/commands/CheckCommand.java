@@ -79,15 +79,19 @@ final class CheckCommand implements Callable<Integer> {
 	private void summary(CheckOutcome outcome) {
 		PrintWriter err = spec.commandLine().getErr();
 		List<ShopFinding> findings = outcome.all();
-		err.println(outcome.files() + (outcome.files() == 1 ? " file, " : " files, ")
-				+ FindingLines.count(findings, Severity.ERROR) + " errors, "
-				+ FindingLines.count(findings, Severity.WARNING) + " warnings, "
-				+ FindingLines.count(findings, Severity.INFO) + " remarks");
+		err.println(String.join(", ", counted(outcome.files(), "file"),
+				counted(FindingLines.count(findings, Severity.ERROR), "error"),
+				counted(FindingLines.count(findings, Severity.WARNING), "warning"),
+				counted(FindingLines.count(findings, Severity.INFO), "remark")));
 		if (outcome.others() > 0) {
 			String others = outcome.others() + (outcome.others() == 1 ? " file that is" : " files that are");
 			err.println("also checked " + others + " not staged, as they would stand with what is: "
 					+ (outcome.broken().isEmpty() ? "nothing new is wrong in them" : broken(outcome.broken())));
 		}
+	}
+
+	private static String counted(long count, String what) {
+		return count + " " + what + (count == 1 ? "" : "s");
 	}
 
 	private static String broken(List<ShopFinding> findings) {

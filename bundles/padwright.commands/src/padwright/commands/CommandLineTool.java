@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 
 import padwright.language.files.UnreadableException;
 import picocli.CommandLine;
+import picocli.CommandLine.RunLast;
 
 /** Parses the arguments and runs the command they name, with results on one stream and messages on the other. */
 final class CommandLineTool {
@@ -18,7 +19,7 @@ final class CommandLineTool {
 		commands.setCaseInsensitiveEnumValuesAllowed(true);
 		commands.setOut(new PrintWriter(out, true));
 		commands.setErr(new PrintWriter(err, true));
-		commands.setExecutionStrategy(new SpokenLanguage());
+		commands.setExecutionStrategy(new SpokenLanguage(new ToldUnit(new RunLast())));
 		commands.setExecutionExceptionHandler((failure, line, parsed) -> fail(failure, line.getErr()));
 	}
 

@@ -91,13 +91,13 @@ final class LearnCommand implements Callable<Integer> {
 	private static Map<String, Object> figure(LearnedFigure figure) {
 		Map<String, Object> json = new LinkedHashMap<>();
 		json.put("topic", figure.topic().name().toLowerCase(Locale.ROOT).replace('_', '-'));
-		json.put("of", figure.of());
+		json.put("of", figure.of().words());
 		figure.figure().ifPresent(learned -> {
 			json.put("low", learned.low());
 			json.put("middle", learned.middle());
 			json.put("high", learned.high());
 		});
-		json.put("evidence", figure.evidence());
+		json.put("evidence", figure.evidence().words());
 		return json;
 	}
 }

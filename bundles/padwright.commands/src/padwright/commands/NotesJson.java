@@ -15,7 +15,7 @@ import padwright.engine.mechanism.TouchFeel;
 import padwright.model.Resolved;
 import padwright.model.keysystem.Press;
 import padwright.model.keysystem.Touch;
-import padwright.workup.mechanism.ClashWords;
+import padwright.workup.mechanism.ClashPhrase;
 import padwright.workup.mechanism.SystemFingering;
 import padwright.workup.mechanism.SystemHole;
 import padwright.workup.mechanism.SystemMechanism;
@@ -86,7 +86,7 @@ final class NotesJson {
 		Map<String, Object> json = new LinkedHashMap<>();
 		json.put("kind", clash.kind().name().toLowerCase(Locale.ROOT));
 		json.put("key", clash.key());
-		json.put("because", ClashWords.of(clash));
+		json.put("because", ClashPhrase.of(clash).words());
 		return json;
 	}
 

@@ -11,6 +11,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
@@ -37,12 +38,19 @@ final class Padwright implements Runnable {
 			HistoryCommand.class, ReportCommand.class, PaperCommand.class, ExportCommand.class, ImportCommand.class,
 			MergeCommand.class, ServeCommand.class, PrepareCommand.class, CompletionCommand.class);
 
+	private static final String UNIT = "--unit";
+
 	@Spec
 	private CommandSpec spec;
 
 	@Option(names = "--language", paramLabel = "LANGUAGE", scope = ScopeType.INHERIT,
 			description = "Language of papers, reports and findings: en or de (default: English; papers in that of the machine).")
 	private String language;
+
+	@Option(names = UNIT, paramLabel = "UNIT",
+			description = "Unit of shims and gaps in papers, reports and findings: thou, mm or um (default: thou). "
+					+ "Diameters are in mm, and what is made for programs keeps its own.")
+	private String unit;
 
 	/**
 	 * What parses these arguments. Where the first names a command or asks for the version, other commands are left out:
@@ -54,8 +62,16 @@ final class Padwright implements Runnable {
 		if (!first.equals("--version")) {
 			Map<String, Class<?>> commands = byName();
 			(commands.containsKey(first) ? List.<Class<?>>of(commands.get(first)) : COMMANDS).forEach(line::addSubcommand);
+			line.getSubcommands().values().forEach(command -> shareUnit(line.getCommandSpec(), command.getCommandSpec()));
 		}
 		return line;
+	}
+
+	/** All but those that ask for a unit of their own by that name, which an option in all of them would not allow. */
+	private static void shareUnit(CommandSpec program, CommandSpec command) {
+		if (command.findOption(UNIT) == null) {
+			command.addOption(OptionSpec.builder(program.findOption(UNIT)).inherited(true).build());
+		}
 	}
 
 	private static Map<String, Class<?>> byName() {
@@ -67,6 +83,11 @@ final class Padwright implements Runnable {
 	/** As it was asked for. */
 	Optional<String> language() {
 		return Optional.ofNullable(language);
+	}
+
+	/** As it was asked for. */
+	Optional<String> unit() {
+		return Optional.ofNullable(unit);
 	}
 
 	@Override

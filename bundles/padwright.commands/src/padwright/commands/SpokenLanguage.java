@@ -8,17 +8,23 @@ import picocli.CommandLine;
 import picocli.CommandLine.IExecutionStrategy;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
-import picocli.CommandLine.RunLast;
 
 /** Lets a command speak the language that it was asked for. */
 final class SpokenLanguage implements IExecutionStrategy {
 
 	private static final Locale.Category SPOKEN = Locale.Category.DISPLAY;
 
+	private final IExecutionStrategy run;
+
+	/** @param run what runs the command then */
+	SpokenLanguage(IExecutionStrategy run) {
+		this.run = run;
+	}
+
 	@Override
 	public int execute(ParseResult parsed) {
-		return wanted(parsed).map(language -> in(language, () -> new RunLast().execute(parsed)))
-				.orElseGet(() -> new RunLast().execute(parsed));
+		return wanted(parsed).map(language -> in(language, () -> run.execute(parsed)))
+				.orElseGet(() -> run.execute(parsed));
 	}
 
 	/** Nothing where the program goes on to speak what it speaks. */

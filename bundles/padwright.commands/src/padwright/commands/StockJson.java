@@ -7,6 +7,7 @@ import java.util.Map;
 import padwright.engine.length.LengthUnit;
 import padwright.model.stock.FilmSet;
 import padwright.workup.parts.Article;
+import padwright.workup.parts.ArticleWords;
 import padwright.workup.parts.StockDraw;
 import padwright.workup.parts.StockLine;
 
@@ -30,7 +31,7 @@ final class StockJson {
 		json.put("articles", draw.lines().stream().map(StockJson::line).toList());
 		json.put("reorderCost", draw.reorderCost());
 		json.put("reorderUnpriced", draw.reorder().stream().filter(line -> line.cost().isEmpty())
-				.map(line -> line.article().label()).toList());
+				.map(line -> ArticleWords.of(line.article())).toList());
 		return json;
 	}
 
@@ -48,7 +49,7 @@ final class StockJson {
 	private static Map<String, Object> article(Article article) {
 		Map<String, Object> json = new LinkedHashMap<>();
 		json.put("article", article.source().getName());
-		json.put("label", article.label());
+		json.put("label", ArticleWords.of(article));
 		article.size().ifPresent(size -> {
 			if (article.source() instanceof FilmSet) {
 				json.put("thou", Json.thou(size));

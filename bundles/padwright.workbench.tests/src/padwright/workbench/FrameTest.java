@@ -12,11 +12,15 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.eclipse.jface.preference.IPreferenceNode;
+import org.eclipse.jface.text.ITextSelection;
 import org.eclipse.jface.text.ITextViewer;
+import org.eclipse.jface.viewers.TreeViewer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.activities.WorkbenchActivityHelper;
 import org.eclipse.ui.commands.ICommandService;
@@ -29,6 +33,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 import padwright.views.canvas.KeyMap;
 import padwright.workbench.bench.Bench;
+import padwright.workbench.editor.PlanEditor;
 import padwright.workbench.findings.FindingsView;
 import padwright.workbench.views.KeyMapView;
 import padwright.workbench.views.KeyTableView;
@@ -63,16 +68,24 @@ class FrameTest {
 	}
 
 	private static List<String> items(Menu menu) {
+		return menuItems(menu).map(FrameTest::words).toList();
+	}
+
+	private static Stream<MenuItem> menuItems(Menu menu) {
 		menu.notifyListeners(SWT.Show, new Event());
-		List<String> items = new ArrayList<>();
+		List<MenuItem> items = new ArrayList<>();
 		for (MenuItem item : menu.getItems()) {
-			items.add(item.getText().replace("&", "").replaceAll("\t.*", ""));
+			items.add(item);
 			if (item.getMenu() != null) {
-				items.addAll(items(item.getMenu()));
+				menuItems(item.getMenu()).forEach(items::add);
 			}
 		}
 		menu.notifyListeners(SWT.Hide, new Event());
-		return items;
+		return items.stream();
+	}
+
+	private static String words(MenuItem item) {
+		return item.getText().replace("&", "").replaceAll("\t.*", "");
 	}
 
 	@Test
@@ -83,10 +96,24 @@ class FrameTest {
 	}
 
 	@Test
+	void viewsThatWereClosedComeBackWithTheLayout() throws Exception {
+		Driver.ui(() -> {
+			Driver.page().hideView(Driver.page().findView(RimClockView.ID));
+			return null;
+		});
+		Driver.display().asyncExec(() -> menuItems(Driver.page().getWorkbenchWindow().getShell().getMenuBar())
+				.filter(item -> words(item).equals("Reset Layout…")).findFirst().orElseThrow()
+				.notifyListeners(SWT.Selection, new Event()));
+		Driver.answerDialog("Reset the layout", "Reset");
+		Driver.waitFor("the clock", () -> Driver.page().findView(RimClockView.ID) != null);
+	}
+
+	@Test
 	void theMenuOfTheTextIsOfTheTrade() throws Exception {
 		var editor = driver.open(PLAN);
-		assertOfTheTrade(Driver.ui(() -> items(editor.getAdapter(ITextViewer.class).getTextWidget().getMenu())),
-				"Feel in the Rim Clock");
+		assertEquals(List.of("Undo", "Redo", "Cut", "Copy", "Paste", "Complete", "Cure\u2026", "Feel in the Rim Clock",
+				"Go to Definition", "Find Uses", "Solve Plan", "Round of Readings\u2026", "Rename\u2026", "Format"),
+				Driver.ui(() -> said(editor.getAdapter(ITextViewer.class).getTextWidget().getMenu())));
 	}
 
 	@Test
@@ -94,8 +121,16 @@ class FrameTest {
 		driver.open(PLAN);
 		var map = (KeyMapView) Driver.view(KeyMapView.ID);
 		var table = (KeyTableView) Driver.view(KeyTableView.ID);
-		assertOfTheTrade(Driver.ui(() -> items(map.control().canvas().getMenu())), "Feel in the Rim Clock");
-		assertOfTheTrade(Driver.ui(() -> items(table.control().table().getMenu())), "Go to Its Text");
+		List<String> ofAKey = List.of("Bench Mode", "Feel in the Rim Clock", "Go to Its Text", "Round of Readings\u2026",
+				"Solve Plan", "Bench Card");
+		assertEquals(ofAKey, Driver.ui(() -> said(map.control().canvas().getMenu())));
+		assertEquals(ofAKey, Driver.ui(() -> said(table.control().table().getMenu())));
+	}
+
+	/** The items of a menu without its lines, and without what Undo and Redo would take back. */
+	static List<String> said(Menu menu) {
+		return items(menu).stream().filter(item -> !item.isBlank())
+				.map(item -> item.replaceFirst("^(Undo|Redo) .*", "$1")).toList();
 	}
 
 	@Test
@@ -128,6 +163,30 @@ class FrameTest {
 		int key = lines.indexOf("Key B");
 		assertTrue(instrument >= 0 && instrument < key, lines.toString());
 		assertTrue(lines.get(key + 1).contains("B"), lines.toString());
+	}
+
+	/** Its marker is made anew while the document opens. */
+	@Test
+	void aFindingLeadsToItsPlaceInADocumentThatWasClosed() throws Exception {
+		FindingsView view = (FindingsView) Driver.view(FindingsView.ID);
+		Driver.waitFor("the student flute", () -> lines(view).anyMatch(line -> line.startsWith("The full shims of B ")));
+		Driver.ui(() -> {
+			Tree tree = ((TreeViewer) view.getSite().getSelectionProvider()).getTree();
+			TreeItem shims = items(tree.getItems()).filter(item -> item.getText().startsWith("The full shims of B "))
+					.findFirst().orElseThrow();
+			tree.setSelection(shims);
+			Event open = new Event();
+			open.item = shims;
+			tree.notifyListeners(SWT.DefaultSelection, open);
+			return null;
+		});
+		Driver.waitFor("the shims of B", () -> Driver.page().getActiveEditor() instanceof PlanEditor editor
+				&& editor.getSelectionProvider().getSelection() instanceof ITextSelection chosen
+				&& chosen.getText().equals("7.5 7.5 5"));
+	}
+
+	private static Stream<TreeItem> items(TreeItem... items) {
+		return Stream.of(items).flatMap(item -> Stream.concat(Stream.of(item), items(item.getItems())));
 	}
 
 	private static Stream<String> lines(FindingsView view) {

@@ -194,7 +194,8 @@ class ReportTest {
 				PlatformUI.getWorkbench().getService(ICommandService.class).getCommand(command), parameters);
 	}
 
-	private static void run(String command, Map<String, String> parameters) throws Exception {
+	/** Carries out a command of the window. */
+	static void run(String command, Map<String, String> parameters) throws Exception {
 		Driver.ui(() -> PlatformUI.getWorkbench().getService(IHandlerService.class)
 				.executeCommand(command(command, parameters), null));
 	}

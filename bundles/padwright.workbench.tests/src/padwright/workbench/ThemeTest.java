@@ -8,15 +8,26 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CTabFolder;
+import org.eclipse.swt.custom.CTabItem;
 import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.Tree;
+import org.eclipse.swt.widgets.TreeItem;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -71,6 +82,8 @@ class ThemeTest {
 		assertEquals(rows, Driver.ui(() -> rows(shell())));
 		assertEquals(List.of(), Driver.ui(() -> lists(shell()).stream()
 				.filter(list -> brightness(list.getBackground().getRGB()) > MIDDLE).map(Object::toString).toList()));
+		assertEquals(List.of(), Driver.ui(() -> images(shell()).filter(image -> !isSeenThrough(image))
+				.map(image -> image.toString()).toList()), "squares around icons");
 		Driver.view(RegulationView.ID);
 		ScreensTest.settle();
 		ScreensTest.picture(Driver.ui(ThemeTest::shell), "theme-2-dark");
@@ -132,6 +145,27 @@ class ThemeTest {
 			}
 		});
 		return colours;
+	}
+
+	/** Those of tools, able or not, of tabs and of rows. */
+	private static Stream<Image> images(Composite within) {
+		return all(within, "").keySet().stream().flatMap(control -> control instanceof ToolBar bar
+				? Stream.of(bar.getItems()).flatMap(item -> Stream.of(item.getImage(), item.getDisabledImage()))
+				: control instanceof CTabFolder tabs ? Stream.of(tabs.getItems()).map(CTabItem::getImage)
+				: control instanceof Tree tree ? Stream.of(tree.getItems()).map(TreeItem::getImage)
+				: control instanceof Table table ? Stream.of(table.getItems()).map(TableItem::getImage)
+				: Stream.empty()).filter(Objects::nonNull);
+	}
+
+	/** Whether the ground is seen at one of its corners. */
+	private static boolean isSeenThrough(Image image) {
+		ImageData data = image.getImageData();
+		ImageData mask = data.getTransparencyMask();
+		int right = data.width - 1;
+		int below = data.height - 1;
+		return Stream.of(new Point(0, 0), new Point(right, 0), new Point(0, below), new Point(right, below))
+				.anyMatch(corner -> data.getTransparencyType() == SWT.TRANSPARENCY_ALPHA ? data.getAlpha(corner.x, corner.y) < 128
+						: data.getTransparencyType() != SWT.TRANSPARENCY_NONE && mask.getPixel(corner.x, corner.y) == 0);
 	}
 
 	private static Map<Control, String> all(Composite within, String path) {

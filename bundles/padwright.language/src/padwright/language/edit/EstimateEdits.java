@@ -46,12 +46,12 @@ public final class EstimateEdits {
 	}
 
 	private static String option(Option option, String indent) {
-		return indent + "option " + option.name() + " " + quoted(option.label()) + " {\n" + option.items().stream()
+		return indent + "option " + option.name() + " " + quoted(option.label().words()) + " {\n" + option.items().stream()
 				.map(item -> indent + "\t" + item(item) + "\n").collect(Collectors.joining()) + indent + "}\n";
 	}
 
 	private static String item(Item item) {
-		return "item " + quoted(item.text()) + " " + Money.text(item.price()) + (item.count() == 1 ? "" : " times " + item.count());
+		return "item " + quoted(item.text().words()) + " " + Money.text(item.price()) + (item.count() == 1 ? "" : " times " + item.count());
 	}
 
 	private static String quoted(String text) {

@@ -33,6 +33,8 @@ import padwright.workup.words.PieceWords;
 final class KeyCell {
 
 	private static final int MOST_NOTES = 4;
+	/** In mm, eight gaps or three shims and their sum take a second line. */
+	private static final int MOST_FIGURE_LINES = 2;
 	/** How much room above and below the clock together keeps it beside the head of its cell. */
 	private static final double MOST_LOWERED = 8;
 	private static final int MOST_NOTE_LINES = 5;
@@ -147,8 +149,12 @@ final class KeyCell {
 			column.paragraph(key.fitText(), Face.CONDENSED, style.small(), 0, 2);
 		}
 		if (!key.emptyText().isEmpty()) {
-			column.line(Messages.of("card.emptyCup", key.emptyText()), Face.CONDENSED, style.small(), 0);
+			figures(Messages.of("card.emptyCup", key.emptyText()), 0);
 		}
+	}
+
+	private void figures(String figures, double indent) {
+		column.figures(figures, Face.CONDENSED, style.small(), indent, MOST_FIGURE_LINES);
 	}
 
 	private void height() {
@@ -159,16 +165,16 @@ final class KeyCell {
 		}
 		CardHeight height = key.height().get();
 		labelled(Messages.of("card.fullShims"), height.words());
-		height.target().ifPresent(target -> column.line(Messages.of("card.target", LengthWords.figure(target),
-				LengthWords.signed(height.error().orElseThrow())), Face.CONDENSED, style.small(), style.tab()));
+		height.target().ifPresent(target -> figures(Messages.of("card.target", LengthWords.figure(target),
+				LengthWords.signed(height.error().orElseThrow())), style.tab()));
 		if (!height.tolerance().isEmpty()) {
-			column.line(Messages.of("card.padAndDisc", height.tolerance()), Face.CONDENSED, style.small(), style.tab());
+			figures(Messages.of("card.padAndDisc", height.tolerance()), style.tab());
 		}
 	}
 
 	private void labelled(String label, String figures) {
 		word(label, style.figure());
-		column.line(figures, Face.CONDENSED_BOLD, style.figure(), style.tab());
+		column.figures(figures, Face.CONDENSED_BOLD, style.figure(), style.tab(), MOST_FIGURE_LINES);
 	}
 
 	private void blank(String label) {
@@ -215,7 +221,7 @@ final class KeyCell {
 			word(Messages.of("card.level"), style.text());
 			column.line(level.now() + level.after().map(after -> " → " + after).orElse(""), Face.CONDENSED_BOLD,
 					style.text(), style.tab());
-			column.line(Messages.of("card.gap", level.gap()), Face.CONDENSED, style.small(), style.tab());
+			figures(Messages.of("card.gap", level.gap()), style.tab());
 		});
 	}
 

@@ -48,6 +48,15 @@ public final class Column {
 		y += LEADING * size;
 	}
 
+	/** A single line, smaller where that is enough; else over at most {@code most} lines. */
+	public void figures(String text, Face face, double size, double indent, int most) {
+		if (typesetter.fitsInOneLine(text, face, size, width - indent)) {
+			line(text, face, size, indent);
+		} else {
+			paragraph(text, face, size, indent, most);
+		}
+	}
+
 	/** Elements beside what follows. */
 	public void add(Element element) {
 		elements.add(element);

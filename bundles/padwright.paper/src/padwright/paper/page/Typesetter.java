@@ -56,6 +56,11 @@ public record Typesetter(FontMetrics metrics) {
 		return Text.of(cut(text, face, fitted, width), x, baseline, face, fitted);
 	}
 
+	/** Whether {@link #line} leaves nothing out. */
+	boolean fitsInOneLine(String text, Face face, double size, double width) {
+		return metrics.width(text, face, size) * SMALLEST <= width;
+	}
+
 	private String cut(String text, Face face, double size, double width) {
 		if (metrics.width(text, face, size) <= width) {
 			return text;

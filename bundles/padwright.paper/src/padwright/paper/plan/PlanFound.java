@@ -17,7 +17,7 @@ import padwright.model.plan.PlayVerdict;
 import padwright.model.plan.TenonFit;
 import padwright.paper.words.Messages;
 import padwright.workup.job.JobRecord;
-import padwright.workup.parts.Joints;
+import padwright.workup.parts.JointWords;
 import padwright.workup.parts.Labels;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
@@ -65,7 +65,7 @@ final class PlanFound {
 
 	/** A joint at the beginning of a sentence. */
 	static String the(Joint joint) {
-		return Joints.known(joint).map(known -> Messages.of("done.knownJoint", known))
+		return JointWords.known(joint).map(known -> Messages.of("done.knownJoint", known))
 				.orElseGet(() -> Messages.of("done.joint", Labels.of(joint)));
 	}
 

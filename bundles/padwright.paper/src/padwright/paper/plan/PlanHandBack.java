@@ -16,8 +16,8 @@ import padwright.model.plan.SecondLook;
 import padwright.model.stock.Material;
 import padwright.model.stock.Pad;
 import padwright.model.stock.PaperName;
-import padwright.paper.handback.HandBack;
 import padwright.paper.handback.HandBack.Section;
+import padwright.paper.handback.HandBack;
 import padwright.paper.words.Messages;
 import padwright.workup.cautions.Cautions;
 import padwright.workup.choose.PadChoice;
@@ -30,6 +30,7 @@ import padwright.workup.parts.Labels;
 import padwright.workup.parts.RowWork;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.PlanSolution;
+import padwright.workup.words.Phrase;
 
 /**
  * The hand-back page of a plan. What it says of care is common practice, no source, as is the yearly service. It names
@@ -56,7 +57,7 @@ public final class PlanHandBack {
 	 * @throws UndoneWorkException if the plan begins work that it does not say is done
 	 */
 	public static HandBack of(PlanSolution solution) {
-		List<String> open = OpenWork.of(solution.plan());
+		List<Phrase> open = OpenWork.of(solution.plan());
 		if (!open.isEmpty()) {
 			throw new UndoneWorkException(open);
 		}

@@ -11,9 +11,9 @@ import padwright.model.plan.Deposit;
 import padwright.model.plan.EstimateOption;
 import padwright.model.plan.Invoice;
 import padwright.model.stock.PaperName;
-import padwright.paper.money.MoneySheet;
 import padwright.paper.money.MoneySheet.Section;
 import padwright.paper.money.MoneySheet.Total;
+import padwright.paper.money.MoneySheet;
 import padwright.paper.words.Messages;
 import padwright.workup.job.JobRecord;
 import padwright.workup.job.Letterheads;
@@ -23,6 +23,7 @@ import padwright.workup.money.PlanMoney;
 import padwright.workup.money.Sum;
 import padwright.workup.report.Figures;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.words.Phrase;
 
 /** The last invoice of a plan for the player, against what was agreed. */
 public final class PlanInvoiceSheet {
@@ -48,7 +49,7 @@ public final class PlanInvoiceSheet {
 	public static MoneySheet of(ServicePlan plan) {
 		Invoice invoice = new PlanMoney(plan).invoice().orElseThrow(
 				() -> new IllegalArgumentException(Messages.of("invoice.none")));
-		List<String> open = OpenWork.of(plan);
+		List<Phrase> open = OpenWork.of(plan);
 		if (!open.isEmpty()) {
 			throw new UndoneWorkException(open);
 		}

@@ -31,6 +31,7 @@ import padwright.workup.solve.SeatWords;
 import padwright.workup.words.Chance;
 import padwright.workup.words.GapWords;
 import padwright.workup.words.LengthWords;
+import padwright.workup.words.Phrase;
 import padwright.workup.words.Terms;
 
 /** A solved row of a plan as a key of a bench card. */
@@ -84,7 +85,7 @@ final class SolvedKey {
 	private Optional<CardHeight> height() {
 		Optional<Length> target = HeightWork.of(job).map(work -> work.shown().sum());
 		return work.stackNoted() || solution.height().isPresent() ? Optional.of(new CardHeight(target, work.stack(),
-				HeightWork.of(job).flatMap(HeightWork::toleranceWords).orElse("")))
+				HeightWork.of(job).flatMap(HeightWork::toldTolerance).map(Phrase::words).orElse("")))
 				: Optional.empty();
 	}
 

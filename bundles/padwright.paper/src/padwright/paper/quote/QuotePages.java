@@ -61,7 +61,7 @@ public final class QuotePages {
 		sums.add(rows.sum(Messages.of("quote.parts"), quote.parts(), Face.REGULAR));
 		if (!quote.labour().equals(Labour.NONE)) {
 			sums.add(rows.sum(Messages.of("quote.labour", Figures.plain(quote.labour().minutes()),
-					Figures.money(quote.labour().rate())), quote.labour().amount(), Face.REGULAR));
+					Figures.money(quote.labour().rate()), quote.labour().minutes()), quote.labour().amount(), Face.REGULAR));
 		}
 		sums.add(rows.sum(Messages.of("money.net"), quote.net(), Face.REGULAR));
 		sums.add(rows.sum(Messages.of("money.tax", Figures.plain(quote.taxPercent())), quote.tax(), Face.REGULAR));

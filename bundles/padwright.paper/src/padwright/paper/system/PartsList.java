@@ -3,12 +3,11 @@ package padwright.paper.system;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 import padwright.engine.length.Length;
+import padwright.model.keysystem.Adjuster;
 import padwright.model.keysystem.Bearing;
 import padwright.model.keysystem.Coupling;
 import padwright.model.systems.EffectiveKey;
@@ -30,10 +29,11 @@ final class PartsList {
 		this.system = system;
 	}
 
-	static SheetList of(EffectiveSystem system) {
+	/** @param couplings in the order of their numbers */
+	static SheetList of(EffectiveSystem system, List<Coupling> couplings) {
 		PartsList list = new PartsList(system);
 		list.cups();
-		list.adjusters();
+		list.adjusters(couplings);
 		list.rods();
 		list.springs();
 		return new SheetList(Messages.of("parts.title"), List.of(Messages.of("parts.count"), Messages.of("parts.part"),
@@ -51,12 +51,16 @@ final class PartsList {
 		return keys.stream().map(EffectiveKey::label).collect(Collectors.joining(", "));
 	}
 
-	private void adjusters() {
-		Map<String, Integer> byKind = new TreeMap<>();
-		system.keys().stream().flatMap(key -> Stream.of(key.closes(), key.opens(), key.holds()).flatMap(List::stream))
-				.map(Coupling::getAdjuster).flatMap(adjuster -> Optional.ofNullable(adjuster).stream())
-				.forEach(adjuster -> byKind.merge(CouplingWords.of(adjuster), 1, Integer::sum));
-		byKind.forEach((kind, count) -> add(count, Messages.of("parts.adjuster"), kind, Messages.of("parts.couplings")));
+	private void adjusters(List<Coupling> couplings) {
+		Map<String, List<String>> numbers = new TreeMap<>();
+		for (int index = 0; index < couplings.size(); index++) {
+			Adjuster adjuster = couplings.get(index).getAdjuster();
+			if (adjuster != null) {
+				numbers.computeIfAbsent(CouplingWords.of(adjuster), none -> new ArrayList<>()).add(String.valueOf(index + 1));
+			}
+		}
+		numbers.forEach((kind, of) -> add(of.size(), Messages.of("parts.adjuster"), kind,
+				Messages.of(of.size() == 1 ? "parts.coupling" : "parts.couplings", String.join(", ", of))));
 	}
 
 	private void rods() {
@@ -81,7 +85,7 @@ final class PartsList {
 		List<EffectiveKey> sprung = system.keys().stream().filter(key -> key.spring().isPresent()).toList();
 		sprung.stream().collect(Collectors.groupingBy(key -> key.spring().orElseThrow().stripTrailingZeros(), TreeMap::new,
 				Collectors.toList())).forEach((grams, keys) -> add(keys.size(), Messages.of("parts.spring"),
-						Messages.of("parts.grams", Figures.plain(grams)), labels(keys)));
+						Messages.of("parts.grams", Figures.plain(grams), grams), labels(keys)));
 	}
 
 	private void add(long count, String part, String size, String where) {

@@ -10,6 +10,7 @@ import padwright.model.Lengths;
 import padwright.model.Measure;
 import padwright.model.Resolved;
 import padwright.model.keysystem.Bearing;
+import padwright.model.keysystem.Coupling;
 import padwright.model.keysystem.Embouchure;
 import padwright.model.keysystem.Touch;
 import padwright.model.systems.EffectiveHole;
@@ -32,10 +33,13 @@ import padwright.workup.words.LengthWords;
 final class SheetTables {
 
 	private final EffectiveSystem system;
+	private final List<Coupling> couplings;
 	private final SheetList revisions;
 
-	SheetTables(EffectiveSystem system, SheetList revisions) {
+	/** @param couplings in the order of their numbers */
+	SheetTables(EffectiveSystem system, List<Coupling> couplings, SheetList revisions) {
 		this.system = system;
+		this.couplings = couplings;
 		this.revisions = revisions;
 	}
 
@@ -78,7 +82,7 @@ final class SheetTables {
 	}
 
 	List<SheetList> all() {
-		return List.of(jointTable(), holeTable(), touchTable(), rodTable(), PartsList.of(system), revisions);
+		return List.of(jointTable(), holeTable(), touchTable(), rodTable(), PartsList.of(system, couplings), revisions);
 	}
 
 	private SheetList jointTable() {

@@ -41,6 +41,8 @@ public final class SystemSheet {
 	private final KeySystem system;
 	private final ServicePlan plan;
 	private final List<EffectiveKey> keys;
+	/** Couplings in the order of their numbers. */
+	private final List<Coupling> numbered = new ArrayList<>();
 
 	private SystemSheet(KeySystem system) {
 		this.system = system;
@@ -69,9 +71,10 @@ public final class SystemSheet {
 		String right = revision.or(() -> SheetRevisions.last(system)).map(text -> Messages.of("sheet.revision", text)).orElse("");
 		HeadText head = new HeadText(Labels.of(system), right, subline, facts());
 		SheetFingerings fingerings = new SheetFingerings(plan.system(), keys);
-		SheetTables tables = new SheetTables(plan.system(), SheetRevisions.table(system));
+		List<SheetCoupling> couplings = couplings();
+		SheetTables tables = new SheetTables(plan.system(), numbered, SheetRevisions.table(system));
 		return new LayoutSheet(head, title + ", " + Labels.of(system), ClockWords.inWords(system),
-				keys.stream().map(SystemSheet::key).toList(), couplings(), tables.joints(), tables.rods(), tables.fingerHoles(),
+				keys.stream().map(SystemSheet::key).toList(), couplings, tables.joints(), tables.rods(), tables.fingerHoles(),
 				tables.all(),
 				fingerings.touches(), fingerings.holes(), fingerings.notes());
 	}
@@ -90,7 +93,7 @@ public final class SystemSheet {
 	private Optional<String> sounds() {
 		BigDecimal semitones = plan.system().transposition();
 		return semitones.signum() == 0 ? Optional.empty() : Optional.of(Messages.of(
-				semitones.signum() > 0 ? "fact.higher" : "fact.lower", Figures.plain(semitones.abs())));
+				semitones.signum() > 0 ? "fact.higher" : "fact.lower", Figures.plain(semitones.abs()), semitones.abs()));
 	}
 
 	private static SheetKey key(EffectiveKey key) {
@@ -98,7 +101,7 @@ public final class SystemSheet {
 				key.holeDiameter(), key.rimWidth(), key.chimney(), key.undercut(), word(key.holeMake()), key.cupDiameter(),
 				key.cupDepth(), key.cupStyle().filter(CupStyle.PERFORATED::equals).isPresent(), key.perforation(),
 				word(key.fastening()), word(key.hinge()), key.hinge().filter(HingeSide.FAR::equals).isPresent(), key.arm(),
-				key.rise(), key.spring().map(grams -> Messages.of("parts.grams", Figures.plain(grams))).orElse(""),
+				key.rise(), key.spring().map(grams -> Messages.of("parts.grams", Figures.plain(grams), grams)).orElse(""),
 				key.whole().map(EffectiveKey::label).orElse(""), key.joint().map(EffectiveJoint::label).orElse(""), key.position(),
 				key.around().doubleValue());
 	}
@@ -127,6 +130,7 @@ public final class SystemSheet {
 		for (Coupling coupling : all) {
 			int driven = index(coupling.getDriven());
 			if (driven >= 0) {
+				numbered.add(coupling);
 				couplings.add(new SheetCoupling(driver, effect, driven, CouplingWords.of(coupling)));
 			}
 		}

@@ -146,6 +146,18 @@ class BenchSessionTest {
 	}
 
 	@Test
+	void aRowOfNoKeyOfTheInstrumentIsPassedOver() {
+		begin(new Bench("key Z\nkey A\nkey B"), "B");
+		press("+");
+		settle();
+		assertEquals("A", key);
+		press("+");
+		settle();
+		assertEquals("A", key);
+		assertTrue(BenchPicture.of(session).place().startsWith("2 of 2"), BenchPicture.of(session).place());
+	}
+
+	@Test
 	void whatAKeyWantsIsAskedAsSoonAsItIsReadAndNotedWithOneStroke() {
 		begin(new Bench("key B felt . 1 2"), "B");
 		assertEquals(List.of(), toSolve);

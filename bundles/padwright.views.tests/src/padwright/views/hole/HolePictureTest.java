@@ -1,23 +1,17 @@
 package padwright.views.hole;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import java.io.IOException;
-import java.io.StringWriter;
-import java.nio.file.Files;
-import java.nio.file.Path;
 
 import org.junit.jupiter.api.Test;
 
-import padwright.drawing.svg.SvgWriter;
+import padwright.views.GuidePicture;
 import padwright.views.Palette;
 import padwright.views.layout.DrawnSystem;
 
 /** The picture of the guide is what is drawn. */
 class HolePictureTest {
 
-	private static final Path PICTURE = Path.of("../padwright.guide/guide/pictures/hole-section.svg");
-	private static final Path DRAWN = Path.of("target/fresh/hole-section.svg");
+	private static final double WIDTH = 110;
 	private static final String FLUTE = """
 			unit mm
 			system Flute {
@@ -33,10 +27,6 @@ class HolePictureTest {
 		}, edits -> {
 		});
 		section.show(new DrawnSystem(FLUTE).layout());
-		StringWriter svg = new StringWriter();
-		SvgWriter.write(svg, HoleSectionScene.draw(section, Palette.paper()));
-		Files.createDirectories(DRAWN.getParent());
-		Files.writeString(DRAWN, svg.toString());
-		assertEquals(Files.readString(PICTURE), svg.toString());
+		GuidePicture.assertUpToDate("hole-section", WIDTH, () -> HoleSectionScene.draw(section, Palette.paper()));
 	}
 }

@@ -1,25 +1,19 @@
 package padwright.views.layout;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import java.io.IOException;
-import java.io.StringWriter;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Set;
 
 import org.junit.jupiter.api.Test;
 
-import padwright.drawing.svg.SvgWriter;
+import padwright.views.GuidePicture;
 import padwright.views.Palette;
 
 /** The picture of the guide is what its tutorial comes to. */
 class LayoutPictureTest {
 
-	private static final Path PICTURE = Path.of("../padwright.guide/guide/pictures/layout.svg");
 	/** As large as can be read on a page, mm. */
 	private static final double LETTERS = 5;
-	private static final Path DRAWN = Path.of("target/layout.svg");
+	private static final double WIDTH = 170;
 	private static final String TUTORIAL = """
 			unit mm
 			system Mine {
@@ -35,10 +29,7 @@ class LayoutPictureTest {
 	void thePictureOfTheGuideIsUpToDate() throws IOException {
 		DrawnSystem mine = new DrawnSystem(TUTORIAL);
 		mine.editing.select(Set.of("key:K2"));
-		StringWriter svg = new StringWriter();
-		SvgWriter.write(svg, LayoutScene.draw(mine.editing.picture().lettered(LETTERS), Palette.paper()));
-		Files.createDirectories(DRAWN.getParent());
-		Files.writeString(DRAWN, svg.toString());
-		assertEquals(Files.readString(PICTURE), svg.toString());
+		GuidePicture.assertUpToDate("layout", WIDTH,
+				() -> LayoutScene.draw(mine.editing.picture().lettered(LETTERS), Palette.paper()));
 	}
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -13,7 +14,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
+import padwright.drawing.font.DejaVuMetrics;
+import padwright.drawing.scene.Bounds;
+import padwright.drawing.scene.Element;
+import padwright.drawing.scene.Group;
 import padwright.drawing.scene.Scene;
+import padwright.drawing.scene.Text;
 import padwright.engine.length.Length;
 import padwright.views.Bench;
 import padwright.views.Figures;
@@ -86,6 +92,41 @@ class CupSectionTest {
 		double face = targets.named("layer-" + (section.layers().size() - 1)).orElseThrow().bounds().bottom();
 		double rim = targets.named("rim").orElseThrow().bounds().top();
 		assertEquals(4 * Figures.mm(Length.thou("2")), face - rim, 1e-6);
+	}
+
+	/** Of all widths that a window may give it, pixels, 300 high. */
+	@Test
+	void noTwoTextsMeetHoweverNarrow() {
+		Bench bench = new Bench("key A empty 15 15 15 15 stack 7.5 5 1 0.5");
+		for (double exaggeration : new double[] {1, 3, 20}) {
+			for (int width = 150; width <= 800; width += 25) {
+				Scene scene = CupSectionScene.draw(CupSectionState.of(bench.row("A")), Palette.light(), exaggeration,
+						width / 300.0);
+				List<Bounds> texts = texts(scene.elements(), 0, 0);
+				assertTrue(texts.size() > 8);
+				for (int one = 0; one < texts.size(); one++) {
+					for (int other = one + 1; other < texts.size(); other++) {
+						assertFalse(texts.get(one).overlaps(texts.get(other)),
+								texts.get(one) + " meets " + texts.get(other) + " at " + width + " px");
+					}
+				}
+			}
+		}
+	}
+
+	/** Where letters stand; groups are only shifted. */
+	private static List<Bounds> texts(List<Element> elements, double x, double y) {
+		List<Bounds> texts = new ArrayList<>();
+		for (Element element : elements) {
+			if (element instanceof Text text) {
+				double wide = new DejaVuMetrics().width(text.text(), text.face(), text.size());
+				texts.add(new Bounds(x + text.x() - text.anchor().fraction() * wide, y + text.baseline() - text.size() * 0.7,
+						wide, text.size() * 0.7));
+			} else if (element instanceof Group group) {
+				texts.addAll(texts(group.elements(), x + group.transform().xOf(0, 0), y + group.transform().yOf(0, 0)));
+			}
+		}
+		return texts;
 	}
 
 	@Test

@@ -64,7 +64,7 @@ record BenchPicture(String label, String place, List<Cell> cells, String toDo, L
 	static BenchPicture of(BenchSession session) {
 		ClockSession clock = session.clock();
 		String place = clock.state().job().map(row -> Messages.of("bench.place", KeyOrder.place(row) + 1,
-				row.plan().jobs().size(), row.plan().plan().getName())).orElse("");
+				KeyOrder.of(row.plan()).size(), row.plan().plan().getName())).orElse("");
 		return new BenchPicture(clock.state().label(), place, cells(clock), BenchWords.toDo(session),
 				BenchWords.chances(session), BenchWords.note(session), session.indicator(),
 				session.time().shown(), session.time().isRunning(), readingButtons(session), workButtons(session));

@@ -16,8 +16,15 @@ public final class KeyOrder {
 	private KeyOrder() {
 	}
 
-	/** The rows of a plan in the order of work; as they stand where keys close each other in a circle. */
+	/**
+	 * The rows of a plan in the order of work; as they stand where keys close each other in a circle. Those of keys that the
+	 * instrument does not have are left out.
+	 */
 	public static List<KeyJob> of(ServicePlan plan) {
+		return inOrder(plan).stream().filter(row -> row.key().isPresent()).toList();
+	}
+
+	private static List<KeyJob> inOrder(ServicePlan plan) {
 		try {
 			return PlanCouplings.inOrderOfWork(plan);
 		} catch (CircularCouplingException circle) {

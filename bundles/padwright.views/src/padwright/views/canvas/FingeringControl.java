@@ -29,6 +29,7 @@ import padwright.views.fingering.PressMark;
 import padwright.views.layout.Layout;
 import padwright.views.layout.LayoutPicture;
 import padwright.views.layout.LayoutScene;
+import padwright.workup.words.Phrase;
 
 /**
  * The touches of a system in a row, to be pressed with the mouse or with the space bar; the drawing below shows what moves
@@ -177,7 +178,7 @@ public final class FingeringControl extends DrawingControl {
 	}
 
 	private String words() {
-		List<String> lines = new ArrayList<>(session.contradictions());
+		List<String> lines = new ArrayList<>(session.contradictions().stream().map(Phrase::words).toList());
 		session.note().ifPresent(lines::add);
 		if (session.layout().system().isPresent()) {
 			List<String> open = session.open();

@@ -22,9 +22,10 @@ import padwright.model.systems.EffectiveSystem;
 import padwright.model.systems.EffectiveTouch;
 import padwright.views.layout.Layout;
 import padwright.views.layout.LayoutMotion;
-import padwright.workup.mechanism.ClashWords;
+import padwright.workup.mechanism.ClashPhrase;
 import padwright.workup.mechanism.SystemFingering;
 import padwright.workup.mechanism.SystemMechanism;
+import padwright.workup.words.Phrase;
 
 /** Touches of a system that are pressed to see what moves, and its notes one after the other. Without a display. */
 public final class FingeringSession {
@@ -141,9 +142,9 @@ public final class FingeringSession {
 		return state().map(state -> List.copyOf(state.holes(HoleState.OPEN))).orElse(List.of());
 	}
 
-	/** What cannot be, in words. */
-	public List<String> contradictions() {
-		return state().map(state -> state.contradictions().stream().map(ClashWords::of).toList()).orElse(List.of());
+	/** What cannot be. */
+	public List<Phrase> contradictions() {
+		return state().map(state -> state.contradictions().stream().map(ClashPhrase::of).toList()).orElse(List.of());
 	}
 
 	/** The semitones between the lowest and the highest note that have no fingering, upwards. */

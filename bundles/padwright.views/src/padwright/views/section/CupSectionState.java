@@ -8,6 +8,7 @@ import padwright.engine.length.Length;
 import padwright.views.Messages;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.HeightWork;
+import padwright.workup.words.Phrase;
 
 /**
  * All that the section of a cup shows.
@@ -58,7 +59,7 @@ public record CupSectionState(String key, String label, Optional<Length> cup, Op
 				work.map(known -> terms(known, equation)).orElse(List.of()), work.map(HeightWork::target),
 				Optional.of(job.stackSum()).filter(sum -> !job.stack().isEmpty()),
 				!job.stack().isEmpty() && work.filter(known -> known.isOff(job.stack())).isPresent(),
-				work.flatMap(HeightWork::toleranceWords).orElse(""), note(work, equation));
+				work.flatMap(HeightWork::toldTolerance).map(Phrase::words).orElse(""), note(work, equation));
 	}
 
 	private static Optional<Length> positive(Optional<Length> length) {

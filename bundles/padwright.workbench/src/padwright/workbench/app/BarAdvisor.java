@@ -79,7 +79,8 @@ final class BarAdvisor extends ActionBarAdvisor {
 		views.add(ContributionItemFactory.VIEWS_SHORTLIST.create(window));
 		menu.add(views);
 		menu.add(new Separator(IWorkbenchActionConstants.MB_ADDITIONS));
-		addAll(menu, ActionFactory.RESET_PERSPECTIVE, ActionFactory.PREFERENCES);
+		menu.add(new ResetLayout(window));
+		addAll(menu, ActionFactory.PREFERENCES);
 		return menu;
 	}
 

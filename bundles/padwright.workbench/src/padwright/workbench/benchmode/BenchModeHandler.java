@@ -5,6 +5,7 @@ import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.handlers.HandlerUtil;
 
+import padwright.views.bench.KeyOrder;
 import padwright.workbench.Messages;
 import padwright.workbench.bench.Bench;
 import padwright.workbench.session.StatusLine;
@@ -16,7 +17,7 @@ public final class BenchModeHandler extends AbstractHandler {
 	public Object execute(ExecutionEvent event) {
 		IWorkbenchWindow window = HandlerUtil.getActiveWorkbenchWindow(event);
 		Bench bench = Bench.of(window);
-		bench.shown().plan().filter(plan -> !plan.service().jobs().isEmpty()).ifPresentOrElse(
+		bench.shown().plan().filter(plan -> !KeyOrder.of(plan.service()).isEmpty()).ifPresentOrElse(
 				plan -> BenchModeWindow.open(window.getShell(), bench, plan),
 				() -> StatusLine.tell(Messages.get("benchMode.noPlan"), true));
 		return null;

@@ -71,7 +71,7 @@ final class BenchModeWindow {
 	/** Opens it on the key that is chosen, or on the first in the order of work. */
 	static void open(Shell parent, Bench bench, PlanOnBench plan) {
 		BenchModeWindow opened = new BenchModeWindow(parent, bench, plan);
-		if (bench.shown().row().isEmpty()) {
+		if (bench.shown().row().flatMap(KeyJob::key).isEmpty()) {
 			bench.choose(KeyOrder.of(plan.service()).get(0).name());
 		}
 		opened.open(parent);

@@ -54,6 +54,7 @@ public final class PagesEditor extends EditorPart {
 		RowLayout row = new RowLayout();
 		row.center = true;
 		bar.setLayout(row);
+		GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
 		back = button(bar, "papers.back", () -> turn(-1));
 		number = new Label(bar, SWT.NONE);
 		on = button(bar, "papers.on", () -> turn(1));

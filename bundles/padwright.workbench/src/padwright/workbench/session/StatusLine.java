@@ -20,6 +20,10 @@ public final class StatusLine {
 
 	/** Shows a text in the active window, for a while; from any thread. */
 	public static void tell(String text, boolean error) {
+		tell(text, error, SHOWN_MILLISECONDS);
+	}
+
+	static void tell(String text, boolean error, int shownMilliseconds) {
 		Display display = PlatformUI.getWorkbench().getDisplay();
 		display.asyncExec(() -> {
 			IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
@@ -30,7 +34,7 @@ public final class StatusLine {
 				show(text, error, line);
 				Object mine = new Object();
 				newest = mine;
-				display.timerExec(SHOWN_MILLISECONDS, () -> {
+				display.timerExec(shownMilliseconds, () -> {
 					if (newest == mine) {
 						show("", false, line);
 					}

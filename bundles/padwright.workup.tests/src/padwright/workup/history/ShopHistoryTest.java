@@ -32,8 +32,8 @@ class ShopHistoryTest {
 		assertEquals(LocalDate.parse("2024-03-01"), movement.left());
 		assertEquals(LocalDate.parse("2025-03-01"), movement.found());
 		assertTrue(movement.chance() >= 0.9, movement.toString());
-		assertTrue(movement.words().matches("opened by about [0-9.]+ thou, most at .* \\((over )?9\\d %\\)"),
-				movement.words());
+		assertTrue(MovementWords.of(movement).matches("opened by about [0-9.]+ thou, most at .* \\((over )?9\\d %\\)"),
+				MovementWords.of(movement));
 	}
 
 	@Test
@@ -46,7 +46,7 @@ class ShopHistoryTest {
 	void whatReadsTheSameTellsNoChange() {
 		Movement movement = history(service("2024-03-01", ". 1 . ."), service("2025-03-01", ". 1 . .")).moved().get(0);
 		assertEquals(Kind.HELD, movement.kind());
-		assertEquals("no change told", movement.words());
+		assertEquals("no change told", MovementWords.of(movement));
 		assertEquals(Length.ZERO, movement.by());
 	}
 

@@ -35,9 +35,9 @@ class RecommendedWorkTest {
 	@Test
 	void aLooseTenonIsWrapped() {
 		inspection().getTenons().add(tenon(TenonFit.LOOSE, "1.5 thou"));
-		assertEquals("Expand it on a mandrel, or lay half-thou film around it, 2 times", work().get(0).work().words());
+		assertEquals("Expand it on a mandrel, or lay film of 0.5 thou around it, 2 times", work().get(0).work().words());
 		demo.plan.getInspection().getTenons().set(0, tenon(TenonFit.LOOSE, "1 thou"));
-		assertEquals("Expand it on a mandrel, or lay half-thou film around it, once", work().get(0).work().words());
+		assertEquals("Expand it on a mandrel, or lay film of 0.5 thou around it, once", work().get(0).work().words());
 		demo.plan.getInspection().getTenons().set(0, tenon(TenonFit.SOUND, null));
 		assertEquals(List.of(), work());
 	}

@@ -3,6 +3,7 @@ package padwright.workup.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.MissingResourceException;
 import java.util.Optional;
@@ -56,6 +57,18 @@ class TextsTest {
 	void figuresAreTheSameInEveryLanguage() {
 		Locale.setDefault(Locale.GERMANY);
 		assertEquals("1234567 Messwerte für 1.5 Stunden", texts.of("reading-count.few.what", 1_234_567, 1.5));
+	}
+
+	@Test
+	void whatIsCountedIsSaidOfOneAndOfMany() {
+		assertEquals(List.of("0 readings for 4 hours", "1 reading for 4 hours", "4 readings for 1 hour"), Spoken.in(Locale.ENGLISH,
+				() -> List.of(readings(0, 4), readings(1, 4), readings(4, 1))));
+		assertEquals(List.of("0 Messwerte für 1 Stunde", "1 Messwert für 4 Stunden"),
+				Spoken.in(Locale.GERMAN, () -> List.of(readings(0, 1), readings(1, 4))));
+	}
+
+	private String readings(int readings, int hours) {
+		return texts.of("reading-count.few.what", readings, hours);
 	}
 
 	@Test

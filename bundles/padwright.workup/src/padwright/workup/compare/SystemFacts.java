@@ -151,7 +151,7 @@ final class SystemFacts {
 		say(Messages.of("compare.fact.arm"), key.arm());
 		say(Messages.of("compare.fact.rise"), key.rise());
 		say(Messages.of("compare.fact.spring"), key.spring()
-				.map(weight -> Messages.of("weight.grams", Texts.decimal(weight.toPlainString()))).orElse(""));
+				.map(weight -> Messages.of("weight.grams", Texts.decimal(weight.toPlainString()), weight)).orElse(""));
 	}
 
 	private void add(EffectiveRod rod) {

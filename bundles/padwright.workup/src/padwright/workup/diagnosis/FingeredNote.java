@@ -1,8 +1,10 @@
 package padwright.workup.diagnosis;
 
+import java.util.List;
 import java.util.Optional;
 
 import padwright.engine.diagnosis.NoteFingering;
+import padwright.workup.words.Phrase;
 
 /**
  * One fingering of a key system.
@@ -12,10 +14,14 @@ import padwright.engine.diagnosis.NoteFingering;
  * @param label what tells it apart, if anything
  * @param number 1 for the first fingering of its note
  * @param fingering what it closes, or empty if it cannot be pressed
- * @param obstacle why it cannot be pressed; empty if it can
+ * @param obstacles why it cannot be pressed; none if it can
  */
 record FingeredNote(String name, Optional<String> label, int number, Optional<NoteFingering> fingering,
-		String obstacle) {
+		List<Phrase> obstacles) {
+
+	FingeredNote {
+		obstacles = List.copyOf(obstacles);
+	}
 
 	/** Whether {@code choice}, a label in any case or a number, means this fingering. */
 	boolean isMeantBy(String choice) {

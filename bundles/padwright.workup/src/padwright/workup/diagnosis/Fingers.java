@@ -9,10 +9,11 @@ import java.util.Optional;
 import padwright.engine.diagnosis.NoteFingering;
 import padwright.engine.mechanism.MechanismState;
 import padwright.model.systems.NotePitch;
-import padwright.workup.mechanism.ClashWords;
+import padwright.workup.mechanism.ClashPhrase;
 import padwright.workup.mechanism.SystemFingering;
 import padwright.workup.mechanism.SystemMechanism;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.words.Phrase;
 
 /** What the fingers of a player do on the pads of a plan's system. */
 final class Fingers {
@@ -36,11 +37,11 @@ final class Fingers {
 
 	private FingeredNote note(SystemFingering fingering, int number) {
 		MechanismState state = mechanism.state(fingering);
-		List<String> obstacles = new ArrayList<>();
-		fingering.missing().forEach(touch -> obstacles.add("the key system lacks " + touch));
-		state.contradictions().forEach(clash -> obstacles.add(ClashWords.of(clash)));
+		List<Phrase> obstacles = new ArrayList<>();
+		fingering.missing().forEach(touch -> obstacles.add(Phrase.of("note.noTouch", touch)));
+		state.contradictions().forEach(clash -> obstacles.add(ClashPhrase.of(clash)));
 		Optional<NoteFingering> closed = obstacles.isEmpty()
 				? Optional.of(new NoteFingering(fingering.name(), mechanism.closedPads(state))) : Optional.empty();
-		return new FingeredNote(fingering.name(), fingering.label(), number, closed, String.join("; ", obstacles));
+		return new FingeredNote(fingering.name(), fingering.label(), number, closed, obstacles);
 	}
 }

@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import padwright.engine.diagnosis.NoteFingering;
 import padwright.engine.pitch.NoteName;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.words.Listed;
 import padwright.workup.words.NearestName;
 
 /**
@@ -47,24 +48,22 @@ public final class SystemNotes {
 		List<FingeredNote> fingerings = note(parts[0].strip());
 		FingeredNote chosen = parts.length == 1 ? fingerings.get(0)
 				: fingerings.stream().filter(note -> note.isMeantBy(parts[1].strip())).findFirst()
-						.orElseThrow(() -> new UnknownNoteException(
-								"there is no fingering " + written + "; there are " + names(fingerings)));
+						.orElseThrow(() -> new UnknownNoteException("note.noFingering", written,
+								names(fingerings)));
 		return chosen.fingering().orElseThrow(
-				() -> new UnknownNoteException("note " + written + " cannot be fingered: " + chosen.obstacle()));
+				() -> new UnknownNoteException("note.notFingered", written, new Listed(chosen.obstacles(), "; ")));
 	}
 
 	private List<FingeredNote> note(String written) {
 		if (notes.isEmpty()) {
-			throw new UnknownNoteException("the key system has no fingerings: write note and its fingers, as in "
-					+ "note D4 : T L1 L2 L3 R1 R2 R3");
+			throw new UnknownNoteException("note.none");
 		}
 		OptionalInt pitch = pitch(written);
 		return Optional.ofNullable(notes.get(written))
 				.or(() -> notes.entrySet().stream()
 						.filter(note -> pitch.isPresent() && pitch(note.getKey()).equals(pitch))
 						.map(Map.Entry::getValue).findFirst())
-				.orElseThrow(() -> new UnknownNoteException(
-						"there is no note " + written + " in the key system; near are " + near(written, pitch)));
+				.orElseThrow(() -> new UnknownNoteException("note.unknown", written, near(written, pitch)));
 	}
 
 	/** The notes nearest in pitch; for what is no pitch those spelled most alike. */

@@ -7,7 +7,7 @@ import padwright.engine.drift.Climate;
 import padwright.engine.drift.MaterialRange;
 import padwright.model.Range;
 import padwright.model.stock.Material;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /** Which constants of a material the way from one climate to another asks for: none that multiplies no difference. */
 record ClimateChange(Climate bench, Climate home) {
@@ -15,13 +15,13 @@ record ClimateChange(Climate bench, Climate home) {
 	private static final MaterialRange NOTHING = MaterialRange.exactly("0");
 
 	/** The constants that are asked for and that the stock does not say. */
-	List<String> missing(Material material) {
-		List<String> missing = new ArrayList<>();
+	List<Phrase> missing(Material material) {
+		List<Phrase> missing = new ArrayList<>();
 		if (warms() && !isKnown(material.getExpands())) {
-			missing.add(Messages.of("drift.expansion"));
+			missing.add(Phrase.of("drift.expansion"));
 		}
 		if (wets() && !isKnown(material.getSwells())) {
-			missing.add(Messages.of("drift.swelling"));
+			missing.add(Phrase.of("drift.swelling"));
 		}
 		return missing;
 	}

@@ -14,8 +14,7 @@ import padwright.model.stock.Material;
 import padwright.model.stock.Pad;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.HeightWork;
-import padwright.workup.words.LengthWords;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 import padwright.workup.words.Terms;
 
 /**
@@ -44,12 +43,12 @@ record CupLayers(List<Layer> layers, List<UnknownLayer> unknown) {
 		}
 
 		void stack(KeyJob job) {
-			job.fitting().backing().ifPresent(disc -> add(Messages.of("drift.backing"), Resolved.of(disc.getMaterial()),
+			job.fitting().backing().ifPresent(disc -> add(Phrase.of("drift.backing"), Resolved.of(disc.getMaterial()),
 					Lengths.of(disc.getThickness(), disc)));
 			job.fitting().films()
-					.ifPresent(films -> add(Messages.of("drift.fullShims"), Resolved.of(films.getMaterial()), fullShims(job)));
+					.ifPresent(films -> add(Phrase.of("drift.fullShims"), Resolved.of(films.getMaterial()), fullShims(job)));
 			job.fitting().pad().ifPresentOrElse(this::addPad,
-					() -> unknown.add(new UnknownLayer(Messages.of("drift.pad"), Messages.of("drift.choice"))));
+					() -> unknown.add(new UnknownLayer(Phrase.of("drift.pad"), Phrase.of("drift.choice"))));
 		}
 
 		private static Optional<Length> fullShims(KeyJob job) {
@@ -58,39 +57,38 @@ record CupLayers(List<Layer> layers, List<UnknownLayer> unknown) {
 		}
 
 		private void addPad(Pad pad) {
-			pad.getLayers().forEach(layer -> add(Terms.of(layer.getRole()), Resolved.of(layer.getMaterial()),
+			pad.getLayers().forEach(layer -> add(Terms.phrase(layer.getRole()), Resolved.of(layer.getMaterial()),
 					Lengths.of(layer.getThickness(), layer)));
 			Length layered = pad.getLayers().stream()
 					.flatMap(layer -> Lengths.of(layer.getThickness(), layer).stream())
 					.reduce(Length.ZERO, Length::plus);
 			Optional<Length> whole = Lengths.of(pad.getThickness(), pad);
 			whole.map(thickness -> thickness.minus(layered)).filter(rest -> rest.signum() > 0)
-					.ifPresent(rest -> unknown.add(new UnknownLayer(Messages.of("drift.restOfPad",
-							LengthWords.withUnit(rest)), Messages.of("drift.material"))));
+					.ifPresent(rest -> unknown.add(new UnknownLayer(Phrase.of("drift.restOfPad", rest), Phrase.of("drift.material"))));
 			if (pad.getLayers().isEmpty() && whole.isEmpty()) {
-				unknown.add(new UnknownLayer(Messages.of("drift.pad"),
-						List.of(Messages.of("drift.thickness"), Messages.of("drift.material"))));
+				unknown.add(new UnknownLayer(Phrase.of("drift.pad"),
+						List.of(Phrase.of("drift.thickness"), Phrase.of("drift.material"))));
 			}
 		}
 
-		private void add(String place, Optional<Material> material, Optional<Length> thickness) {
-			String name = place + material.map(known -> " " + label(known)).orElse("");
+		private void add(Phrase place, Optional<Material> material, Optional<Length> thickness) {
+			Phrase name = material.map(known -> Phrase.of("drift.layer", place, label(known))).orElse(place);
 			if (thickness.isEmpty()) {
-				unknown.add(new UnknownLayer(name, Messages.of("drift.thickness")));
+				unknown.add(new UnknownLayer(name, Phrase.of("drift.thickness")));
 			} else if (material.isEmpty()) {
-				unknown.add(new UnknownLayer(name, Messages.of("drift.material")));
+				unknown.add(new UnknownLayer(name, Phrase.of("drift.material")));
 			} else {
 				add(name, material.get(), thickness.get());
 			}
 		}
 
-		private void add(String name, Material material, Length thickness) {
-			List<String> missing = change.missing(material);
+		private void add(Phrase name, Material material, Length thickness) {
+			List<Phrase> missing = change.missing(material);
 			if (!missing.isEmpty()) {
 				unknown.add(new UnknownLayer(name, missing));
 			}
 			if (change.tells(material)) {
-				layers.add(new Layer(name, thickness, ClimateChange.expansion(material),
+				layers.add(new Layer(name.words(), thickness, ClimateChange.expansion(material),
 						ClimateChange.swelling(material)));
 			}
 		}

@@ -2,7 +2,7 @@ package padwright.workup.extensions;
 
 import java.nio.file.Path;
 
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /**
  * An extension that is not used.
@@ -14,6 +14,6 @@ public record LeftOut(Path jar, String why) {
 
 	/** What it is, why and what to do about it. */
 	public String inWords() {
-		return Messages.of("extensions.leftOut", jar.getFileName(), why, jar.toAbsolutePath().getParent());
+		return Phrase.of("extensions.leftOut", jar.getFileName(), why, jar.toAbsolutePath().getParent()).words();
 	}
 }

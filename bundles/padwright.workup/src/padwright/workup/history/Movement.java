@@ -7,9 +7,6 @@ import java.util.stream.IntStream;
 
 import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
-import padwright.workup.words.Chance;
-import padwright.workup.words.LengthWords;
-import padwright.workup.words.Messages;
 
 /**
  * How the gap under one pad changed from one service to a later one, as far as the readings of both tell: a change is only
@@ -56,17 +53,5 @@ public record Movement(LocalDate left, LocalDate found, Kind kind, Length by, Cl
 		return LikelyChange.of(count, index -> found.at(index, most) - left.at(index, most), least)
 				.map(change -> new Movement(left.date(), found.date(), Kind.SHIFTED, change.by(), most, change.chance()))
 				.orElseGet(() -> new Movement(left.date(), found.date(), Kind.HELD, Length.ZERO, most, 0));
-	}
-
-	/** For example {@code opened by about 0.8 thou, most at 3 (94 %)}. */
-	public String words() {
-		String amount = LengthWords.roughWithUnit(by.abs());
-		String sure = Chance.of(chance);
-		return switch (kind) {
-		case HELD -> Messages.of("moved.held");
-		case SHIFTED -> Messages.of(by.signum() > 0 ? "moved.openedAt" : "moved.closedAt", amount, hour, sure);
-		case OPENED -> Messages.of("moved.opened", amount, hour, sure);
-		case CLOSED -> Messages.of("moved.closed", amount, hour, sure);
-		};
 	}
 }

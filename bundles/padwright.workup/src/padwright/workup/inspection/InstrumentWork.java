@@ -83,7 +83,7 @@ final class InstrumentWork {
 		return Lengths.of(tenon.getGap(), tenon).map(gap -> {
 			BigDecimal added = BigDecimal.valueOf(2 * FILM.nanometres());
 			int turns = BigDecimal.valueOf(gap.nanometres()).divide(added, 0, RoundingMode.CEILING).intValueExact();
-			return turns == 1 ? Phrase.of("work.film.once") : Phrase.of("work.film.times", turns);
-		}).orElseGet(() -> Phrase.of("work.film"));
+			return turns == 1 ? Phrase.of("work.film.once", FILM) : Phrase.of("work.film.times", FILM, turns);
+		}).orElseGet(() -> Phrase.of("work.film", FILM));
 	}
 }

@@ -3,11 +3,9 @@ package padwright.workup.inspection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 import org.eclipse.emf.ecore.EStructuralFeature;
 
-import padwright.engine.clock.ClockHour;
 import padwright.engine.rim.ProfileSplit;
 import padwright.model.Lengths;
 import padwright.model.plan.KeyService;
@@ -15,6 +13,7 @@ import padwright.model.plan.PlanPackage;
 import padwright.model.systems.EffectiveKey;
 import padwright.workup.service.Bed;
 import padwright.workup.service.KeyJob;
+import padwright.workup.words.Listed;
 import padwright.workup.words.Phrase;
 import padwright.workup.words.Rough;
 
@@ -53,8 +52,7 @@ final class KeyWork {
 
 	private void addRim() {
 		if (!row.getNicks().isEmpty()) {
-			String hours = row.getNicks().stream().map(ClockHour::toString).collect(Collectors.joining(", "));
-			add(PlanPackage.Literals.KEY_SERVICE__NICKS, Phrase.of("work.nicks", hours),
+			add(PlanPackage.Literals.KEY_SERVICE__NICKS, Phrase.of("work.nicks", Listed.of(row.getNicks())),
 					Phrase.of("work.nicks.work"), Phrase.of("work.nicks.reason"));
 		}
 	}

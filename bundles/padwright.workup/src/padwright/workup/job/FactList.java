@@ -61,7 +61,7 @@ final class FactList {
 	/** @param key of the words around the figure */
 	void addFigure(BigDecimal figure, String key) {
 		if (figure != null) {
-			add(Messages.of(key, figure(figure)));
+			add(Messages.of(key, figure(figure), figure));
 		}
 	}
 

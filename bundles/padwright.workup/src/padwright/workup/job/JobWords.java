@@ -34,7 +34,7 @@ import padwright.model.plan.Waiting;
 import padwright.model.plan.WarrantyVisit;
 import padwright.model.plan.WasherNote;
 import padwright.model.plan.util.PlanSwitch;
-import padwright.workup.parts.Joints;
+import padwright.workup.parts.JointWords;
 import padwright.workup.parts.Labels;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.words.Days;
@@ -76,7 +76,7 @@ public final class JobWords {
 	}
 
 	private static String of(String thing, Joint joint) {
-		return Resolved.of(joint).map(known -> thing + " " + Joints.of(known)).orElse(thing);
+		return Resolved.of(joint).map(known -> thing + " " + JointWords.of(known)).orElse(thing);
 	}
 
 	/** Collects the facts of an entry, and tells what it is about. */

@@ -13,7 +13,7 @@ import padwright.model.systems.EffectiveKey;
 import padwright.workup.parts.Labels;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /** What a plan begins and does not say as done. An instrument that leaves with it would be promised more than is known. */
 public final class OpenWork {
@@ -22,19 +22,19 @@ public final class OpenWork {
 	}
 
 	/** One sentence each, without a full stop; nothing where all that was begun is said as done. */
-	public static List<String> of(ServicePlan plan) {
-		List<String> open = new ArrayList<>();
+	public static List<Phrase> of(ServicePlan plan) {
+		List<Phrase> open = new ArrayList<>();
 		keys(plan, job -> DoneAtKey.isPadPlanned(job) && !DoneAtKey.isPadIn(job))
-				.ifPresent(keys -> open.add(Messages.of("open.pads", keys)));
-		keys(plan, DoneAtKey::isUnanswered).ifPresent(keys -> open.add(Messages.of("open.readings", keys)));
+				.ifPresent(keys -> open.add(Phrase.of("open.pads", keys)));
+		keys(plan, DoneAtKey::isUnanswered).ifPresent(keys -> open.add(Phrase.of("open.readings", keys)));
 		String couplings = plan.plan().getRegulations().stream().filter(note -> note.getLeft() == null)
 				.map(note -> pair(plan, note)).collect(Collectors.joining(", "));
 		if (!couplings.isEmpty()) {
-			open.add(Messages.of("open.couplings", couplings));
+			open.add(Phrase.of("open.couplings", couplings));
 		}
 		PadAtRest.of(plan).forEach(pad -> open.add(
-				Messages.of("open.rest", Labels.ofKey(plan, pad.key().getName()), pad.morning())));
-		JobRecord.of(plan.plan()).waiting().forEach(waiting -> open.add(WaitWords.of(waiting)));
+				Phrase.of("open.rest", Labels.ofKey(plan, pad.key().getName()), pad.morning())));
+		JobRecord.of(plan.plan()).waiting().forEach(waiting -> open.add(WaitWords.phrase(waiting)));
 		return open;
 	}
 

@@ -12,7 +12,7 @@ import padwright.model.keysystem.Joint;
 import padwright.model.plan.Inspection;
 import padwright.model.plan.JobEntry;
 import padwright.model.plan.KeyService;
-import padwright.workup.parts.Joints;
+import padwright.workup.parts.JointWords;
 import padwright.workup.parts.Labels;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
@@ -55,7 +55,7 @@ public final class PlanLines {
 
 	private static void addInspection(Inspection seen, List<Line> lines) {
 		seen.getTenons().forEach(tenon -> {
-			String joint = Resolved.of(tenon.getJoint()).map(Joints::of).orElse("");
+			String joint = Resolved.of(tenon.getJoint()).map(JointWords::of).orElse("");
 			String name = Resolved.of(tenon.getJoint()).map(Joint::getName).orElse("");
 			lines.add(new Line(Messages.of("job.tenon") + " " + joint + ": " + Terms.of(tenon.getFit()),
 					"tenon " + name + " " + tenon.getFit().getLiteral()));

@@ -18,7 +18,7 @@ import padwright.workup.learn.LearnedFigure.Topic;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.LeafReading;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /** Hours that were felt twice with nothing changed between, and what they tell of the hand. */
 final class FeltTwice {
@@ -48,12 +48,12 @@ final class FeltTwice {
 	}
 
 	private static LearnedFigure figure(List<Length> leaves, List<Pair> pairs) {
-		String of = Messages.of("learn.leaves", leaves.get(0), leaves.get(leaves.size() - 1));
+		Phrase of = Phrase.of("learn.leaves", leaves.get(0), leaves.get(leaves.size() - 1));
 		if (!FeelScatter.canTell(pairs)) {
-			return new LearnedFigure(Topic.FEEL, of, Optional.empty(), Messages.of("learn.fewPairs", pairs.size()));
+			return new LearnedFigure(Topic.FEEL, of, Optional.empty(), Phrase.of("learn.fewPairs", pairs.size()));
 		}
 		Learned scatter = new FeelScatter(leaves.stream().mapToDouble(FeltTwice::thou).toArray()).of(pairs);
-		return LearnedFigure.of(Topic.FEEL, of, scatter, Messages.of("learn.pairs", pairs.size()));
+		return LearnedFigure.of(Topic.FEEL, of, scatter, Phrase.of("learn.pairs", pairs.size()));
 	}
 
 	private static double thou(Length leaf) {

@@ -18,7 +18,7 @@ import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
 import padwright.workup.solve.LeafReading;
 import padwright.workup.solve.PadBelief;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /** The gaps at the hours of the first round of each pad, by the condition of rim and cup: between two leaves each. */
 final class FirstGaps {
@@ -43,15 +43,15 @@ final class FirstGaps {
 	}
 
 	private static LearnedFigure figure(RimCondition condition, List<LifeBracket> gaps) {
-		String of = switch (condition) {
-		case TRUE -> Messages.of("learn.true");
-		case DRAWN -> Messages.of("learn.drawn");
-		case ROUGH -> Messages.of("learn.rough");
+		Phrase of = switch (condition) {
+		case TRUE -> Phrase.of("learn.true");
+		case DRAWN -> Phrase.of("learn.drawn");
+		case ROUGH -> Phrase.of("learn.rough");
 		};
 		long open = gaps.stream().filter(gap -> gap.from() > 0).count();
-		String evidence = Messages.of("learn.gaps", gaps.size(), open);
+		Phrase evidence = Phrase.of("learn.gaps", gaps.size(), open);
 		return open < WeibullLife.LEAST_FAILURES
-				? new LearnedFigure(Topic.ROUGHNESS, of, Optional.empty(), Messages.of("learn.fewGaps", evidence))
+				? new LearnedFigure(Topic.ROUGHNESS, of, Optional.empty(), Phrase.of("learn.fewGaps", evidence))
 				: LearnedFigure.of(Topic.ROUGHNESS, of, new WeibullLife(gaps).median(), evidence);
 	}
 

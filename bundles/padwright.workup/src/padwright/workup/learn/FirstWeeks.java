@@ -13,7 +13,7 @@ import padwright.engine.learning.Settling;
 import padwright.workup.learn.LearnedFigure.Topic;
 import padwright.workup.learn.PlanFacts.FeltGap;
 import padwright.workup.learn.PlanFacts.PadSeen;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /** How gaps of new pads changed until a look in their first weeks, by article and instrument. */
 final class FirstWeeks {
@@ -43,14 +43,14 @@ final class FirstWeeks {
 	}
 
 	private static LearnedFigure figure(String article, Map<String, List<Double>> instruments) {
-		String evidence = Messages.of("learn.settled", instruments.values().stream().mapToInt(List::size).sum(),
+		Phrase evidence = Phrase.of("learn.settled", instruments.values().stream().mapToInt(List::size).sum(),
 				instruments.size());
 		Optional<Learned> settled = Settling.of(List.copyOf(instruments.values()));
 		if (settled.isEmpty()) {
-			return new LearnedFigure(Topic.SETTLING, article, settled, Messages.of("learn.fewSettled", evidence));
+			return new LearnedFigure(Topic.SETTLING, Phrase.plain(article), settled, Phrase.of("learn.fewSettled", evidence));
 		}
 		return settled.get().high() - settled.get().low() > WIDEST
-				? new LearnedFigure(Topic.SETTLING, article, Optional.empty(), Messages.of("learn.tooWide", evidence))
-				: new LearnedFigure(Topic.SETTLING, article, settled, evidence);
+				? new LearnedFigure(Topic.SETTLING, Phrase.plain(article), Optional.empty(), Phrase.of("learn.tooWide", evidence))
+				: new LearnedFigure(Topic.SETTLING, Phrase.plain(article), settled, evidence);
 	}
 }

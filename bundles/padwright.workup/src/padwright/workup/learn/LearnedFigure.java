@@ -3,25 +3,25 @@ package padwright.workup.learn;
 import java.util.Optional;
 
 import padwright.engine.learning.Learned;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /**
  * A figure that a shop's plans tell, or do not.
  *
  * @param topic what kind of figure
- * @param of the group it is of, in words
+ * @param of the group it is of
  * @param figure empty where the plans cannot tell it
- * @param evidence from how much it comes, in words; why it is not told where it is not
+ * @param evidence from how much it comes; why it is not told where it is not
  */
-public record LearnedFigure(Topic topic, String of, Optional<Learned> figure, String evidence) {
+public record LearnedFigure(Topic topic, Phrase of, Optional<Learned> figure, Phrase evidence) {
 
 	/** An interval whose ends lie further apart than this tells nothing. */
 	private static final double WIDEST = 30;
 
 	/** A figure, unless its interval is too wide to tell it. */
-	static LearnedFigure of(Topic topic, String group, Learned figure, String evidence) {
+	static LearnedFigure of(Topic topic, Phrase group, Learned figure, Phrase evidence) {
 		return figure.high() > WIDEST * figure.low()
-				? new LearnedFigure(topic, group, Optional.empty(), Messages.of("learn.tooWide", evidence))
+				? new LearnedFigure(topic, group, Optional.empty(), Phrase.of("learn.tooWide", evidence))
 				: new LearnedFigure(topic, group, Optional.of(figure), evidence);
 	}
 

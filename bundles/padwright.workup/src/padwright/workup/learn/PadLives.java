@@ -20,6 +20,7 @@ import padwright.engine.learning.NormalPool.Estimate;
 import padwright.engine.learning.WeibullLife;
 import padwright.model.plan.PadState;
 import padwright.model.plan.Round;
+import padwright.model.plan.Saliva;
 import padwright.model.stock.Pad;
 import padwright.workup.forecast.PastService;
 import padwright.workup.learn.LearnedFigure.Topic;
@@ -29,7 +30,7 @@ import padwright.workup.learn.PlanFacts.Visit;
 import padwright.workup.parts.Labels;
 import padwright.workup.service.KeyJob;
 import padwright.workup.solve.LeafReading;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /** What became of pads from service to service: when they tore, and whether those that were left level stayed so. */
 final class PadLives {
@@ -41,10 +42,20 @@ final class PadLives {
 	private record Place(String player, String instrument, String key) {
 	}
 
-	private record Kept(String article, String saliva, LocalDate fitted, LocalDate seen, boolean level, List<FeltGap> left) {
+	private record Kept(String article, Optional<Saliva> saliva, LocalDate fitted, LocalDate seen, boolean level, List<FeltGap> left) {
 	}
 
-	private final Map<String, List<LifeBracket>> lives = new TreeMap<>();
+	private record Worn(String article, Optional<Saliva> saliva) {
+
+		private static final Comparator<Worn> ORDER = Comparator.comparing(Worn::article)
+				.thenComparing(Worn::saliva, SalivaPhrase.ORDER);
+
+		private Phrase phrase() {
+			return Phrase.of("learn.articleSaliva", article, SalivaPhrase.of(saliva));
+		}
+	}
+
+	private final Map<Worn, List<LifeBracket>> lives = new TreeMap<>(Worn.ORDER);
 	private final Map<String, List<Exposure>> openings = new TreeMap<>();
 	private final Map<Place, Kept> pads = new LinkedHashMap<>();
 	private final FirstWeeks settled = new FirstWeeks();
@@ -87,11 +98,11 @@ final class PadLives {
 				look(before, pad, visit.date());
 				settled.look(before.article(), visit.instrument(), before.fitted(), before.left(), pad, visit.date());
 			}
-			pads.put(place, after(before, pad, saliva(visit), visit.date()));
+			pads.put(place, after(before, pad, visit.saliva(), visit.date()));
 		}
 	}
 
-	private static Kept after(Kept before, PadSeen pad, String saliva, LocalDate today) {
+	private static Kept after(Kept before, PadSeen pad, Optional<Saliva> saliva, LocalDate today) {
 		if (before == null || pad.isNew()) {
 			return new Kept(pad.article(), saliva, today, today, pad.leftLevel(), pad.left());
 		}
@@ -121,12 +132,7 @@ final class PadLives {
 	}
 
 	private List<LifeBracket> lives(Kept pad) {
-		return lives.computeIfAbsent(Messages.of("learn.articleSaliva", pad.article(), pad.saliva()),
-				unseen -> new ArrayList<>());
-	}
-
-	private static String saliva(Visit visit) {
-		return visit.saliva().map(SalivaWords::of).orElseGet(() -> Messages.of("learn.unsaid"));
+		return lives.computeIfAbsent(new Worn(pad.article(), pad.saliva()), unseen -> new ArrayList<>());
 	}
 
 	/** No leaf slides at any hour that was felt. */
@@ -141,7 +147,7 @@ final class PadLives {
 
 	/** By article and saliva, each by itself; then drawn toward each other, where there are enough of them. */
 	List<LearnedFigure> lives() {
-		List<LearnedFigure> own = lives.entrySet().stream().map(group -> life(group.getKey(), group.getValue())).toList();
+		List<LearnedFigure> own = lives.entrySet().stream().map(group -> life(group.getKey().phrase(), group.getValue())).toList();
 		List<LearnedFigure> told = own.stream().filter(figure -> figure.figure().isPresent()).toList();
 		List<LearnedFigure> all = new ArrayList<>(own);
 		if (told.size() >= NormalPool.LEAST_GROUPS) {
@@ -151,11 +157,11 @@ final class PadLives {
 		return all;
 	}
 
-	private static LearnedFigure life(String of, List<LifeBracket> brackets) {
+	private static LearnedFigure life(Phrase of, List<LifeBracket> brackets) {
 		long torn = brackets.stream().filter(LifeBracket::isFailed).count();
-		String evidence = Messages.of("learn.lives", brackets.size(), torn);
+		Phrase evidence = Phrase.of("learn.lives", brackets.size(), torn);
 		return torn < WeibullLife.LEAST_FAILURES
-				? new LearnedFigure(Topic.LIFE, of, Optional.empty(), Messages.of("learn.fewTorn", evidence))
+				? new LearnedFigure(Topic.LIFE, of, Optional.empty(), Phrase.of("learn.fewTorn", evidence))
 				: LearnedFigure.of(Topic.LIFE, of, new WeibullLife(brackets).median(), evidence);
 	}
 
@@ -170,20 +176,20 @@ final class PadLives {
 		double middle = pool.pooled(own);
 		double reach = pool.error(own) * WIDTH / 2;
 		return new LearnedFigure(Topic.POOLED_LIFE, figure.of(), Optional.of(new Learned(StrictMath.exp(middle - reach),
-				StrictMath.exp(middle), StrictMath.exp(middle + reach))), Messages.of("learn.groups", groups));
+				StrictMath.exp(middle), StrictMath.exp(middle + reach))), Phrase.of("learn.groups", groups));
 	}
 
 	/** Pads that were left level and found open. */
 	List<LearnedFigure> openings() {
-		return openings.entrySet().stream().map(group -> opening(group.getKey(), group.getValue())).toList();
+		return openings.entrySet().stream().map(group -> opening(Phrase.plain(group.getKey()), group.getValue())).toList();
 	}
 
-	private static LearnedFigure opening(String article, List<Exposure> looks) {
+	private static LearnedFigure opening(Phrase article, List<Exposure> looks) {
 		int opened = looks.stream().mapToInt(Exposure::count).sum();
-		String evidence = Messages.of("learn.looks", looks.size(), opened);
+		Phrase evidence = Phrase.of("learn.looks", looks.size(), opened);
 		Exposure together = new Exposure(opened, looks.stream().mapToDouble(Exposure::years).sum());
 		return looks.size() < ShopLearning.LEAST_LOOKS
-				? new LearnedFigure(Topic.OPENING, article, Optional.empty(), Messages.of("learn.fewLooks", evidence))
+				? new LearnedFigure(Topic.OPENING, article, Optional.empty(), Phrase.of("learn.fewLooks", evidence))
 				: LearnedFigure.of(Topic.OPENING, article, new GammaPool(List.of(together)).rate(together), evidence);
 	}
 }

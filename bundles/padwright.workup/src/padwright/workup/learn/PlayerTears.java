@@ -14,7 +14,6 @@ import java.util.TreeMap;
 import padwright.engine.learning.GammaPool.Exposure;
 import padwright.model.plan.Saliva;
 import padwright.workup.learn.PlanFacts.Visit;
-import padwright.workup.words.Messages;
 
 /**
  * How many pads each player tore, over the years between the first and the last service of each instrument. What the first
@@ -31,14 +30,13 @@ final class PlayerTears {
 	}
 
 	/** Players that were seen for some time, by the saliva that their newest plan says. */
-	static Map<String, List<Exposure>> bySaliva(Collection<PlanFacts> plans) {
+	static Map<Optional<Saliva>, List<Exposure>> bySaliva(Collection<PlanFacts> plans) {
 		Map<String, PlayerTears> players = new TreeMap<>();
 		plans.stream().flatMap(plan -> plan.visit().stream()).sorted(Comparator.comparing(Visit::date))
 				.forEach(visit -> players.computeIfAbsent(visit.player(), unseen -> new PlayerTears()).add(visit));
-		Map<String, List<Exposure>> bySaliva = new TreeMap<>();
+		Map<Optional<Saliva>, List<Exposure>> bySaliva = new TreeMap<>(SalivaPhrase.ORDER);
 		players.values().stream().filter(player -> player.years() > 0).forEach(player -> bySaliva.computeIfAbsent(
-				player.saliva.map(SalivaWords::of).orElseGet(() -> Messages.of("learn.unsaid")), unseen -> new ArrayList<>())
-				.add(new Exposure(player.torn(), player.years())));
+				player.saliva, unseen -> new ArrayList<>()).add(new Exposure(player.torn(), player.years())));
 		return bySaliva;
 	}
 

@@ -8,10 +8,11 @@ import java.util.Optional;
 import padwright.engine.learning.GammaPool;
 import padwright.engine.learning.GammaPool.Exposure;
 import padwright.engine.learning.Learned;
+import padwright.model.plan.Saliva;
 import padwright.workup.calibration.PadCalibration;
 import padwright.workup.learn.LearnedFigure.Topic;
 import padwright.workup.service.ServicePlan;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /**
  * What all plans of a shop tell together.
@@ -55,17 +56,17 @@ public record ShopLearning(int plans, List<LearnedFigure> figures) {
 	}
 
 	private static LearnedFigure stiffness(PadCalibration pad) {
-		String evidence = Messages.of("learn.rounds", pad.rounds(), pad.keys());
-		return pad.stiffness().told().map(told -> new LearnedFigure(Topic.STIFFNESS, pad.label(), Optional.of(new Learned(
+		Phrase evidence = Phrase.of("learn.rounds", pad.rounds(), pad.keys());
+		return pad.stiffness().told().map(told -> new LearnedFigure(Topic.STIFFNESS, Phrase.plain(pad.label()), Optional.of(new Learned(
 				told.atLeast().lambda(), told.best().lambda(), told.atMost().lambda())), evidence))
-				.orElseGet(() -> new LearnedFigure(Topic.STIFFNESS, pad.label(), Optional.empty(),
-						pad.stiffness().why().words()));
+				.orElseGet(() -> new LearnedFigure(Topic.STIFFNESS, Phrase.plain(pad.label()), Optional.empty(),
+						pad.stiffness().why()));
 	}
 
-	private static LearnedFigure tearing(String saliva, List<Exposure> players) {
-		String evidence = Messages.of("learn.players", players.size(), players.stream().mapToInt(Exposure::count).sum());
+	private static LearnedFigure tearing(Optional<Saliva> saliva, List<Exposure> players) {
+		Phrase evidence = Phrase.of("learn.players", players.size(), players.stream().mapToInt(Exposure::count).sum());
 		return players.size() < LEAST_PLAYERS
-				? new LearnedFigure(Topic.TEARING, saliva, Optional.empty(), Messages.of("learn.fewPlayers", evidence))
-				: LearnedFigure.of(Topic.TEARING, saliva, new GammaPool(players).mean(), evidence);
+				? new LearnedFigure(Topic.TEARING, SalivaPhrase.of(saliva), Optional.empty(), Phrase.of("learn.fewPlayers", evidence))
+				: LearnedFigure.of(Topic.TEARING, SalivaPhrase.of(saliva), new GammaPool(players).mean(), evidence);
 	}
 }

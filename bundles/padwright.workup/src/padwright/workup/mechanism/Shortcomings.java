@@ -67,8 +67,8 @@ final class Shortcomings {
 
 	private void contradiction(String note, Clash clash) {
 		Advice advice = clash.kind() == Clash.Kind.CIRCULAR
-				? Advice.of("fingering-contradiction.circle", note, ClashWords.of(clash))
-				: Advice.of(IssueCodes.FINGERING_CONTRADICTION, note, ClashWords.of(clash));
+				? Advice.of("fingering-contradiction.circle", note, ClashPhrase.of(clash))
+				: Advice.of(IssueCodes.FINGERING_CONTRADICTION, note, ClashPhrase.of(clash));
 		add(Severity.ERROR, IssueCodes.FINGERING_CONTRADICTION, fingerings.get(note), advice);
 	}
 

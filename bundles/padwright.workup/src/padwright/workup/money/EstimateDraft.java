@@ -25,7 +25,7 @@ import padwright.workup.parts.Labels;
 import padwright.workup.service.EffectiveFitting;
 import padwright.workup.service.KeyJob;
 import padwright.workup.service.ServicePlan;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /**
  * An estimate drafted from what an inspection found: the pads that were not found sound, and all of them. Labour is what
@@ -35,14 +35,14 @@ import padwright.workup.words.Messages;
  * @param options to choose from, the smaller one first
  * @param open what was found and is in no option, since it has no price
  */
-public record EstimateDraft(List<Option> options, List<String> open) {
+public record EstimateDraft(List<Option> options, List<Phrase> open) {
 
 	/** Stages whose time grows with the number of pads. */
 	private static final Set<String> BY_PAD = Set.of("fit", "level");
 	private static final BigDecimal MINUTES_IN_AN_HOUR = BigDecimal.valueOf(60);
 
 	/** One way to go on. */
-	public record Option(String name, String label, List<Item> items) {
+	public record Option(String name, Phrase label, List<Item> items) {
 
 		public Option {
 			items = List.copyOf(items);
@@ -50,7 +50,7 @@ public record EstimateDraft(List<Option> options, List<String> open) {
 	}
 
 	/** A line with the price of one. */
-	public record Item(String text, BigDecimal price, int count) {
+	public record Item(Phrase text, BigDecimal price, int count) {
 	}
 
 	public EstimateDraft {
@@ -60,25 +60,24 @@ public record EstimateDraft(List<Option> options, List<String> open) {
 
 	/** Of a plan; without an option where nothing in it has a price. */
 	public static EstimateDraft of(ServicePlan plan) {
-		List<String> open = new ArrayList<>();
+		List<Phrase> open = new ArrayList<>();
 		List<Pad> needed = plan.jobs().stream().filter(EstimateDraft::isNeeded)
 				.flatMap(job -> job.fitting().pad().stream()).toList();
 		List<Pad> all = pads(plan);
 		List<Option> options = new ArrayList<>();
-		add("needed", Messages.of("draft.needed"), items(plan, needed, all.size(), open), options);
+		add("needed", Phrase.of("draft.needed"), items(plan, needed, all.size(), open), options);
 		if (all.size() > needed.size()) {
-			add("all", Messages.of("draft.all"), items(plan, all, all.size(), open), options);
+			add("all", Phrase.of("draft.all"), items(plan, all, all.size(), open), options);
 		}
 		RecommendedWork.ofInspection(plan).stream().map(EstimateDraft::told).forEach(open::add);
 		return new EstimateDraft(options, open.stream().distinct().toList());
 	}
 
-	private static String told(Recommendation work) {
-		String where = work.where().words();
-		return (where.isEmpty() ? "" : where + ": ") + work.found();
+	private static Phrase told(Recommendation work) {
+		return Phrase.of("draft.at", work.where(), work.found());
 	}
 
-	private static void add(String name, String label, List<Item> items, List<Option> options) {
+	private static void add(String name, Phrase label, List<Item> items, List<Option> options) {
 		if (!items.isEmpty()) {
 			options.add(new Option(name, label, items));
 		}
@@ -105,18 +104,18 @@ public record EstimateDraft(List<Option> options, List<String> open) {
 		return new EffectiveFitting(null, fitting).pad();
 	}
 
-	private static List<Item> items(ServicePlan plan, List<Pad> pads, int cups, List<String> open) {
+	private static List<Item> items(ServicePlan plan, List<Pad> pads, int cups, List<Phrase> open) {
 		Map<Pad, Integer> counts = new LinkedHashMap<>();
 		pads.forEach(pad -> counts.merge(pad, 1, Integer::sum));
 		List<Item> items = new ArrayList<>();
 		counts.forEach((pad, count) -> {
 			if (pad.getPrice() == null) {
-				open.add(Labels.of(pad));
+				open.add(Phrase.plain(Labels.of(pad)));
 			} else {
-				items.add(new Item(Labels.of(pad), Money.rounded(pad.getPrice()), count));
+				items.add(new Item(Phrase.plain(Labels.of(pad)), Money.rounded(pad.getPrice()), count));
 			}
 		});
-		labour(plan, pads.size(), cups).ifPresentOrElse(items::add, () -> open.add(Messages.of("draft.labour")));
+		labour(plan, pads.size(), cups).ifPresentOrElse(items::add, () -> open.add(Phrase.of("draft.labour")));
 		return items;
 	}
 
@@ -126,7 +125,7 @@ public record EstimateDraft(List<Option> options, List<String> open) {
 		return process.flatMap(way -> rate.map(hour -> {
 			BigDecimal minutes = way.getStages().stream().map(stage -> minutes(stage, pads, cups)).reduce(BigDecimal.ZERO,
 					BigDecimal::add);
-			return new Item(Messages.of("draft.work", Labels.of(way)),
+			return new Item(Phrase.of("draft.work", Labels.of(way)),
 					Money.rounded(minutes.multiply(hour).divide(MINUTES_IN_AN_HOUR, 4, RoundingMode.HALF_UP)), 1);
 		}));
 	}

@@ -150,7 +150,7 @@ final class PlanSteps {
 
 	private static Phrase stage(ProcessStage stage) {
 		Phrase name = stage.getMinutes() == null ? Phrase.plain(Labels.of(stage))
-				: Phrase.of("next.usually", Labels.of(stage), stage.getMinutes().toPlainString());
+				: Phrase.of("next.usually", Labels.of(stage), stage.getMinutes().toPlainString(), stage.getMinutes());
 		return stage.getChecks().isEmpty() ? Phrase.of("next.stage", name)
 				: Phrase.of("next.stageCheck", name, String.join("; ", stage.getChecks()));
 	}

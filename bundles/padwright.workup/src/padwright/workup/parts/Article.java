@@ -20,8 +20,6 @@ import padwright.model.stock.StockPackage;
 import padwright.model.stock.StockedSize;
 import padwright.workup.service.CupFit;
 import padwright.workup.service.KeyJob;
-import padwright.workup.words.Messages;
-import padwright.workup.words.Texts;
 
 /**
  * Something of the stock in one size, as it is counted and ordered.
@@ -93,13 +91,6 @@ public record Article(Titled source, Optional<Length> size) {
 		return Optional.ofNullable(source instanceof Pad pad ? pad.getPrice()
 				: source instanceof Backing disc ? disc.getPrice()
 				: source instanceof Adhesive glue ? glue.getPrice() : ((FilmSet) source).getPrice());
-	}
-
-	/** As in {@code rigid-base pad 17.5 mm}, {@code polyester film 0.5 thou}. */
-	public String label() {
-		String name = source instanceof Adhesive ? Messages.of("article.forCup", Labels.of(source)) : Labels.of(source);
-		LengthUnit unit = source instanceof FilmSet ? LengthUnit.THOU : LengthUnit.MILLIMETRE;
-		return name + size.map(length -> " " + Texts.decimal(length.in(unit, 4).toPlainString()) + " " + unit.symbol()).orElse("");
 	}
 
 	/** The sizes on hand; null for glue, and for what is cut to fit. */

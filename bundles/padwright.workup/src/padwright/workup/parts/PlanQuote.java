@@ -31,8 +31,8 @@ public final class PlanQuote {
 		List<QuoteLine> lines = new ArrayList<>();
 		List<String> unpriced = new ArrayList<>();
 		counts.forEach((article, count) -> article.price().ifPresentOrElse(
-				price -> lines.add(new QuoteLine(article.label(), count, price)),
-				() -> unpriced.add(count + " × " + article.label())));
+				price -> lines.add(new QuoteLine(ArticleWords.of(article), count, price)),
+				() -> unpriced.add(count + " × " + ArticleWords.of(article))));
 		unpriced.addAll(unknown(solution));
 		return new Quote(lines, unpriced, labour, taxPercent);
 	}

@@ -1,6 +1,7 @@
 package padwright.workup.report;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -11,7 +12,7 @@ import java.util.stream.IntStream;
 
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
-import padwright.engine.quote.Money;
+import padwright.workup.words.Amount;
 import padwright.workup.words.Texts;
 
 /** Amounts as reports show them, with the decimal sign of the language in which the program speaks. */
@@ -28,6 +29,12 @@ public final class Figures {
 	/** To {@code decimals} places. */
 	public static String number(double number, int decimals) {
 		return Texts.decimal(String.format(Locale.ROOT, "%." + decimals + "f", number));
+	}
+
+	/** To {@code decimals} places or fewer, with a sign unless that is nothing. */
+	public static String signed(BigDecimal number, int decimals) {
+		BigDecimal rounded = number.setScale(decimals, RoundingMode.HALF_EVEN).stripTrailingZeros();
+		return (rounded.signum() > 0 ? "+" : "") + plain(rounded).replace('-', '\u2212');
 	}
 
 	/** A share of one in whole percent. */
@@ -53,7 +60,7 @@ public final class Figures {
 
 	/** Money, to hundredths at least. */
 	public static String money(BigDecimal amount) {
-		return Texts.decimal(Money.text(amount));
+		return new Amount(amount).toString();
 	}
 
 	/** All its decimals. */

@@ -11,6 +11,7 @@ import padwright.workup.calibration.PadCalibration;
 import padwright.workup.forecast.PlayerForecast;
 import padwright.workup.history.InstrumentHistory;
 import padwright.workup.history.KeyHistory;
+import padwright.workup.history.MovementWords;
 import padwright.workup.history.ShopHistory;
 import padwright.workup.history.Trend;
 import padwright.workup.words.Chance;
@@ -68,7 +69,7 @@ public final class HistoryReport {
 
 	private static String moved(KeyHistory key) {
 		return key.moved().isEmpty() ? NOTHING
-				: key.moved().stream().map(each -> each.found().getYear() + " " + each.words())
+				: key.moved().stream().map(each -> each.found().getYear() + " " + MovementWords.of(each))
 						.collect(Collectors.joining("; "));
 	}
 

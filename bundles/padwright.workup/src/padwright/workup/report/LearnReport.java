@@ -26,8 +26,8 @@ public final class LearnReport {
 	}
 
 	private static void row(LearnedFigure figure, ReportTable.Maker table) {
-		table.row(LearnWords.topic(figure.topic()), figure.of(),
+		table.row(LearnWords.topic(figure.topic()), figure.of().words(),
 				figure.figure().map(learned -> LearnWords.range(figure.topic(), learned))
-						.orElse(Messages.of("report.learn.notTold")), figure.evidence());
+						.orElse(Messages.of("report.learn.notTold")), figure.evidence().words());
 	}
 }

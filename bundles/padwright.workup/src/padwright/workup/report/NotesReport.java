@@ -12,7 +12,7 @@ import padwright.engine.mechanism.TouchFeel;
 import padwright.model.Resolved;
 import padwright.model.keysystem.Press;
 import padwright.model.keysystem.Touch;
-import padwright.workup.mechanism.ClashWords;
+import padwright.workup.mechanism.ClashPhrase;
 import padwright.workup.mechanism.SystemFingering;
 import padwright.workup.mechanism.SystemMechanism;
 import padwright.workup.words.Messages;
@@ -65,8 +65,8 @@ public final class NotesReport {
 	private static List<String> remarks(SystemFingering fingering, MechanismState state) {
 		List<String> remarks = new ArrayList<>();
 		fingering.missing().forEach(touch -> remarks.add(Messages.of("report.notes.noTouch", touch)));
-		state.contradictions().forEach(clash -> remarks.add(Messages.of("report.notes.cannotBe", ClashWords.of(clash))));
-		state.held().forEach(clash -> remarks.add(Messages.of("report.notes.held", ClashWords.of(clash))));
+		state.contradictions().forEach(clash -> remarks.add(Messages.of("report.notes.cannotBe", ClashPhrase.of(clash))));
+		state.held().forEach(clash -> remarks.add(Messages.of("report.notes.held", ClashPhrase.of(clash))));
 		return remarks;
 	}
 

@@ -21,7 +21,7 @@ public final class QuoteReport {
 		table.row(Messages.of("report.quote.parts"), "", "", Figures.money(quote.parts()));
 		if (!quote.labour().equals(Labour.NONE)) {
 			table.row(Messages.of("report.quote.labour", Figures.plain(quote.labour().minutes()),
-					Figures.money(quote.labour().rate())), "", "", Figures.money(quote.labour().amount()));
+					Figures.money(quote.labour().rate()), quote.labour().minutes()), "", "", Figures.money(quote.labour().amount()));
 		}
 		table.row(Messages.of("report.quote.net"), "", "", Figures.money(quote.net()));
 		table.row(Messages.of("report.quote.tax", Figures.plain(quote.taxPercent())), "", "", Figures.money(quote.tax()));

@@ -22,6 +22,9 @@ import padwright.workup.words.ShownUnit;
 /** How to regulate the linked keys of a plan, in the order of work, and what its pieces and shims will upset. */
 public final class RegulationReport {
 
+	/** A hundredth of a turn is about as fine as a hand can set a screw. */
+	private static final int TURN_DECIMALS = 2;
+
 	private final RegulationWork work;
 
 	private RegulationReport(RegulationWork work) {
@@ -105,8 +108,7 @@ public final class RegulationReport {
 	}
 
 	private static String turns(Adjustment adjustment) {
-		return adjustment instanceof ScrewTurn turn ? (turn.turns().signum() > 0 ? "+" : "")
-				+ Figures.plain(turn.turns().stripTrailingZeros()) : "";
+		return adjustment instanceof ScrewTurn turn ? Figures.signed(turn.turns(), TURN_DECIMALS) : "";
 	}
 
 	private static String words(Adjustment adjustment) {

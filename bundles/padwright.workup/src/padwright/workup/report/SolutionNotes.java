@@ -18,8 +18,8 @@ final class SolutionNotes {
 		SolutionNotes notes = new SolutionNotes();
 		key.unsolved().forEach(reason -> notes.notes.add(reason.words()));
 		key.level().ifPresent(answer -> notes.notes.addAll(SeatWords.of(key.job(), answer)));
-		HeightWork.of(key.job()).flatMap(HeightWork::toleranceWords)
-				.ifPresent(words -> notes.notes.add(Messages.of("report.solve.height", words)));
+		HeightWork.of(key.job()).flatMap(HeightWork::toldTolerance)
+				.ifPresent(told -> notes.notes.add(Messages.of("report.solve.height", told)));
 		KeyCalibration.of(key.job()).ifPresent(notes::addCalibration);
 		return notes.notes;
 	}

@@ -49,7 +49,7 @@ public final class SolutionReport {
 		table.ofKey(key.job().name(), Labels.ofKey(key.job().plan(), key.job().name()),
 				key.height().map(SolutionReport::stack).orElse(NOTHING),
 				key.height().map(answer -> LengthWords.figure(answer.solution().sum())).orElse(""),
-				key.height().map(answer -> LengthWords.signed(answer.work().shownError(answer.solution().sum()))).orElse(""),
+				key.height().map(answer -> LengthWords.roughSigned(answer.work().shownError(answer.solution().sum()))).orElse(""),
 				key.level().map(answer -> now(answer.seat())).orElse(NOTHING),
 				key.level().map(answer -> after(answer.seat())).orElse(""),
 				key.level().map(answer -> gap(answer.seat())).orElse(""),

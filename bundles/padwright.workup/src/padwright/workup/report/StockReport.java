@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
+import padwright.workup.parts.ArticleWords;
 import padwright.workup.parts.Labels;
 import padwright.workup.parts.StockDraw;
 import padwright.workup.parts.StockLine;
@@ -31,7 +32,7 @@ public final class StockReport {
 				.words(Messages.of("report.stock.article")).figures(Messages.of("report.stock.onHand"),
 						Messages.of("report.stock.taken"), Messages.of("report.stock.wanted"), Messages.of("report.stock.left"))
 				.words("");
-		touched.forEach(line -> table.row(line.article().label(),
+		touched.forEach(line -> table.row(ArticleWords.of(line.article()),
 				line.onHand().map(String::valueOf).orElse(Messages.of("report.stock.notCounted")),
 				String.valueOf(line.noted()), String.valueOf(line.wanted()), line.left().map(String::valueOf).orElse(""),
 				line.shortage() == 0 ? "" : Messages.of("report.stock.short", line.shortage())));
@@ -47,7 +48,7 @@ public final class StockReport {
 		}
 		ReportTable.Maker table = new ReportTable.Maker("").words(Messages.of("report.stock.reorder"))
 				.figures(Messages.of("report.count"), Messages.of("report.each"), Messages.of("report.stock.together"));
-		draw.reorder().forEach(line -> table.row(line.article().label(), String.valueOf(line.shortage()),
+		draw.reorder().forEach(line -> table.row(ArticleWords.of(line.article()), String.valueOf(line.shortage()),
 				line.article().price().map(Figures::money).orElse(Messages.of("report.stock.noPrice")),
 				line.cost().map(Figures::money).orElse("")));
 		table.row(Messages.of("report.stock.sum"), "", "", Figures.money(draw.reorderCost()));

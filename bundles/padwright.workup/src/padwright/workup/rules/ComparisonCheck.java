@@ -18,7 +18,7 @@ import padwright.workup.checks.Check;
 import padwright.workup.checks.Findings;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 import padwright.workup.words.NearestName;
 
 /** A rule compares a property that exists with a value that the property can have. */
@@ -94,7 +94,7 @@ public final class ComparisonCheck extends Check<Comparison> {
 	private static Advice notQuantity(String property, List<String> units) {
 		return units.isEmpty() ? Advice.of("rule-value.notBare", property)
 				: Advice.of("rule-value.notQuantity", property,
-						units.stream().reduce((some, more) -> Messages.of("words.or", some, more)).orElseThrow());
+						units.stream().map(Phrase::plain).reduce((some, more) -> Phrase.of("words.or", some, more)).orElseThrow());
 	}
 
 	private static void wrongValue(Comparison comparison, Advice advice, Findings findings) {

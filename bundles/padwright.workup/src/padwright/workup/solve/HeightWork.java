@@ -17,8 +17,9 @@ import padwright.model.stock.Backing;
 import padwright.model.stocks.PadFigures;
 import padwright.workup.checks.Severity;
 import padwright.workup.service.KeyJob;
-import padwright.workup.words.LengthWords;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
+import padwright.workup.words.Rough;
+import padwright.workup.words.RoughFigure;
 import padwright.workup.words.RoughSum;
 
 /**
@@ -86,10 +87,9 @@ public final class HeightWork {
 		return stack.minus(shown().sum());
 	}
 
-	/** What the target rests on, in words. */
-	public String basis() {
-		return equation.isEmpty() ? Messages.of("basis.gap")
-				: Messages.of("basis.height");
+	/** What the target rests on. */
+	public Phrase basis() {
+		return equation.isEmpty() ? Phrase.of("basis.gap") : Phrase.of("basis.height");
 	}
 
 	public boolean isOff(List<Length> stack) {
@@ -117,14 +117,13 @@ public final class HeightWork {
 		return HeightTolerance.ofParts(Stream.of(pad, disc).flatMap(Optional::stream).toList());
 	}
 
-	/** The tolerance in words, as in {@code ± 1.3 thou at worst, ± 1 likely}; nothing where there is none. */
-	public Optional<String> toleranceWords() {
+	/** The tolerance, as in {@code ± 1.3 thou at worst, ± 1 likely}; nothing where there is none. */
+	public Optional<Phrase> toldTolerance() {
 		HeightTolerance off = tolerance();
 		return off.worstCase().signum() == 0 ? Optional.empty()
 				: Optional.of(off.worstCase().equals(off.rootSumSquare())
-						? Messages.of("height.tolerance.one", LengthWords.roughWithUnit(off.worstCase()))
-						: Messages.of("height.tolerance", LengthWords.roughWithUnit(off.worstCase()),
-								LengthWords.rough(off.rootSumSquare())));
+						? Phrase.of("height.tolerance.one", new Rough(off.worstCase()))
+						: Phrase.of("height.tolerance", new Rough(off.worstCase()), new RoughFigure(off.rootSumSquare())));
 	}
 
 	/** Whether the pad's own thickness was measured. */

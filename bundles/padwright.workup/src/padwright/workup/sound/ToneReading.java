@@ -17,9 +17,10 @@ import padwright.engine.mechanism.MechanismState;
 import padwright.engine.mechanism.Pressing;
 import padwright.engine.pitch.NoteName;
 import padwright.model.systems.EffectiveSystem;
-import padwright.workup.mechanism.ClashWords;
+import padwright.workup.mechanism.ClashPhrase;
 import padwright.workup.mechanism.SystemFingering;
 import padwright.workup.mechanism.SystemMechanism;
+import padwright.workup.words.Listed;
 import padwright.workup.words.Phrase;
 
 /** The fingerings of a mechanism with the pitch each should have: the note and its cents at the system's pitch. */
@@ -67,8 +68,8 @@ final class ToneReading {
 		if (!fingering.missing().isEmpty()) {
 			leaveOut(fingering, Phrase.of("sound.noTouch", String.join(", ", fingering.missing())));
 		} else if (!state.contradictions().isEmpty()) {
-			leaveOut(fingering, Phrase.of("sound.contradiction", state.contradictions().stream()
-					.map(ClashWords::of).collect(Collectors.joining("; "))));
+			leaveOut(fingering, Phrase.of("sound.contradiction",
+					new Listed(state.contradictions().stream().map(ClashPhrase::of).toList(), "; ")));
 		} else {
 			try {
 				tones.add(new FingeredTone(fingering, new TargetNote(fingering.name(), hertz(fingering),

@@ -1,7 +1,10 @@
 package padwright.workup.words;
 
 import java.text.DecimalFormatSymbols;
+import java.text.FieldPosition;
+import java.text.Format;
 import java.text.MessageFormat;
+import java.text.ParsePosition;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Map;
@@ -41,16 +44,36 @@ public final class Texts {
 
 	/**
 	 * A text by its key, with {@code arguments} in the places of {@code {0}} and so on: lengths, hours and days as they are written
-	 * for people, all else as it prints itself.
+	 * for people, all else as it prints itself. A place such as <code>{0,choice,0#keys|1#key|1&lt;keys}</code> takes a number, and
+	 * says the word that goes with it.
 	 *
 	 * @throws MissingResourceException if there is no such text
 	 */
 	public String of(String key, Object... arguments) {
-		Object[] printed = Stream.of(arguments).map(Texts::printed).toArray();
-		return new MessageFormat(spoken().getString(key), Locale.ROOT).format(printed);
+		MessageFormat text = new MessageFormat(spoken().getString(key), Locale.ROOT);
+		text.setFormats(Stream.of(text.getFormats()).map(given -> given == null ? Printed.SELF : given).toArray(Format[]::new));
+		return text.format(arguments);
 	}
 
-	private static String printed(Object argument) {
+	/** Writes what stands in a place that says nothing else. */
+	private static final class Printed extends Format {
+
+		private static final long serialVersionUID = 1;
+		private static final Format SELF = new Printed();
+
+		@Override
+		public StringBuffer format(Object argument, StringBuffer text, FieldPosition where) {
+			return text.append(printed(argument));
+		}
+
+		@Override
+		public Object parseObject(String text, ParsePosition from) {
+			throw new UnsupportedOperationException("texts are for people");
+		}
+	}
+
+	/** For people, in the language and the unit of now. */
+	static String printed(Object argument) {
 		if (argument instanceof Length length) {
 			return LengthWords.exact(length);
 		}

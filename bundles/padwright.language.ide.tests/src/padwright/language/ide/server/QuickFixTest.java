@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionContext;
@@ -96,7 +97,10 @@ class QuickFixTest {
 			Take out 1 from 2 to 4 | key A felt . 1 . . shim 1 from 2 to 4 felt . . . . out 1 from 2 to 4
 			backing-missing | key A | key A fit Hard | Put it on Disc | key A fit Hard on Disc
 			pad-diameter | key A | key A fit Big | Fit Soft | key A fit Soft
-			syntax | key A | key A felt . . . . empty 15 | Put the parts of the row in their order | key A empty 15 felt . . . .
+			syntax | key A | key A felt . . . . empty 15 | Put the parts in their order | key A empty 15 felt . . . .
+			syntax | key A | key A empty 15 measured 120 thou found torn felt . . . . shim none felt . . . . stack 7.5 wear 1 thou | \
+			Put the parts in their order | \
+			key A found torn wear 1 thou measured 120 thou empty 15 stack 7.5 felt . . . . shim none felt . . . .
 			syntax | key A | key A felt . . . . shim 0.5 from 2 to 16 | Change to 4 | key A felt . . . . shim 0.5 from 2 to 4
 			syntax | read at 12 3 6 9 | read at 12 3 18 9 | Change to 6 | read at 12 3 6 9
 			syntax | key A | key A felt . . . . shim 0.5 from 2 | Complete the piece: to 4 | key A felt . . . . shim 0.5 from 2 to 4
@@ -116,6 +120,10 @@ class QuickFixTest {
 			syntax | based on Mini | extends Mini | Write based on | based on Mini
 			syntax | key B cup 16 mm | key B cup 16 mm french | Write perforated | key B cup 16 mm perforated
 			syntax | key B cup | key open cup | Write \"open\" | key "open" cup
+			syntax | key B cup 16 mm | key B "at // on" cup 16 mm held by bush closes C, D when A is pressed open hole 12 mm | \
+			Put the parts in their order | \
+			key B "at // on" open closes C, D when A is pressed hole 12 mm cup 16 mm held by bush
+			syntax | key D cup 16 mm | key D at 20 mm cup 16 mm | Put the parts in their order | key D cup 16 mm at 20 mm
 			link | key E | key E by R1 | Declare the touch R1 | touch R1;	key E by R1
 			link | key E | key E on foot | Declare the joint foot | joint foot;	key E on foot
 			""")
@@ -137,6 +145,8 @@ class QuickFixTest {
 			rule-value | when pad is Big | when pad.kind is foams | Change to foam | when pad.kind is foam
 			link | pad Hard { | pad Hard { kind foams | Change to foam | pad Hard { kind foam
 			rule-operator | when pad is Big | when pad < Big | Change to isnt | when pad isnt Big
+			syntax | pad Hard { thick 98 thou needs backing | pad Hard { needs backing skin paper 1 thou thick 98 thou kind rigid | \
+			Put the parts in their order | pad Hard { kind rigid skin paper 1 thou thick 98 thou needs backing
 			unit-suspect | diameters 16 mm | diameters 16 thou | Take the whole row for mm | diameters 16 mm
 			""")
 	void inAStock(String code, String from, String wrong, String title, String mended) throws Exception {
@@ -159,6 +169,29 @@ class QuickFixTest {
 		assertEquals(title, fix.getTitle());
 		assertEquals(bare.replace("pad Hard {", mended.replace(";", "\n\t")),
 				Texts.apply(Texts.of(fix.getEdit(), Connection.uri(file)), before));
+	}
+
+	/** A comment stays with the clause before it, and one behind the whole row stays there. */
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			felt . . . . // first;\t\tempty 15 // dry | ;\t\tempty 15 felt . . . . // first // dry
+			felt . . . . // first;\t\tempty 15;\t\tfit Soft | ;\t\tfit Soft;\t\tempty 15 felt . . . . // first
+			empty 15 // dry;\t\tfelt . . . .;\t\tfound torn // last | ;\t\tfound torn empty 15 // dry;\t\tfelt . . . . // last
+			stack 7.5 // from the;\t\t// cup;\t\tfit Soft empty 15 | ;\t\tfit Soft empty 15 stack 7.5 // from the;\t\t// cup
+			""")
+	void partsOfARowAreOrderedWithTheirComments(String wrong, String mended) throws Exception {
+		String before = PLAN.replace("key A", "key A " + lines(wrong));
+		String after = cured("work.plan", before, IssueCodes.SYNTAX, "Put the parts in their order");
+		assertEquals(PLAN.replace("key A", "key A" + (mended.startsWith(";") ? "" : " ") + lines(mended)), after);
+		assertEquals(words(before), words(after));
+	}
+
+	private static String lines(String row) {
+		return row.replace(";", "\n").replace("\\t", "\t");
+	}
+
+	private static List<String> words(String text) {
+		return Stream.of(text.split("\\s+")).sorted().toList();
 	}
 
 	@Test

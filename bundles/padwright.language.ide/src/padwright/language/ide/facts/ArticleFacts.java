@@ -97,7 +97,7 @@ public final class ArticleFacts {
 			parts.add(Messages.of("article.swells", material.getSwells()));
 		}
 		if (material.getLasts() != null) {
-			parts.add(Messages.of("article.lasts", material.getLasts().toPlainString()));
+			parts.add(Messages.of("article.lasts", material.getLasts().toPlainString(), material.getLasts()));
 		}
 		return String.join(", ", parts);
 	}

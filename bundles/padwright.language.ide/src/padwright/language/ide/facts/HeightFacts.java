@@ -28,14 +28,14 @@ public final class HeightFacts {
 		RoughSum shown = work.shown();
 		String sum = LengthWords.withUnit(shown.sum());
 		if (work.equation().isEmpty()) {
-			return Messages.of("height.target", sum, work.basis());
+			return Messages.of("height.target", sum, work.basis().words());
 		}
 		List<String> terms = shown.terms().stream().map(Length::abs).map(LengthWords::figure).toList();
 		return Messages.of("height.equation", terms.get(0), terms.get(1), terms.get(2), terms.get(3), terms.get(4), sum);
 	}
 
 	private static String tolerance(HeightWork work) {
-		return work.toleranceWords().map(words -> Messages.of("height.tolerance", words)).orElse("");
+		return work.toldTolerance().map(told -> Messages.of("height.tolerance", told.words())).orElse("");
 	}
 
 	private static String measured(HeightWork work) {

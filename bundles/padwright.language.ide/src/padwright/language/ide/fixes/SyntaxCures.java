@@ -36,10 +36,8 @@ final class SyntaxCures {
 		if (site.data().contains(SyntaxMessages.HOUR)) {
 			return hour(site);
 		}
-		if (site.data().contains(SyntaxMessages.UNFINISHED)) {
-			return unfinished(site);
-		}
-		return RowOrder.of(text(site), site.offset()).stream().toList();
+		List<Fix> piece = site.data().contains(SyntaxMessages.UNFINISHED) ? unfinished(site) : List.of();
+		return piece.isEmpty() ? RowOrder.of(text(site), site.offset()).stream().toList() : piece;
 	}
 
 	private static String text(Site site) {

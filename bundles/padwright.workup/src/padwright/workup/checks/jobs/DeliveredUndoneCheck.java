@@ -12,6 +12,8 @@ import padwright.workup.checks.Place;
 import padwright.workup.job.JobRecord;
 import padwright.workup.job.OpenWork;
 import padwright.workup.service.ServicePlan;
+import padwright.workup.words.Listed;
+import padwright.workup.words.Phrase;
 
 /** What was begun is said as done before an instrument goes home. */
 public final class DeliveredUndoneCheck extends Check<ServicePlan> {
@@ -22,11 +24,11 @@ public final class DeliveredUndoneCheck extends Check<ServicePlan> {
 
 	@Override
 	protected void check(ServicePlan plan, Findings findings) {
-		List<String> open = OpenWork.of(plan);
+		List<Phrase> open = OpenWork.of(plan);
 		if (!open.isEmpty()) {
 			JobRecord.of(plan.plan()).last(Delivery.class).ifPresent(home -> findings.warning(IssueCodes.DELIVERED_UNDONE,
 					Place.of(home, PlanPackage.Literals.JOB_ENTRY__DATE),
-					Advice.of(IssueCodes.DELIVERED_UNDONE, String.join("; ", open))));
+					Advice.of(IssueCodes.DELIVERED_UNDONE, new Listed(open, "; "))));
 		}
 	}
 }

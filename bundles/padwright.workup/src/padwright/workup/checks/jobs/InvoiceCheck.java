@@ -1,7 +1,6 @@
 package padwright.workup.checks.jobs;
 
 import java.util.List;
-import java.util.stream.Collectors;
 
 import padwright.model.plan.Invoice;
 import padwright.model.plan.PlanPackage;
@@ -12,9 +11,10 @@ import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
 import padwright.workup.money.MoneyDifference;
 import padwright.workup.money.PlanMoney;
-import padwright.workup.report.Figures;
 import padwright.workup.service.ServicePlan;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Amount;
+import padwright.workup.words.Listed;
+import padwright.workup.words.Phrase;
 
 /** An invoice has a number, and the player hears of what differs from what was agreed. */
 public final class InvoiceCheck extends Check<ServicePlan> {
@@ -33,8 +33,8 @@ public final class InvoiceCheck extends Check<ServicePlan> {
 		}
 		List<MoneyDifference> differences = money.differences();
 		if (!differences.isEmpty()) {
-			String lines = differences.stream().map(line -> Messages.of("report.money.differs", line.text(),
-					Figures.money(line.invoiced()), Figures.money(line.agreed()))).collect(Collectors.joining("; "));
+			Listed lines = new Listed(differences.stream().map(line -> Phrase.of("report.money.differs", line.text(),
+					new Amount(line.invoiced()), new Amount(line.agreed()))).toList(), "; ");
 			findings.info(IssueCodes.INVOICE_DIFFERS, place(money.invoice().orElseThrow()),
 					Advice.of(IssueCodes.INVOICE_DIFFERS, lines));
 		}

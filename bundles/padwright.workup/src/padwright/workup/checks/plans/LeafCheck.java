@@ -3,7 +3,6 @@ package padwright.workup.checks.plans;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
@@ -16,6 +15,7 @@ import padwright.workup.checks.Findings;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
 import padwright.workup.service.KeyJob;
+import padwright.workup.words.Listed;
 
 /** A reading names a feeler that the stock has. */
 public final class LeafCheck extends Check<KeyJob> {
@@ -43,7 +43,6 @@ public final class LeafCheck extends Check<KeyJob> {
 		free.flatMap(number -> Lengths.exact(number, unit)).filter(leaf -> !leaves.contains(leaf))
 				.ifPresent(leaf -> findings.error(IssueCodes.READING_UNKNOWN_LEAF,
 						new Place(round, PlanPackage.Literals.ROUND__READINGS, index),
-						Advice.of(IssueCodes.READING_UNKNOWN_LEAF, leaf,
-								leaves.stream().map(Length::toString).collect(Collectors.joining(", ")))));
+						Advice.of(IssueCodes.READING_UNKNOWN_LEAF, leaf, Listed.of(leaves))));
 	}
 }

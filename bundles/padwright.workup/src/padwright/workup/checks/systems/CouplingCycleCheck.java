@@ -18,7 +18,7 @@ import padwright.workup.checks.Check;
 import padwright.workup.checks.Findings;
 import padwright.workup.checks.IssueCodes;
 import padwright.workup.checks.Place;
-import padwright.workup.words.Messages;
+import padwright.workup.words.Phrase;
 
 /** Couplings do not run in a circle. */
 public final class CouplingCycleCheck extends Check<KeySystem> {
@@ -55,8 +55,8 @@ public final class CouplingCycleCheck extends Check<KeySystem> {
 	}
 
 	private static void report(KeySystem system, List<EffectiveKey> circle, Findings findings) {
-		String names = Stream.concat(circle.stream().skip(1), circle.stream().limit(1)).map(EffectiveKey::name)
-				.reduce(circle.get(0).name(), (chain, next) -> Messages.of("mechanism.closes", chain, next));
+		Phrase names = Stream.concat(circle.stream().skip(1), circle.stream().limit(1)).map(EffectiveKey::name).map(Phrase::plain)
+				.reduce(Phrase.plain(circle.get(0).name()), (chain, next) -> Phrase.of("mechanism.closes", chain, next));
 		Key first = circle.get(0).definition();
 		Place place = first.eContainer() == system ? Place.of(first, KeySystemPackage.Literals.TITLED__NAME)
 				: Place.of(system, KeySystemPackage.Literals.TITLED__NAME);

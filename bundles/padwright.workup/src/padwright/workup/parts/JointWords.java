@@ -6,9 +6,9 @@ import padwright.model.keysystem.Joint;
 import padwright.workup.words.Messages;
 
 /** What joints are called in the language of the reader. */
-public final class Joints {
+public final class JointWords {
 
-	private Joints() {
+	private JointWords() {
 	}
 
 	/** Of a joint that the language has a word for and the system gives no label. */
