@@ -1,5 +1,6 @@
 package padwright.engine.learning;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -36,22 +37,44 @@ class PoolingTest {
 	}
 
 	/**
-	 * Coaching in eight schools: effects and errors of Rubin, Journal of Educational Statistics 6 (1981). The means were
-	 * computed apart from this code, by quadrature on 400 000 spreads.
+	 * Coaching in eight schools: effects and errors of Rubin, Journal of Educational Statistics 6 (1981). The means and
+	 * what they are off by were computed apart from this code, by quadrature over the spread.
 	 */
 	@Test
 	void effectsInSchoolsAreDrawnTowardEachOther() {
 		double[] effects = { 28, 8, -3, 7, -1, 1, 18, 12 };
-		double[] errors = { 15, 10, 16, 11, 9, 11, 10, 18 };
+		double[] own = { 15, 10, 16, 11, 9, 11, 10, 18 };
+		double[] errors = { 8.3414, 6.2748, 7.7652, 6.5463, 6.3574, 6.7103, 6.7856, 7.8882 };
 		double[] expected = { 11.4004, 7.8946, 6.1307, 7.6447, 5.1264, 6.1385, 10.6671, 8.4568 };
-		List<Estimate> schools = IntStream.range(0, 8).mapToObj(school -> new Estimate(effects[school], errors[school]))
+		List<Estimate> schools = IntStream.range(0, 8).mapToObj(school -> new Estimate(effects[school], own[school]))
 				.toList();
 		NormalPool pool = new NormalPool(schools);
 		assertEquals(7.9324, pool.mean(), 0.005);
 		assertEquals(5.2385, pool.spread().middle(), 0.12);
 		for (int school = 0; school < 8; school++) {
 			assertEquals(expected[school], pool.pooled(schools.get(school)), 0.02, "school " + school);
+			assertEquals(errors[school], pool.error(schools.get(school)), 0.02, "school " + school);
 		}
+		assertLearned(new double[] { -0.2817, 7.8917, 16.2793 }, pool.common());
+	}
+
+	/** One member by itself: the integral over both beliefs, the rate's in closed form, computed apart from this code. */
+	@Test
+	void aRateOfOneMemberHasItsIntervalByIntegration() {
+		assertLearned(new double[] { 0.16942, 0.67439, 1.74437 }, rateAlone(2, 3));
+		assertLearned(new double[] { 0.87197, 1.73016, 3.02976 }, rateAlone(7, 4));
+		assertLearned(new double[] { 1.52035, 1.99468, 2.55921 }, rateAlone(40, 20));
+	}
+
+	private static Learned rateAlone(int count, double years) {
+		Exposure alone = new Exposure(count, years);
+		return new GammaPool(List.of(alone)).rate(alone);
+	}
+
+	/** The low end, the middle and the high one, within a hundredth of the interval. */
+	private static void assertLearned(double[] expected, Learned found) {
+		double close = 0.01 * (expected[2] - expected[0]);
+		assertArrayEquals(expected, new double[] { found.low(), found.middle(), found.high() }, close);
 	}
 
 	/** A thousand players leave an interval as wide as the scatter of their counts says. */
