@@ -180,4 +180,31 @@ class EditorTest {
 		assertEquals(old, Driver.text(editor));
 		assertTrue(Driver.ui(editor::isDirty));
 	}
+
+	@Test
+	void savedAsAnotherDocumentTheEditorGoesOnInThat() throws Exception {
+		PlanEditor editor = bench.open(PLAN);
+		String old = Driver.text(editor);
+		Driver.replace(editor, "with Bench", "with  Bench");
+		String anew = Driver.text(editor);
+		Driver.ui(() -> {
+			editor.saveAs(bench.path("plans/another.plan"));
+			return null;
+		});
+		assertEquals(anew, Files.readString(bench.path("plans/another.plan")));
+		assertEquals(old, Files.readString(bench.path(PLAN)));
+		assertEquals("another.plan", Driver.ui(editor::getTitle));
+		assertEquals(anew, Driver.text(editor));
+		assertFalse(Driver.ui(editor::isDirty));
+	}
+
+	@Test
+	void aDocumentIsNotSavedWhereNoShopIsOpen() throws Exception {
+		PlanEditor editor = bench.open(PLAN);
+		Path elsewhere = folder.resolve("elsewhere.plan");
+		Driver.display().asyncExec(() -> editor.saveAs(elsewhere));
+		Driver.answerDialog("Save as another document", "OK");
+		assertFalse(Files.exists(elsewhere));
+		assertEquals("first.plan", Driver.ui(editor::getTitle));
+	}
 }

@@ -15,6 +15,10 @@ import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.texteditor.AbstractTextEditor;
+import org.eclipse.ui.views.contentoutline.ContentOutline;
 import org.junit.jupiter.api.Test;
 
 /** All words of the workbench are there in both languages. */
@@ -40,6 +44,38 @@ class TranslationTest {
 	@Test
 	void namesOfCommandsAndViewsAreThereInGermanToo() throws Exception {
 		assertSameKeys("plugin");
+	}
+
+	/** Fragments of ours lend them to the platform. */
+	@Test
+	void wordsOfThePlatformAreThereInGermanToo() throws Exception {
+		assertGerman(JFaceResources.class, "org/eclipse/jface/messages", "cancel", "Abbrechen");
+		assertGerman(PlatformUI.class, "org/eclipse/ui/internal/messages", "Operations_undoCommand", "&Rückgängig {0}");
+		assertGerman(PlatformUI.class, "org/eclipse/ui/internal/progress/messages", "ProgressView_NoOperations",
+				"Nichts ist in Arbeit.");
+		assertGerman(AbstractTextEditor.class, "org/eclipse/ui/internal/findandreplace/FindReplaceMessages",
+				"FindReplace_Dialog_Title", "Suchen und ersetzen");
+		assertGerman(ContentOutline.class, "org/eclipse/ui/internal/views/contentoutline/messages",
+				"ContentOutline_noOutline", "Kein Text mit einer Gliederung ist offen.");
+	}
+
+	/** None is translated that the platform does not have, and each has as many arguments. */
+	private static void assertGerman(Class<?> beside, String name, String key, String words) throws IOException {
+		Properties english = platformWords(beside, name + ".properties");
+		Properties german = platformWords(beside, name + "_de.properties");
+		assertEquals(words, german.getProperty(key));
+		for (String translated : german.stringPropertyNames()) {
+			assertTrue(english.containsKey(translated), translated);
+			assertEquals(arguments(english, translated), arguments(german, translated), translated);
+		}
+	}
+
+	private static Properties platformWords(Class<?> beside, String path) throws IOException {
+		Properties words = new Properties();
+		try (InputStream in = beside.getClassLoader().getResourceAsStream(path)) {
+			words.load(in);
+		}
+		return words;
 	}
 
 	private static void assertSameKeys(String name) throws IOException {

@@ -27,6 +27,14 @@ class HingeTest {
 		assertEquals(1 + 7 / 12.0, HINGE.weight(12), 1e-12);
 	}
 
+	/** An arm that nobody measured ends 5 mm beyond the rim. */
+	@Test
+	void itsReachIsTheRadiusOverTheArm() {
+		Length radius = Length.millimetres("7");
+		assertEquals(7 / 12.0, Hinge.of(new ClockHour(3), radius, Length.millimetres("12")).reach(), 1e-12);
+		assertEquals(Hinge.of(new ClockHour(3), radius, Length.millimetres("12")), Hinge.assumed(new ClockHour(3), radius));
+	}
+
 	/** Half a thou too much under a pad of 7 mm on an arm of 12 mm leaves 2 · 0.5 · 7/12 thou open opposite the hinge. */
 	@Test
 	void tooMuchFullShimOpensTheFarSide() {

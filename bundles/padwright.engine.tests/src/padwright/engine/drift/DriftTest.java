@@ -116,6 +116,11 @@ class DriftTest {
 	}
 
 	@Test
+	void anExactConstantIsARangeWithoutWidth() {
+		assertEquals(MaterialRange.of("19", "19"), MaterialRange.exactly("19"));
+	}
+
+	@Test
 	void theEndsOfEachRangeAreWithinIt() {
 		Layer brass = layer("brass", "1", "19", "19", "0", "0");
 		Drift drift = Drift.of(List.of(brass), Climate.of("-50", "0"), Climate.of("80", "100"));

@@ -80,7 +80,10 @@ class ReferenceCircleTest {
 	@ValueSource(longs = {1, 2, 3, 4, 5, 6})
 	void theSumOfSquaresIsLeastOnAShortArcToo(long seed) {
 		SplittableRandom random = new SplittableRandom(seed);
-		List<Point> arc = around(40, -25, 9, hour -> random.nextDouble(-0.01, 0.01)).subList(0, 4);
+		List<Point> arc = IntStream.range(0, 8).mapToObj(step -> {
+			double distance = 9 + random.nextDouble(-0.001, 0.001);
+			return new Point(40 + distance * StrictMath.cos(0.05 * step), -25 + distance * StrictMath.sin(0.05 * step));
+		}).toList();
 		ReferenceCircle best = ReferenceCircle.of(arc);
 		assertEquals(0, arc.stream().mapToDouble(best::deviation).sum(), CLOSE);
 		assertEquals(0, pull(best, arc, point -> point.x() - best.x()), CLOSE);
@@ -96,8 +99,11 @@ class ReferenceCircleTest {
 	/** The last digits of a floating-point number make no circle of a line. */
 	@Test
 	void aLineThatIsStraightButForRoundingIsRefused() {
-		List<Point> line = IntStream.range(0, 9).mapToObj(i -> new Point(1e6 + i * 1e5 / 3, i * 1e5 / 7)).toList();
-		assertThrows(IllegalArgumentException.class, () -> ReferenceCircle.of(line));
+		for (int slope = 1; slope <= 30; slope++) {
+			double rise = 1e5 / 7 * slope;
+			List<Point> line = IntStream.range(0, 9).mapToObj(i -> new Point(1e6 + i * 1e5 / 3, i * rise)).toList();
+			assertThrows(IllegalArgumentException.class, () -> ReferenceCircle.of(line), "slope " + slope);
+		}
 	}
 
 	@Test

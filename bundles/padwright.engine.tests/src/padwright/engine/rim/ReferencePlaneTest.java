@@ -80,9 +80,12 @@ class ReferencePlaneTest {
 		assertThrows(IllegalArgumentException.class, () -> ReferencePlane.of(line.subList(0, 2)));
 		List<Point> alongAnAxis = List.of(new Point(0, 3, 1), new Point(1, 3, 2), new Point(2, 3, 5));
 		assertThrows(IllegalArgumentException.class, () -> ReferencePlane.of(alongAnAxis));
-		List<Point> straightButForRounding = IntStream.range(0, 9)
-				.mapToObj(i -> new Point(1e6 + i * 1e5 / 3, i * 1e5 / 7, i)).toList();
-		assertThrows(IllegalArgumentException.class, () -> ReferencePlane.of(straightButForRounding));
+		for (int slope = 1; slope <= 30; slope++) {
+			double rise = 1e5 / 7 * slope;
+			List<Point> straightButForRounding = IntStream.range(0, 9)
+					.mapToObj(i -> new Point(1e6 + i * 1e5 / 3, i * rise, i)).toList();
+			assertThrows(IllegalArgumentException.class, () -> ReferencePlane.of(straightButForRounding));
+		}
 	}
 
 	@Test

@@ -30,6 +30,13 @@ class RimReadingTest {
 	}
 
 	@Test
+	void theFinestLeafIsKnownAndItsHalfRoundedDown() {
+		assertEquals(HALF, FEELERS.finest());
+		assertEquals(new Length(6_350), FEELERS.halfTheFinest());
+		assertEquals(new Length(6_350), new FeelerSet(List.of(new Length(12_701))).halfTheFinest());
+	}
+
+	@Test
 	void isOpenAboveTheThickestLeaf() {
 		assertEquals(new RimReading(HOUR, Length.thou("3"), Optional.empty()),
 				FEELERS.free(HOUR, Length.thou("3")));

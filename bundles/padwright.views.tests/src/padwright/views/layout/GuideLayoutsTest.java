@@ -42,22 +42,22 @@ class GuideLayoutsTest {
 	/** Of a whole flute only the stretch that the page speaks of, in mm of the drawing. */
 	@ParameterizedTest
 	@CsvSource({
-			"new-foot-joint.html, unit mm,                540, 160, 78,  foot-layout",
-			"own-layout.html,     unit mm,                360, 200, 80,  own-layout",
-			"instrument.html,     unit mm,                0,   330, 155, small-layout",
-			"systems.html,        joint head \"head joint, 250, 260, 170, joints-layout" })
-	void aLayoutIsUpToDate(String page, String first, double from, double width, double height,
+			"new-foot-joint.html, unit mm,                540, 36, 160, 68,  foot-layout",
+			"own-layout.html,     unit mm,                360, 38, 200, 72,  own-layout",
+			"instrument.html,     unit mm,                0,   0,  330, 155, small-layout",
+			"systems.html,        joint head \"head joint, 243, 26, 260, 144, joints-layout" })
+	void aLayoutIsUpToDate(String page, String first, double left, double top, double width, double height,
 			String picture) throws IOException {
 		DrawnSystem system = onPage(page, first);
 		GuidePicture.assertUpToDate(picture, WIDE,
-				() -> stretch(LayoutScene.draw(system.editing.picture().lettered(LETTERS), Palette.paper()), from, width, height));
+				() -> stretch(LayoutScene.draw(system.editing.picture().lettered(LETTERS), Palette.paper()), left, top, width, height));
 	}
 
 	/** Without what lies beside it. */
-	private static Scene stretch(Scene whole, double from, double width, double height) {
-		List<Element> inside = whole.elements().stream().filter(element -> Extent.of(List.of(element))
-				.filter(room -> room.right() > from && room.left() < from + width && room.top() < height).isPresent()).toList();
-		return new Scene(whole.title(), width, height, List.of(Group.of(inside).at(-from, 0)));
+	private static Scene stretch(Scene whole, double left, double top, double width, double height) {
+		List<Element> inside = whole.elements().stream().filter(element -> Extent.of(List.of(element)).filter(room -> room.right() > left
+				&& room.left() < left + width && room.bottom() > top && room.top() < top + height).isPresent()).toList();
+		return new Scene(whole.title(), width, height, List.of(Group.of(inside).at(-left, -top)));
 	}
 
 	@ParameterizedTest

@@ -13,6 +13,10 @@ import java.util.ResourceBundle;
 import java.util.ResourceBundle.Control;
 import java.util.stream.Stream;
 
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.Test;
@@ -22,6 +26,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 import padwright.workbench.Driver;
+import padwright.workbench.Messages;
 
 /** The guide can be read in the window without a browser. */
 class GuidePageTest {
@@ -95,5 +100,43 @@ class GuidePageTest {
 				return null;
 			});
 		}
+	}
+
+	@Test
+	void wordsTypedLeadToTheirPlaceWithoutTheMouse() throws Exception {
+		try (Driver driver = Driver.withExampleShop(folder)) {
+			var editor = driver.open("systems/boehm.keys");
+			GuideView view = (GuideView) Driver.ui(() -> editor.getSite().getPage().showView(GuideView.ID));
+			Text field = Driver.ui(() -> field(editor.getSite().getShell()));
+			Driver.ui(() -> {
+				field.setText("zzz");
+				return null;
+			});
+			assertEquals(Messages.get("guide.nothing") + "\n", Driver.ui(view::text));
+			Driver.ui(() -> {
+				field.setText("dialout");
+				return null;
+			});
+			assertTrue(Driver.ui(view::text).startsWith("Bench mode: Indicators\n"), Driver.ui(view::text));
+			Driver.ui(() -> {
+				field.notifyListeners(SWT.DefaultSelection, new Event());
+				return null;
+			});
+			assertTrue(Driver.ui(view::text).startsWith("Bench mode\n"), Driver.ui(view::text));
+			assertEquals("", Driver.ui(field::getText));
+			Driver.ui(() -> {
+				editor.getSite().getPage().hideView(view);
+				return null;
+			});
+		}
+	}
+
+	private static Text field(Composite within) {
+		return fields(within).filter(field -> field.getMessage().equals(Messages.get("guide.search"))).findFirst().orElseThrow();
+	}
+
+	private static Stream<Text> fields(Composite within) {
+		return Stream.of(within.getChildren()).flatMap(child -> child instanceof Text field ? Stream.of(field)
+				: child instanceof Composite inner ? fields(inner) : Stream.empty());
 	}
 }

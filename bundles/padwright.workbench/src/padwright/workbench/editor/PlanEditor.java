@@ -1,6 +1,10 @@
 package padwright.workbench.editor;
 
+import java.nio.file.Path;
+import java.util.Optional;
+
 import org.eclipse.core.resources.IFile;
+import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -15,6 +19,7 @@ import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.ISaveablePart2;
 import org.eclipse.ui.internal.genericeditor.ExtensionBasedTextEditor;
+import org.eclipse.ui.part.FileEditorInput;
 import org.eclipse.ui.texteditor.ITextEditorActionConstants;
 
 import padwright.workbench.Messages;
@@ -50,6 +55,20 @@ public final class PlanEditor extends ExtensionBasedTextEditor implements ISavea
 			OnDisk.path(file).ifPresent(
 					path -> RecoveryBar.offer(whole, path, getDocumentProvider().getDocument(getEditorInput())));
 		}
+	}
+
+	@Override
+	protected void performSaveAs(IProgressMonitor monitor) {
+		IFile now = getEditorInput().getAdapter(IFile.class);
+		Optional<Path> chosen = now == null ? Optional.empty() : SaveAs.ask(getSite().getShell(), now);
+		monitor.setCanceled(chosen.isEmpty());
+		chosen.ifPresent(this::saveAs);
+	}
+
+	/** Saves the text as another document, and goes on in that. */
+	public void saveAs(Path other) {
+		String text = getDocumentProvider().getDocument(getEditorInput()).get();
+		SaveAs.write(getSite().getShell(), other, text).ifPresent(file -> setInput(new FileEditorInput(file)));
 	}
 
 	/** Where the caret is, as findings name it. */

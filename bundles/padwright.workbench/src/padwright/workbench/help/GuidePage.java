@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * A page of the guide as text with marks, so that it can be read in the window without a browser.
@@ -49,6 +50,24 @@ record GuidePage(String title, String text, List<Span> spans) {
 			}
 		}
 		return new GuidePage(reader.title.strip(), reader.out.toString().strip() + "\n", reader.spans);
+	}
+
+	/** The sections that a search found, as a page of links to them. */
+	static GuidePage found(String query, List<GuideSearch.Section> sections, String nothing) {
+		StringBuilder out = new StringBuilder();
+		List<Span> spans = new ArrayList<>();
+		for (GuideSearch.Section section : sections) {
+			spans.add(new Span(out.length(), section.name().length(), Look.LINK, section.target()));
+			out.append(section.name()).append('\n').append(GuideSearch.excerpt(section, query)).append("\n\n");
+		}
+		return new GuidePage(query, sections.isEmpty() ? nothing + "\n" : out.toString(), spans);
+	}
+
+	/** The next link behind a place in the text, or the last one before it. */
+	Optional<Span> link(int offset, boolean forward) {
+		Stream<Span> links = spans.stream().filter(span -> span.look() == Look.LINK);
+		return forward ? links.filter(span -> span.start() > offset).findFirst()
+				: links.filter(span -> span.start() < offset).reduce((before, last) -> last);
 	}
 
 	/** Where the heading with an anchor stands in the text. */

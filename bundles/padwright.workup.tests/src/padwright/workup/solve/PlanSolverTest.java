@@ -11,7 +11,11 @@ import java.util.Optional;
 
 import org.junit.jupiter.api.Test;
 
+import padwright.engine.clock.ClockHour;
+import padwright.engine.evidence.DoubtedReading;
+import padwright.engine.evidence.FeltReading;
 import padwright.engine.length.Length;
+import padwright.engine.rim.FeelerSet;
 import padwright.engine.seating.Prices;
 import padwright.engine.seating.WhyNothing;
 import padwright.model.Measure;
@@ -262,5 +266,26 @@ class PlanSolverTest {
 		assertTrue(solve(WrittenAnswers.KEEP).keys().get(0).level().orElseThrow().pad().assumedStiffness());
 		demo.pad.setStiffness(new BigDecimal("1.5"));
 		assertTrue(solve(WrittenAnswers.KEEP).keys().get(0).level().orElseThrow().pad().assumedStiffness());
+	}
+
+	@Test
+	void whatIsSaidOfALevellingTellsWhereItStandsAndWhatWasAssumed() {
+		demo.felt(row("A", "2 2 2 2"), LEANING);
+		demo.pad.setStiffness(null);
+		KeySolution solution = solve(WrittenAnswers.KEEP).keys().get(0);
+		String said = String.join("\n", SeatWords.of(solution.job(), solution.level().orElseThrow()));
+		for (String words : List.of("Level now: ", "Level after this: ", "The stock gives no stiffness for this pad; ",
+				"The key system gives no arm; the rim's radius and 5 mm were assumed")) {
+			assertTrue(said.contains(words), said);
+		}
+	}
+
+	@Test
+	void aReadingThatDoesNotGoWithTheOthersIsNamedWithItsRound() {
+		FeelerSet leaves = new FeelerSet(List.of(HALF, ONE));
+		assertEquals("The drag at 3 o'clock in round 2 does not go with the others: feel it again",
+				SeatWords.doubted(new DoubtedReading(1, FeltReading.drag(ClockHour.ofHour(3), leaves), 0.9)));
+		assertEquals("The reading 0.5 thou at 9 o'clock in round 1 does not go with the others: feel it again",
+				SeatWords.doubted(new DoubtedReading(0, FeltReading.slide(ClockHour.ofHour(9), HALF, leaves), 0.9)));
 	}
 }

@@ -130,6 +130,43 @@ class CompletionTest {
 		assertOffered("mini.keys", SYSTEM.replace(from, typed), offered);
 	}
 
+	/** The words that an instrument of any kind needs know its own parts. */
+	@ParameterizedTest
+	@CsvSource(delimiter = ';', textBlock = """
+			key C turns with |              ; A, B, Lever
+			key C open by |                 ; L1, L4, "both holes"
+			key C over |                    ; Low, Lower
+			key C on |                      ; body, foot
+			key C opens A when |            ; A, B, C, Lever
+			key C opens |                   ; A, B, Lever
+			key C holds A, |                ; A, B, Lever
+			hole H3 7 mm by |               ; L1, L4, "both holes"
+			hole H3 7 mm by L1, |           ; L1, L4, "both holes"
+			touch L2 on |                   ; body, foot
+			rod Upper carries |             ; A, B, Lever
+			rod Upper carries A pinned, |   ; A, B, Lever
+			rod Upper on |                  ; body, foot
+			note D4 : half |                ; L1, L4, "both holes"
+			note D4 : L1 |                  ; L1, L4, "both holes"
+			""")
+	void inASystemKnowsItsOwnParts(String line, String offered) throws Exception {
+		assertOffered("mini.keys", """
+				system Whole {
+					joint body
+					joint foot
+					%s
+					touch L1
+					touch L4
+					touch "both holes" by R3
+					hole Low 4 mm by "both holes" at 10 mm
+					hole Lower 6 mm by "both holes" at 14 mm
+					key A cup 16 mm perforated 6 mm
+					key B turns with A
+					key Lever by L4 opens A when B is pressed
+				}
+				""".formatted(line), offered);
+	}
+
 	@Test
 	void filmSaysHowMuchIsLeft() throws Exception {
 		List<CompletionItem> items = offered("work.plan", PLAN.replace("key A felt", "key B stack |\n key A felt"));

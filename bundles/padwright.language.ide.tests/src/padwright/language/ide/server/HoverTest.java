@@ -20,6 +20,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class HoverTest {
 
@@ -32,9 +34,26 @@ class HoverTest {
 			}
 			""";
 
+	private static final String SYSTEM = """
+			unit mm
+			system Parts {
+				joint body long 300 bore 19 at 0, 18 at 300
+				touch Pair "both" by R3
+				touch L1
+				hole Low "first" 4 chimney 3 by Pair at 10
+				hole Lower "second" 6 by Pair at 14
+				hole Vent 3
+				key Register "register" closed by Pair holds Plate when Other is pressed over Vent cup 6
+				key Plate open by L1 cup 16 perforated 6
+				key Other turns with Plate closes Plate when Register is not pressed
+				rod Upper on body from 20 to 60 carries Register pinned, Plate
+			}
+			""";
+
 	@TempDir
 	private Path folder;
 	private Path plan;
+	private Path system;
 	private Path stock;
 	private Connection editor;
 
@@ -42,6 +61,7 @@ class HoverTest {
 	void openShop() throws Exception {
 		TestShop shop = TestShop.example(folder);
 		plan = shop.write("plans/work.plan", PLAN);
+		system = shop.write("systems/parts.keys", SYSTEM);
 		stock = shop.file("stock/bench.stock");
 		editor = Connection.open(folder);
 	}
@@ -72,6 +92,26 @@ class HoverTest {
 		String told = told(plan, Texts.start(PLAN, "F empty"));
 		assertTrue(told.contains("closes Fs, As"), told);
 		assertTrue(told.contains("cup 17.5 mm deep 2.95 mm"), told);
+	}
+
+	/** Of what a system says besides keys, where it is defined and where it is named. */
+	@ParameterizedTest
+	@CsvSource(delimiter = ';', textBlock = """
+			Pair "both"          ; both, finger R3, presses register, covers first, second
+			Pair at 10           ; both, finger R3, presses register, covers first, second
+			L1                   ; L1, finger L1, presses Plate
+			Low "first"          ; first, 4 mm, chimney 3 mm, covered by both, at 10 mm
+			Vent 3               ; Vent, 3 mm, under register
+			Vent cup             ; Vent, 3 mm, under register
+			body long            ; body, 300 mm long, bore 19 mm, 18 mm
+			Upper on             ; Upper, from 20 mm to 60 mm, carries register, Plate
+			Plate open           ; Plate, open, by L1, cup 16 mm, perforated 6 mm
+			Register "register"  ; register, closed, by Pair, holds Plate while Other is pressed, over Vent, hole 3 mm, cup 6 mm
+			Other turns          ; Other, open, turns with Plate, closes Plate while Register is not pressed
+			""")
+	void tellsWhatAPartOfASystemIs(String place, String expected) throws Exception {
+		String told = told(system, Texts.start(SYSTEM, place));
+		assertEquals(expected, told);
 	}
 
 	@Test

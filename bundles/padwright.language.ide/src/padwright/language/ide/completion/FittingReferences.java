@@ -43,6 +43,7 @@ final class FittingReferences {
 			PlanPackage.Literals.FITTING__BACKING, FittingReferences::entersCup,
 			KeySystemPackage.Literals.KEY_CHANGE__KEY, FittingReferences::isInherited,
 			KeySystemPackage.Literals.KEY_REMOVAL__KEY, FittingReferences::isInherited,
+			KeySystemPackage.Literals.KEY_FEATURES__WHOLE, (key, context) -> key != context,
 			KeySystemPackage.Literals.COUPLING__DRIVEN, (key, context) -> key != context,
 			KeySystemPackage.Literals.KEY_SYSTEM__BASE, (base, context) -> base != context);
 

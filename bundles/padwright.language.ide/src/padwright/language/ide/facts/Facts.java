@@ -48,7 +48,11 @@ public final class Facts {
 		if (element instanceof Fitting fitting) {
 			return fitting(fitting);
 		}
-		return element instanceof KeySystem system ? List.of(system(system)) : ArticleFacts.of(element);
+		if (element instanceof KeySystem system) {
+			return List.of(system(system));
+		}
+		KeySystem around = EcoreUtil2.getContainerOfType(element, KeySystem.class);
+		return around == null ? ArticleFacts.of(element) : PartFacts.of(element, around);
 	}
 
 	/** About what a name in {@code context} refers to, as it is there. */
@@ -60,6 +64,10 @@ public final class Facts {
 		if (target instanceof FilmSet films && plan != null) {
 			return Stream.concat(of(films).stream(),
 					Rows.plan(context).map(service -> ArticleFacts.left(films, service)).stream()).toList();
+		}
+		KeySystem heir = EcoreUtil2.getContainerOfType(context, KeySystem.class);
+		if (heir != null && target.eContainer() instanceof KeySystem) {
+			return target instanceof Key ? key(target, heir) : PartFacts.of(target, heir);
 		}
 		return of(target);
 	}

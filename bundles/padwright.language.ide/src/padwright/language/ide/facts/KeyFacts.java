@@ -33,11 +33,13 @@ public final class KeyFacts {
 		driven(key.closes()).ifPresent(names -> parts.add(Messages.of("key.closes", names)));
 		driven(key.opens()).ifPresent(names -> parts.add(Messages.of("key.opens", names)));
 		driven(key.holds()).ifPresent(names -> parts.add(Messages.of("key.holds", names)));
+		key.over().ifPresent(hole -> parts.add(Messages.of("key.over", hole.label())));
 		key.holeDiameter().ifPresent(hole -> parts.add(Messages.of("key.hole", LengthWords.millimetres(hole, 2) + " mm")));
 		key.cupDiameter().ifPresent(cup -> parts.add(key.cupDepth()
 				.map(depth -> Messages.of("key.deepCup", LengthWords.millimetres(cup, 2) + " mm",
 						LengthWords.millimetres(depth, 2) + " mm"))
 				.orElseGet(() -> Messages.of("key.cup", LengthWords.millimetres(cup, 2) + " mm"))));
+		key.perforation().ifPresent(opening -> parts.add(Messages.of("key.perforated", LengthWords.millimetres(opening, 2) + " mm")));
 		key.arm().ifPresent(arm -> parts.add(Messages.of("key.arm", LengthWords.millimetres(arm, 2) + " mm")));
 		return String.join(", ", parts);
 	}
@@ -49,7 +51,9 @@ public final class KeyFacts {
 	}
 
 	private static String name(Coupling coupling, Key driven) {
-		return coupling.getRatio() == null ? driven.getName()
+		String name = coupling.getRatio() == null ? driven.getName()
 				: Messages.of("key.ratio", driven.getName(), coupling.getRatio().toPlainString());
+		return Resolved.of(coupling.getCondition()).map(Key::getName)
+				.map(other -> Messages.of(coupling.isUnpressed() ? "key.unless" : "key.when", name, other)).orElse(name);
 	}
 }
