@@ -91,6 +91,7 @@ class GermanPagesTest {
 			"solve plans/first.plan", "solve plans/whole-job.plan", "regulate plans/first.plan", "regulate plans/whole-job.plan",
 			"choose plans/whole-job.plan", "notes systems/boehm.keys#BoehmC", "notes systems/clarinet.keys",
 			"sound systems/alto.keys --fit", "learn plans", "history plans",
+			"compare systems/boehm.keys#BoehmC systems/alto.keys",
 			"compare plans/yearly/2023-yearly.plan plans/yearly/2024-yearly.plan" })
 	void aReportIsGermanThroughout(String command) {
 		String said = run(command).out();

@@ -7,6 +7,7 @@ import java.io.StringWriter;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
@@ -19,6 +20,7 @@ import padwright.drawing.scene.Drawn;
 import padwright.drawing.scene.Element;
 import padwright.drawing.scene.Group;
 import padwright.drawing.scene.Scene;
+import padwright.drawing.scene.Text;
 import padwright.drawing.svg.SvgWriter;
 import padwright.model.keysystem.Coupling;
 import padwright.model.keysystem.KeySystemFactory;
@@ -184,6 +186,26 @@ class KeyMapTest {
 		SvgWriter.write(svg, KeyMapScene.draw(map, Palette.light(), Set.of(), 2));
 		assertEquals(2, svg.toString().split(">Pair<", -1).length - 1);
 		assertTrue(svg.toString().contains(">L1<"));
+	}
+
+	/** In mm of the instrument, so that they grow with the drawing, and large enough beside cups of 17 mm to be read. */
+	@ParameterizedTest
+	@MethodSource("examples")
+	void labelsGrowWithTheDrawing(ServicePlan plan) {
+		KeyMapState map = KeyMapState.of(plan, List.of());
+		Set<String> labels = map.keys().stream().map(MapKey::label).collect(Collectors.toSet());
+		for (double aspect : new double[] { 0.4, 4 }) {
+			List<Text> written = texts(KeyMapScene.draw(map, Palette.light(), Set.of(), aspect).elements())
+					.filter(text -> labels.contains(text.text())).toList();
+			assertTrue(written.size() >= map.keys().size());
+			assertTrue(written.stream().filter(text -> text.size() >= 4).map(Text::text).collect(Collectors.toSet())
+					.containsAll(labels), written.toString());
+		}
+	}
+
+	private static Stream<Text> texts(List<Element> elements) {
+		return elements.stream().flatMap(element -> element instanceof Text text ? Stream.of(text)
+				: element instanceof Group group ? texts(group.elements()) : Stream.empty());
 	}
 
 	@Test

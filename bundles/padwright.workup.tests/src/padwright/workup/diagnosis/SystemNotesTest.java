@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Set;
+import java.util.Locale;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -17,6 +18,7 @@ import padwright.model.keysystem.AdjusterKind;
 import padwright.model.keysystem.Key;
 import padwright.model.keysystem.Posture;
 import padwright.workup.DemoPlan;
+import padwright.workup.words.Spoken;
 
 class SystemNotesTest {
 
@@ -110,6 +112,14 @@ class SystemNotesTest {
 		demo.system.getFingerings().clear();
 		assertTrue(assertThrows(UnknownNoteException.class, () -> notes().find("E4")).getMessage()
 				.startsWith("the key system has no fingerings"));
+	}
+
+	@Test
+	void whyANoteCannotBePlayedIsToldInTheLanguageOfWhoeverReadsIt() {
+		UnknownNoteException unknown = assertThrows(UnknownNoteException.class, () -> notes().find("H9"));
+		assertTrue(unknown.getMessage().startsWith("there is no note H9"), unknown.getMessage());
+		String german = Spoken.in(Locale.GERMAN, unknown::getMessage);
+		assertTrue(german.startsWith("im Klappensystem gibt es keinen Ton H9"), german);
 	}
 
 	private void assertMessage(String message, String written) {

@@ -2,45 +2,43 @@ package padwright.workup.words;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.math.BigDecimal;
+import java.util.List;
 import java.util.Locale;
 
 import org.junit.jupiter.api.Test;
 
+import padwright.engine.clock.ClockHour;
 import padwright.engine.length.Length;
 import padwright.engine.length.LengthUnit;
-import padwright.workup.checks.Advice;
 
-/** What a result says is put into words where it is shown: the result itself is the same in every language and unit. */
+/** What was put together in one language and unit is told in those of whoever reads it. */
 class PhraseTest {
 
-	private final Phrase tooHigh = Phrase.of("stack-height.high", "F", Length.thou("15"), new Rough(Length.thou("1.5")));
-
 	@Test
-	void oneResultIsToldInEachLanguageAndUnit() {
-		assertEquals("The full shims of F sum to 15 thou, 1.5 thou too high", Spoken.in(Locale.ENGLISH, tooHigh::words));
-		assertEquals("Die vollen Scheiben von F ergeben 15 thou, 1,5 thou zu hoch", Spoken.in(Locale.GERMAN, tooHigh::words));
-		assertEquals("The full shims of F sum to 0.381 mm, 0.038 mm too high", Spoken.in(LengthUnit.MILLIMETRE, tooHigh::words));
+	void whatIsInAPhraseFollowsTheLanguageAndTheUnit() {
+		Phrase tolerance = Phrase.of("height.tolerance", new Rough(Length.thou("1.3")), new RoughFigure(Length.thou("1")));
+		assertEquals("\u00b1 1.3 thou at worst, \u00b1 1 likely", tolerance.words());
+		assertEquals("\u00b1 0,033 mm h\u00f6chstens, meist \u00b1 0,025",
+				Spoken.in(Locale.GERMAN, () -> Spoken.in(LengthUnit.MILLIMETRE, tolerance::words)));
 	}
 
 	@Test
-	void phrasesWithinAPhraseAreInTheSameLanguage() {
-		Phrase unsolved = Phrase.of("unsolved.notLevelled", Phrase.of("readings.count", 3, 4));
-		assertEquals("not levelled: 3 readings for 4 hours", unsolved.words());
-		assertEquals("nicht geebnet: 3 Messwerte f\u00fcr 4 Stunden", Spoken.in(Locale.GERMAN, unsolved::words));
-		assertEquals(unsolved, Phrase.of("unsolved.notLevelled", Phrase.of("readings.count", 3, 4)));
+	void soDoSeveralInOnePlace() {
+		Listed leaves = Listed.of(List.of(Length.thou("0.5"), Length.thou("1")));
+		assertEquals("0.5 thou, 1 thou", leaves.toString());
+		assertEquals("0,0127 mm, 0,0254 mm",
+				Spoken.in(Locale.GERMAN, () -> Spoken.in(LengthUnit.MILLIMETRE, leaves::toString)));
+		assertEquals("1,5, 3", Spoken.in(Locale.GERMAN,
+				Listed.of(List.of(new ClockHour(3), ClockHour.ofHour(3)))::toString));
+		Listed closes = new Listed(List.of(Phrase.of("mechanism.closes", "F", "Fs"), Phrase.plain("E")), "; ");
+		assertEquals("F closes Fs; E", closes.toString());
+		assertEquals("F schlie\u00dft Fs; E", Spoken.in(Locale.GERMAN, closes::toString));
 	}
 
 	@Test
-	void aFindingIsToldInTheLanguageOfWhoeverLooksAtIt() {
-		Advice advice = Advice.of("pad-depth", "F", Length.thou("20"), Length.thou("18"), Length.thou("2"));
-		String english = advice.inOneLine();
-		String german = Spoken.in(Locale.GERMAN, advice::inOneLine);
-		assertEquals(english, advice.inOneLine());
-		assertEquals(true, german.contains("St\u00fctzscheibe") && !english.contains("St\u00fctzscheibe"), german);
-	}
-
-	@Test
-	void whatAnExtensionSaysStandsAsItSaidIt() {
-		assertEquals("It's {0}: why. Cure?", new Advice("It's {0}", "why", "Cure?").inOneLine());
+	void soDoesMoney() {
+		assertEquals("90.00", new Amount(BigDecimal.valueOf(90)).toString());
+		assertEquals("90,00", Spoken.in(Locale.GERMAN, new Amount(BigDecimal.valueOf(90))::toString));
 	}
 }

@@ -10,8 +10,8 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 import padwright.model.keysystem.KeySystem;
+import padwright.workup.report.Figures;
 import padwright.workup.words.Messages;
-import padwright.workup.words.Texts;
 
 /**
  * Two key systems with all that they inherit, part by part.
@@ -24,6 +24,8 @@ public record SystemComparison(KeySystem then, KeySystem now, List<KeyComparison
 		List<String> onlyNow) {
 
 	private static final String UNIT = " mm";
+	/** Of a millimetre, as {@link SystemFacts} writes it. */
+	private static final int DECIMALS = 3;
 	private static final Pattern LENGTH = Pattern.compile("[0-9]+([.,][0-9]+)?" + UNIT);
 
 	public SystemComparison {
@@ -68,7 +70,7 @@ public record SystemComparison(KeySystem then, KeySystem now, List<KeyComparison
 			return "";
 		}
 		BigDecimal difference = number(now).subtract(number(then));
-		return (difference.signum() > 0 ? "+" : "") + Texts.decimal(difference.toPlainString()) + UNIT;
+		return Figures.signed(difference, DECIMALS) + UNIT;
 	}
 
 	private static BigDecimal number(String length) {

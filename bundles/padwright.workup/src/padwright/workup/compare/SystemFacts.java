@@ -23,6 +23,7 @@ import padwright.model.systems.EffectiveRod;
 import padwright.model.systems.EffectiveSystem;
 import padwright.model.systems.EffectiveTouch;
 import padwright.workup.parts.CouplingWords;
+import padwright.workup.report.Figures;
 import padwright.workup.words.ClockWords;
 import padwright.workup.words.LengthWords;
 import padwright.workup.words.Messages;
@@ -39,8 +40,8 @@ final class SystemFacts {
 	private SystemFacts(KeySystem definition) {
 		EffectiveSystem system = EffectiveSystem.of(definition);
 		part = parts.computeIfAbsent(Messages.of("compare.system"), unseen -> new LinkedHashMap<>());
-		say(Messages.of("compare.fact.pitch"), system.pitch().toPlainString() + " Hz at " + system.temperature().toPlainString() + " °C");
-		say(Messages.of("compare.fact.transposition"), system.transposition().toPlainString() + " semitones");
+		say(Messages.of("compare.fact.pitch"), Messages.of("compare.pitch", Figures.plain(system.pitch()), Figures.plain(system.temperature())));
+		say(Messages.of("compare.fact.transposition"), Messages.of("compare.semitones", Figures.signed(system.transposition(), 2)));
 		say(Messages.of("compare.fact.12Oclock"), ClockWords.inWords(definition));
 		system.joints().forEach(this::add);
 		system.touches().forEach(this::add);
