@@ -23,7 +23,6 @@ import org.eclipse.ui.part.ViewPart;
 
 import padwright.workbench.Messages;
 import padwright.workbench.editor.Places;
-import padwright.workbench.session.Finding;
 
 /** What is to be put right in the open shops, by instrument and key; its menu holds the cures. */
 public final class FindingsView extends ViewPart {
@@ -92,8 +91,8 @@ public final class FindingsView extends ViewPart {
 	}
 
 	private void open(Object chosen) {
-		if (chosen instanceof Found found && found.marker().exists()) {
-			Finding.of(found.marker()).ifPresent(finding -> Places.editor((IFile) found.marker().getResource())
+		if (chosen instanceof Found found) {
+			found.finding().ifPresent(finding -> Places.editor((IFile) found.marker().getResource())
 					.ifPresent(editor -> Places.reveal(editor, finding.getRange())));
 		} else if (chosen != null) {
 			tree.setExpandedState(chosen, !tree.getExpandedState(chosen));
