@@ -31,6 +31,7 @@ final class Layers {
 			Map.entry("padwright.guide", List.of()),
 			Map.entry(WORDS_OF_THE_PLATFORM + "ide", List.of()),
 			Map.entry(WORDS_OF_THE_PLATFORM + "jface", List.of()),
+			Map.entry(WORDS_OF_THE_PLATFORM + "text", List.of()),
 			Map.entry(WORDS_OF_THE_PLATFORM + "texteditor", List.of()),
 			Map.entry(WORDS_OF_THE_PLATFORM + "views", List.of()),
 			Map.entry(WORDS_OF_THE_PLATFORM + "workbench", List.of()),

@@ -16,6 +16,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
 import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.jface.text.IDocument;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.texteditor.AbstractTextEditor;
 import org.eclipse.ui.views.contentoutline.ContentOutline;
@@ -53,6 +54,7 @@ class TranslationTest {
 		assertGerman(PlatformUI.class, "org/eclipse/ui/internal/messages", "Operations_undoCommand", "&Rückgängig {0}");
 		assertGerman(PlatformUI.class, "org/eclipse/ui/internal/progress/messages", "ProgressView_NoOperations",
 				"Nichts ist in Arbeit.");
+		assertGerman(IDocument.class, "org/eclipse/text/undo/UndoMessages", "DocumentUndoManager.operationLabel", "Tippen");
 		assertGerman(AbstractTextEditor.class, "org/eclipse/ui/internal/findandreplace/FindReplaceMessages",
 				"FindReplace_Dialog_Title", "Suchen und ersetzen");
 		assertGerman(ContentOutline.class, "org/eclipse/ui/internal/views/contentoutline/messages",
